@@ -1,0 +1,1 @@
+"""The domain: reading, model, meaning, checks, walk. Knows no terminal, template or printer."""

@@ -1,0 +1,1 @@
+"""Problems of a file and how they are told."""

@@ -1,0 +1,24 @@
+"""Nearest-name suggestions for a name that is not defined."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from difflib import get_close_matches
+
+
+def nearest(name: str, known: Iterable[str]) -> str | None:
+    """Return the known name most like `name`, or `None` when none is near enough.
+
+    >>> nearest("sugeon", ["scrub-practitioner", "surgeon"])
+    'surgeon'
+    >>> nearest("x", ["surgeon"]) is None
+    True
+    """
+    found = get_close_matches(name, list(known), n=1, cutoff=0.6)
+    return found[0] if found else None
+
+
+def did_you_mean(name: str, known: Iterable[str], otherwise: str) -> str:
+    """Return the advice for an unknown name: the nearest known one, else `otherwise`."""
+    found = nearest(name, known)
+    return f"Did you mean `{found}`?" if found else otherwise

@@ -1,0 +1,57 @@
+"""Problems as text for people: place, what is wrong, the line itself, why, and what to do next."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from chamberwise.engine.diagnostics.problem import Note, Problem, Severity, Span
+
+WIDEST_LINE = 96
+TAB = "    "
+
+
+def place(file: str, span: Span | None) -> str:
+    """Return `file:line:column`, or the file alone when no place in it is known."""
+    return f"{file}:{span.line}:{span.column}" if span else file
+
+
+def snippet(text: str, span: Span) -> list[str]:
+    """Return the line a span begins on, with a caret row under it; long lines are cut to fit."""
+    lines = text.splitlines()
+    if not 1 <= span.line <= len(lines):
+        return []
+    line = lines[span.line - 1]
+    start = span.column - 1
+    end = span.end_column - 1 if span.end_line == span.line else len(line)
+    end = max(start + 1, min(end, len(line)))
+    cut = max(0, start - WIDEST_LINE // 2) if len(line) > WIDEST_LINE else 0
+    shown = line[cut : cut + WIDEST_LINE].replace("\t", " ")
+    carets = "^" * max(1, min(end - cut, WIDEST_LINE) - (start - cut))
+    gutter = f"{span.line:>5} | "
+    return [gutter + shown, " " * (len(gutter) - 2) + "| " + " " * (start - cut) + carets]
+
+
+def problem_text(problem: Problem, texts: Mapping[str, str]) -> str:
+    """Return one problem as several lines; `texts` holds the files' texts by path."""
+    head = f"{place(problem.file, problem.span)}: {problem.severity}: {problem.message}"
+    lines = [f"{head} [{problem.code}]"]
+    if problem.span and problem.file in texts:
+        lines += snippet(texts[problem.file], problem.span)
+    lines += [_note(note) for note in problem.notes]
+    lines += [f"{TAB}why:  {problem.why}", f"{TAB}next: {problem.advice}"]
+    return "\n".join(lines)
+
+
+def _note(note: Note) -> str:
+    return f"{TAB}note: {note.message} ({place(note.file, note.span)})"
+
+
+def summary(problems: Sequence[Problem], files: int) -> str:
+    """Return one closing line, e.g. `4 files: 1 error, 2 warnings.`"""
+    counts = [
+        (sum(problem.severity is severity for problem in problems), severity)
+        for severity in Severity
+    ]
+    said = [f"{count} {severity}{'s' if count != 1 else ''}" for count, severity in counts if count]
+    noun = "file" if files == 1 else "files"
+    return f"{files} {noun}: {', '.join(said) if said else 'no problem found'}."

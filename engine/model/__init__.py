@@ -1,0 +1,1 @@
+"""What a pathway is: plain frozen values, without positions, colours or paths."""
