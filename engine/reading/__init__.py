@@ -1,0 +1,1 @@
+"""From a file to the model: located tree, shapes, building, names."""

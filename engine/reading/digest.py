@@ -1,0 +1,30 @@
+"""The digest of what a pathway says: its file, those it hands over to, and the shared words."""
+
+from __future__ import annotations
+
+from hashlib import sha256
+
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.step import Handover
+from chamberwise.engine.reading.library import Loaded
+
+
+def reached_by_handover(library: Library, pathway: str) -> tuple[str, ...]:
+    """Return a pathway's name and those it can hand over to, in the order met."""
+    found = [pathway]
+    for name in found:
+        for step in library.pathways[name].steps.values():
+            if isinstance(step, Handover) and step.to in library.pathways and step.to not in found:
+                found.append(step.to)
+    return tuple(found)
+
+
+def digest(loaded: Loaded, pathway: str) -> str:
+    """Return the SHA-256 of everything a walk over a pathway can show, in hexadecimal."""
+    content = sha256()
+    names = [name for name, file in loaded.files.items() if file.words is not None]
+    names += [loaded.file_of[name] for name in reached_by_handover(loaded.library, pathway)]
+    for name in names:
+        text = loaded.files[name].text.replace("\r\n", "\n")
+        content.update(f"{len(text)}\n{text}".encode())
+    return content.hexdigest()

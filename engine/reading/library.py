@@ -1,0 +1,138 @@
+"""From folders and files to one library, with every file's tree and problems kept beside it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from chamberwise.engine.diagnostics.problem import Pointer, Problem
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.words import Words
+from chamberwise.engine.reading import codes, source_text
+from chamberwise.engine.reading.build_pathway import pathway as build_pathway
+from chamberwise.engine.reading.build_words import words as build_words
+from chamberwise.engine.reading.form_pathway import PATHWAY
+from chamberwise.engine.reading.form_words import VOCABULARY
+from chamberwise.engine.reading.read import read
+from chamberwise.engine.reading.tree import Tree, parse
+
+TABLES = ("findings", "choices", "acts", "duties", "kit", "sources")
+
+
+@dataclass(slots=True)
+class File:
+    """One file as read: its path as shown, its text and tree, and the problems of its form."""
+
+    shown_as: str
+    tree: Tree
+    text: str = ""
+    pathway: Pathway | None = None
+    words: Words | None = None
+
+    @property
+    def problems(self) -> list[Problem]:
+        """Every problem of encoding, YAML and form, in the order found."""
+        return self.tree.problems
+
+
+@dataclass(slots=True)
+class Loaded:
+    """A library and the files it came from."""
+
+    library: Library
+    files: dict[str, File] = field(default_factory=dict)
+    file_of: dict[str, str] = field(default_factory=dict)
+    """The file of each pathway, by its name."""
+    defined: dict[tuple[str, str], tuple[str, Pointer]] = field(default_factory=dict)
+    """Where each shared word is defined: table and name, to file and place."""
+
+    @property
+    def texts(self) -> dict[str, str]:
+        """Return the files' texts by path, for showing lines."""
+        return {name: file.text for name, file in self.files.items()}
+
+    def source(self, pathway: str) -> File:
+        """Return the file a pathway was read from."""
+        return self.files[self.file_of[pathway]]
+
+
+def read_file(path: Path) -> File:
+    """Read one file, pathway or vocabulary, whatever it holds. Never raises for any content."""
+    shown_as = _shown(path)
+    text, problems = source_text.load(path, shown_as)
+    return read_text(text, shown_as, problems)
+
+
+def read_text(text: str | None, shown_as: str, problems: Iterable[Problem] = ()) -> File:
+    """Read one file's text; `None` where the problems say why there is none."""
+    if text is None:
+        return File(shown_as, Tree(shown_as, None, list(problems)))
+    tree = parse(text, shown_as)
+    file = File(shown_as, tree, text)
+    if tree.root is None:
+        return file
+    if _is_vocabulary(tree):
+        raw = read(tree, VOCABULARY)
+        file.words = build_words(raw) if raw is not None else None
+    else:
+        raw = read(tree, PATHWAY)
+        file.pathway = build_pathway(raw) if raw is not None else None
+    return file
+
+
+def _is_vocabulary(tree: Tree) -> bool:
+    entries = getattr(tree.root, "entries", {})
+    return "vocabulary" in entries and "pathway" not in entries
+
+
+def load_library(folder: Path, extra: Iterable[Path] = ()) -> Loaded:
+    """Read a folder's vocabulary and pathways, then `extra` files, which stand before namesakes."""
+    vocabulary = [read_file(path) for path in sorted(folder.glob("vocabulary/*.yaml"))]
+    files = [read_file(path) for path in sorted(folder.glob("*.yaml"))]
+    return assemble(vocabulary + files + [read_file(path) for path in extra])
+
+
+def assemble(files: Iterable[File]) -> Loaded:
+    """Put files together to one library; a later pathway of the same name takes the place."""
+    shared = Words()
+    pathways: dict[str, Pathway] = {}
+    loaded = Loaded(Library(shared, pathways))
+    for file in files:
+        loaded.files[file.shown_as] = file
+        if file.words is not None:
+            _define(file, loaded)
+            shared = file.words.over(shared)
+        if file.pathway is not None and file.pathway.id:
+            pathways[file.pathway.id] = file.pathway
+            loaded.file_of[file.pathway.id] = file.shown_as
+    loaded.library = Library(shared, pathways)
+    return loaded
+
+
+def _define(file: File, loaded: Loaded) -> None:
+    root = file.tree.root
+    for table in TABLES:
+        for name in _names(root, table):
+            first = loaded.defined.setdefault((table, name), (file.shown_as, (table, name)))
+            if first[0] != file.shown_as:
+                span = file.tree.span((table, name), at_key=True)
+                message = f"`{name}` is already defined in {first[0]}"
+                advice = "Keep one definition."
+                problem = codes.DUPLICATE_KEY.at(
+                    file.shown_as, (table, name), span, message, advice
+                )
+                file.tree.problems.append(problem)
+
+
+def _names(root: object, table: str) -> Iterable[str]:
+    entry = getattr(root, "entries", {}).get(table)
+    return getattr(entry.value, "entries", {}) if entry else ()
+
+
+def _shown(path: Path) -> str:
+    try:
+        return str(path.resolve().relative_to(Path.cwd()))
+    except (ValueError, OSError):
+        return str(path)

@@ -1,0 +1,198 @@
+"""From a located tree to plain values by shape, collecting every problem of form on the way.
+
+What is missing or malformed is left out of the values; the problem says so.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from chamberwise.engine.diagnostics.code import Code
+from chamberwise.engine.diagnostics.nearest import did_you_mean
+from chamberwise.engine.diagnostics.problem import Pointer, Span
+from chamberwise.engine.reading import codes, tree
+from chamberwise.engine.reading.scalars import Typed, UntypedError, typed
+from chamberwise.engine.reading.shapes import (
+    NAME,
+    Either,
+    Entries,
+    Items,
+    Key,
+    Kinds,
+    Record,
+    Scalar,
+    Shape,
+)
+
+_SAID = {tree.Scalar: "a text", tree.Listing: "a list", tree.Table: "a mapping"}
+
+
+def read(source: tree.Tree, shape: Shape) -> Any:
+    """Return the values of a whole file by shape, `None` where nothing could be read."""
+    if source.root is None:
+        return None
+    return _Reading(source)._read(source.root, shape, ())
+
+
+@dataclass(slots=True)
+class _Reading:
+    source: tree.Tree
+
+    def _read(self, node: tree.Node, shape: Shape, at: Pointer) -> Any:
+        match shape:
+            case Scalar():
+                return self._scalar(node, shape, at)
+            case Record():
+                return self._record(node, shape, at)
+            case Entries():
+                return self._entries(node, shape, at)
+            case Items():
+                return self._items(node, shape, at)
+            case Either():
+                short = isinstance(node, tree.Scalar)
+                return self._read(node, shape.short if short else shape.long, at)
+            case Kinds():
+                return self._kinds(node, shape, at)
+
+    def _scalar(self, node: tree.Node, shape: Scalar, at: Pointer) -> Typed | None:
+        if not isinstance(node, tree.Scalar):
+            self._wrong_kind(node, "one text", at)
+            return None
+        try:
+            return typed(node.text, shape)
+        except UntypedError as refusal:
+            where = f"`{at[-1]}`" if at and isinstance(at[-1], str) else "this item"
+            shown = f", not `{_short(node.text)}`" if node.text.strip() else ""
+            message = f"{where} takes {refusal.expected}{shown}"
+            self._report(codes.WRONG_VALUE, at, node.span, message, refusal.advice)
+            return None
+
+    def _record(self, node: tree.Node, shape: Record, at: Pointer) -> dict[str, Any] | None:
+        if not isinstance(node, tree.Table):
+            self._wrong_kind(node, f"the keys of {shape.name}", at)
+            return None
+        values: dict[str, Any] = {}
+        for text, entry in node.entries.items():
+            key = shape.keys.get(text)
+            if key is None:
+                self._unknown_key(entry, shape, at)
+                continue
+            value = self._read(entry.value, key.shape, (*at, text))
+            if value is not None:
+                values[text] = value
+        self._missing_keys(node, shape, at)
+        return values
+
+    def _unknown_key(self, entry: tree.Entry, shape: Record, at: Pointer) -> None:
+        listed = ", ".join(f"`{key}`" for key in shape.keys)
+        advice = did_you_mean(entry.key.text, shape.keys, f"{_a(shape.name)} takes {listed}.")
+        message = f"`{_short(entry.key.text)}` is no key of {shape.name}"
+        where = (*at, entry.key.text)
+        self._report(codes.UNKNOWN_KEY, where, entry.key.span, message, advice)
+
+    def _missing_keys(self, node: tree.Table, shape: Record, at: Pointer) -> None:
+        for name, key in shape.keys.items():
+            if key.required and name not in node.entries:
+                self._missing(f"{shape.name} has no `{name}`", _add(name, key), at)
+        if shape.exactly_one:
+            self._exactly_one(node, shape, at)
+        found = [name for name in shape.together if name in node.entries]
+        if found and len(found) < len(shape.together):
+            absent = next(name for name in shape.together if name not in node.entries)
+            message = f"`{found[0]}` without `{absent}`"
+            self._missing(message, _add(absent, shape.keys[absent]), at)
+
+    def _exactly_one(self, node: tree.Table, shape: Record, at: Pointer) -> None:
+        found = [name for name in shape.exactly_one if name in node.entries]
+        if len(found) == 1:
+            return
+        listed = " or ".join(f"`{name}`" for name in shape.exactly_one)
+        if not found:
+            self._missing(f"{shape.name} has no {listed}", f"Write one of {listed}.", at)
+            return
+        message = f"{' and '.join(f'`{name}`' for name in found)} in one place"
+        span = node.entries[found[1]].key.span
+        advice = f"Keep one, and make a second entry for the other, {shape.name} each."
+        self._report(codes.UNKNOWN_KEY, (*at, found[1]), span, message, advice)
+
+    def _missing(self, message: str, advice: str, at: Pointer) -> None:
+        span = self.source.span(at, at_key=True)
+        self._report(codes.MISSING_KEY, at, span, message, advice)
+
+    def _entries(self, node: tree.Node, shape: Entries, at: Pointer) -> dict[str, Any] | None:
+        if not isinstance(node, tree.Table):
+            self._wrong_kind(node, "names, each with its own text below", at)
+            return None
+        values: dict[str, Any] = {}
+        for text, entry in node.entries.items():
+            if text not in shape.words:
+                self._name(entry.key, (*at, text))
+            value = self._read(entry.value, shape.of, (*at, text))
+            if value is not None:
+                values[text] = value
+        self._fewest(len(node.entries), shape.fewest, node, at)
+        return values
+
+    def _name(self, key: tree.Scalar, at: Pointer) -> None:
+        try:
+            typed(key.text, NAME)
+        except UntypedError as refusal:
+            message = f"`{_short(key.text)}` is not {refusal.expected}"
+            self._report(codes.WRONG_VALUE, at, key.span, message, refusal.advice)
+
+    def _items(self, node: tree.Node, shape: Items, at: Pointer) -> tuple[Any, ...] | None:
+        if not isinstance(node, tree.Listing):
+            self._wrong_kind(node, "a list", at)
+            return None
+        read = [self._read(item, shape.of, (*at, place)) for place, item in enumerate(node.items)]
+        self._fewest(len(read), shape.fewest, node, at)
+        return tuple(read)
+
+    def _fewest(self, count: int, fewest: int, node: tree.Node, at: Pointer) -> None:
+        if count < fewest:
+            message = f"nothing stands in `{at[-1]}`" if count == 0 else f"only {count} here"
+            advice = f"Write at least {fewest}, or delete the key."
+            self._report(codes.WRONG_VALUE, at, node.span, message, advice)
+
+    def _kinds(self, node: tree.Node, shape: Kinds, at: Pointer) -> dict[str, Any] | None:
+        if not isinstance(node, tree.Table):
+            self._wrong_kind(node, "the keys of a step", at)
+            return None
+        found = [name for name in shape.by_key if name in node.entries]
+        if len(found) == 1:
+            return self._record(node, shape.by_key[found[0]], at)
+        listed = ", ".join(f"`{name}`" for name in shape.by_key)
+        span = self.source.span(at, at_key=True)
+        if found:
+            both = " and ".join(f"`{name}`" for name in found)
+            message, advice = f"{both} in one step", "Make two steps of it."
+        else:
+            message, advice = f"the step has none of {listed}", f"Write one of {listed}."
+        self._report(codes.STEP_KIND, at, span, message, advice)
+        return None
+
+    def _wrong_kind(self, node: tree.Node, due: str, at: Pointer) -> None:
+        found = _SAID[type(node)]
+        if isinstance(node, tree.Scalar) and not node.text and not node.quoted:
+            found = "nothing"
+        where = f"`{at[-1]}`" if at and isinstance(at[-1], str) else "this place"
+        message = f"{where} takes {due}, and {found} stands here"
+        advice = "Compare with the example in protocols/README.md."
+        self._report(codes.WRONG_KIND, at, node.span, message, advice)
+
+    def _report(self, code: Code, at: Pointer, span: Span | None, what: str, advice: str) -> None:
+        self.source.problems.append(code.at(self.source.file, at, span, what, advice))
+
+
+def _add(name: str, key: Key) -> str:
+    return f"Add `{name}:`, {key.doc[0].lower()}{key.doc[1:]}."
+
+
+def _a(name: str) -> str:
+    return name[0].upper() + name[1:]
+
+
+def _short(text: str) -> str:
+    line = " ".join(text.split())
+    return line if len(line) <= 40 else f"{line[:37]}..."
