@@ -1,0 +1,43 @@
+"""What an action does to knowledge: its acts' effects in order, then its own, then restlessness."""
+
+from __future__ import annotations
+
+from chamberwise.engine.meaning.layout import Layout
+from chamberwise.engine.model.step import Action, PathwayId
+from chamberwise.engine.model.words import Effects, Words
+
+Knowledge = tuple[int, int]
+"""The values possible, and the values last seen of stale findings."""
+
+
+def after_action(
+    action: Action, knowledge: Knowledge, words: Words, layout: Layout, pathway: PathwayId
+) -> Knowledge:
+    """Return what is known once an action is done.
+
+    Findings that may change by themselves go stale, unless this very action makes them known.
+    """
+    for field in layout.restless:
+        knowledge = _gone_stale(knowledge, field.every)
+    for line in action.lines:
+        if line.act is not None and line.act in words.acts:
+            knowledge = _apply(words.acts[line.act].effects, knowledge, layout, pathway)
+    return _apply(action.effects, knowledge, layout, pathway)
+
+
+def _apply(effects: Effects, knowledge: Knowledge, layout: Layout, pathway: PathwayId) -> Knowledge:
+    for name in effects.stale:
+        knowledge = _gone_stale(knowledge, layout.field(pathway, name).every)
+    possible, last_seen = knowledge
+    for name, values in effects.known:
+        field = layout.field(pathway, name)
+        possible = possible & ~field.every | field.mask(values)
+        last_seen &= ~field.every
+    return possible, last_seen
+
+
+def _gone_stale(knowledge: Knowledge, every: int) -> Knowledge:
+    possible, last_seen = knowledge
+    if possible & every == every:
+        return knowledge
+    return possible | every, last_seen | possible & every
