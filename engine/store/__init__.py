@@ -1,0 +1,1 @@
+"""The only room that writes files for the user."""

@@ -1,0 +1,21 @@
+"""Where the user's walks are kept: `CHAMBERWISE_HOME`, else the system's place for user data."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+
+def home() -> Path:
+    """Return the folder for the user's own data; it need not exist yet."""
+    named = os.environ.get("CHAMBERWISE_HOME")
+    if named:
+        return Path(named)
+    from platformdirs import user_data_dir
+
+    return Path(user_data_dir("chamberwise", appauthor=False))
+
+
+def walks() -> Path:
+    """Return the folder of walk journals."""
+    return home() / "walks"

@@ -1,0 +1,1 @@
+"""A walk by a person: journal, undo, resume, record."""
