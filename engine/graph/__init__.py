@@ -1,0 +1,1 @@
+"""The step graph, for the checks that speak of its shape."""
