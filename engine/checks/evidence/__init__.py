@@ -1,0 +1,1 @@
+"""Checks on sources and reviews."""

@@ -1,0 +1,57 @@
+"""A claim without a source."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.checks.subject import Subject
+from chamberwise.engine.diagnostics.code import Code
+from chamberwise.engine.diagnostics.problem import Pointer, Problem, Severity
+from chamberwise.engine.model.step import Action, Outcome, Step
+from chamberwise.engine.model.words import Finding
+
+CODE = Code(
+    "no-source",
+    Severity.WARNING,
+    "A claim without a source",
+    "Nobody can tell whether it was read, remembered or made up.",
+)
+
+_ADVICE = "Add `sources:`; `common-practice` is a source too."
+
+
+def check(subject: Subject) -> Iterator[Problem]:
+    """Yield a problem for every reason, action, caution, outcome and sign that names no source."""
+    for step in subject.pathway.steps.values():
+        yield from _of_step(subject, step)
+    for finding in subject.pathway.words.findings.values():
+        yield from _of_finding(subject, finding)
+
+
+def _of_step(subject: Subject, step: Step) -> Iterator[Problem]:
+    at: Pointer = ("steps", step.id)
+    for place, caution in enumerate(step.cautions):
+        if not caution.sources and not step.sources:
+            what = f"the caution of `{step.id}` names no source"
+            yield subject.problem(CODE, (*at, "cautions", place), what, _ADVICE)
+    if step.sources:
+        return
+    if isinstance(step, Action) and not all(line.sources for line in step.lines):
+        what = f"what is done in `{step.id}` names no source"
+        yield subject.problem(CODE, at, what, _ADVICE, at_key=True)
+    elif step.why:
+        what = f"the reason given in `{step.id}` names no source"
+        yield subject.problem(CODE, (*at, "why"), what, _ADVICE)
+    elif isinstance(step, Outcome) and not all(line.sources for line in step.owed):
+        what = f"what `{step.id}` says is owed names no source"
+        yield subject.problem(CODE, at, what, _ADVICE, at_key=True)
+
+
+def _of_finding(subject: Subject, finding: Finding) -> Iterator[Problem]:
+    if finding.choice or finding.sources:
+        return
+    for value in finding.values:
+        if value.sign and not value.sources:
+            what = f"the signs of `{finding.id}` name no source"
+            yield subject.problem(CODE, ("findings", finding.id), what, _ADVICE, at_key=True)
+            return

@@ -1,0 +1,58 @@
+"""The answers of a question cover every value still possible, and "cannot tell" is one of them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.checks.subject import Subject
+from chamberwise.engine.diagnostics.code import Code
+from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.model.step import CANNOT_TELL, Question
+
+CODE = Code(
+    "answers-do-not-cover",
+    Severity.ERROR,
+    "What is found has no answer",
+    "A team that finds it has to guess, and a guess becomes a decision.",
+)
+
+
+def check(subject: Subject) -> Iterator[Problem]:
+    """Yield a problem for every value without an answer, and for a missing "cannot tell"."""
+    possible = _possible_where_asked(subject)
+    for step in subject.pathway.steps.values():
+        finding = subject.words.findings.get(step.ask) if isinstance(step, Question) else None
+        if not isinstance(step, Question) or finding is None:
+            continue
+        answered = {value for answer in step.answers for value in answer.means}
+        still = possible.get(step.id)
+        missing = [
+            value.id
+            for value in finding.values
+            if value.id not in answered and (still is None or value.id in still)
+        ]
+        if missing:
+            shown = ", ".join(f"`{value}`" for value in missing)
+            message = f"no answer for {shown} of `{finding.id}`"
+            advice = f"Add `{missing[0]}:` and the step it leads to."
+            yield subject.problem(CODE, ("steps", step.id, "answers"), message, advice)
+        if all(answer.id != CANNOT_TELL for answer in step.answers):
+            message = f"`{step.id}` has no answer `{CANNOT_TELL}`"
+            advice = f"Add `{CANNOT_TELL}:` and the step that is safe when nobody knows."
+            yield subject.problem(CODE, ("steps", step.id, "answers"), message, advice)
+
+
+def _possible_where_asked(subject: Subject) -> dict[str, set[str]]:
+    """Return, by question, every value some state there leaves possible; nothing if unexplored."""
+    union: dict[str, int] = {}
+    for found in subject.explorations:
+        for node, bits in zip(found.nodes, found.bits, strict=True):
+            place = found.program.nodes[node].place
+            if place.pathway == subject.pathway.id:
+                union[place.step] = union.get(place.step, 0) | bits
+    possible: dict[str, set[str]] = {}
+    for name, bits in union.items():
+        step = subject.pathway.steps[name]
+        if isinstance(step, Question):
+            possible[name] = set(subject.field(step.ask).values(bits))
+    return possible

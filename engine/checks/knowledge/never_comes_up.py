@@ -1,0 +1,60 @@
+"""A step that arrows lead to and no walk comes to, or a question that is known every time."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.checks.subject import Subject
+from chamberwise.engine.diagnostics.code import Code
+from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.model.step import Question
+
+CODE = Code(
+    "never-comes-up",
+    Severity.WARNING,
+    "A step that never comes up",
+    "Either it can go, or an effect is missing and the team is never asked again.",
+)
+
+
+def check(subject: Subject) -> Iterator[Problem]:
+    """Yield a problem for every step no walk comes to, and every question never asked."""
+    if not subject.explorations or any(found.stopped for found in subject.explorations):
+        return
+    reached, asked = _reached(subject)
+    graph_reached = _by_arrows(subject)
+    for name, step in subject.pathway.steps.items():
+        at = ("steps", name)
+        if name not in reached and name in graph_reached:
+            message = f"arrows lead to `{name}`, but what is known never lets a walk come to it"
+            advice = "Check the conditions and effects before it, or delete it."
+            yield subject.problem(CODE, at, message, advice, at_key=True)
+        elif isinstance(step, Question) and name in reached and name not in asked:
+            message = f"`{step.ask}` is already known every time a walk comes to `{name}`"
+            advice = "Let the action before it make it stale, or delete the question."
+            yield subject.problem(CODE, (*at, "ask"), message, advice)
+
+
+def _reached(subject: Subject) -> tuple[set[str], set[str]]:
+    reached: set[str] = set()
+    asked: set[str] = set()
+    for found in subject.explorations:
+        for node, bits in zip(found.nodes, found.bits, strict=True):
+            at = found.program.nodes[node]
+            if at.place.pathway != subject.pathway.id:
+                continue
+            reached.add(at.place.step)
+            if at.place.step not in asked and isinstance(at.step, Question):
+                moves = at.onward(bits)
+                if any(move is not None for move, _, _ in moves):
+                    asked.add(at.place.step)
+    return reached, asked
+
+
+def _by_arrows(subject: Subject) -> set[str]:
+    import networkx as nx
+
+    start = subject.pathway.start
+    if start not in subject.graph:
+        return set()
+    return {start, *nx.descendants(subject.graph, start)}

@@ -1,0 +1,38 @@
+"""A state from which no walk comes to an outcome, although arrows seem to lead there."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.checks.knowledge.story import story
+from chamberwise.engine.checks.subject import Subject
+from chamberwise.engine.diagnostics.code import Code
+from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.exploration.explore import trapped
+from chamberwise.engine.model.step import Branch
+
+CODE = Code(
+    "trapped",
+    Severity.ERROR,
+    "A walk that can never end",
+    "What is known keeps sending the team round; often an effect is missing.",
+)
+
+
+def check(subject: Subject) -> Iterator[Problem]:
+    """Yield one problem an entry: the nearest state from which no outcome can be reached."""
+    for found in subject.explorations[:1]:
+        if found.stopped:
+            return
+        for state in trapped(found):
+            place = found.at_node(state)
+            stuck = isinstance(subject.library.step(place), Branch) and not found.leads_to[state]
+            if stuck:
+                return  # reported where the branch cannot decide
+            if place.pathway != subject.pathway.id:
+                continue
+            way = story(subject.library, found, state)
+            message = f"from `{place.step}` no outcome can be reached (shortest walk: {way})"
+            advice = "Let an action on the loop make stale what it changes, or add an answer out."
+            yield subject.problem(CODE, ("steps", place.step), message, advice, at_key=True)
+            return

@@ -1,0 +1,1 @@
+"""Names used and not defined, defined and not used."""

@@ -1,0 +1,43 @@
+"""A word that this file defines and nothing in it uses."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.checks.references import Of, references
+from chamberwise.engine.checks.subject import Subject
+from chamberwise.engine.diagnostics.code import Code
+from chamberwise.engine.diagnostics.problem import Problem, Severity
+
+CODE = Code(
+    "never-used",
+    Severity.WARNING,
+    "A word defined and never used",
+    "It is either left over, or the step that should use it names something else.",
+)
+
+TABLES = (
+    ("acts", (Of.ACT,)),
+    ("duties", (Of.DUTY,)),
+    ("kit", (Of.KIT,)),
+    ("sources", (Of.SOURCE,)),
+    ("phases", (Of.PHASE,)),
+    ("findings", (Of.FINDING,)),
+    ("choices", (Of.CHOICE, Of.FINDING)),
+)
+
+
+def check(subject: Subject) -> Iterator[Problem]:
+    """Yield a problem for every own act, duty, kit item, source, phase or finding never used."""
+    used = {
+        (reference.of, reference.name)
+        for reference in references(subject.pathway)
+        if reference.value_of is None
+    }
+    for table, kinds in TABLES:
+        entry = getattr(subject.tree.root, "entries", {}).get(table)
+        for name in getattr(entry.value, "entries", {}) if entry else ():
+            if not any((kind, name) in used for kind in kinds):
+                message = f"`{name}` is defined under `{table}` and never used"
+                advice = "Delete it, or use it in the step it was meant for."
+                yield subject.problem(CODE, (table, name), message, advice, at_key=True)

@@ -1,0 +1,108 @@
+"""Running the checks: over one pathway, a file of words, or a whole library."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from datetime import date
+from functools import lru_cache
+
+from chamberwise.engine.checks.accepting import not_accepted
+from chamberwise.engine.checks.registry import EVIDENCE, KNOWLEDGE, NAMES, SHAPE, Check
+from chamberwise.engine.checks.subject import Subject
+from chamberwise.engine.checks.texts import of_words, texts
+from chamberwise.engine.checks.vocabulary import check_words
+from chamberwise.engine.checks.wording_of import wording
+from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.exploration.explore import Explored, explore
+from chamberwise.engine.model.step import PathwayId
+from chamberwise.engine.reading.digest import reached_by_handover
+from chamberwise.engine.reading.library import File, Loaded
+
+
+def check_files(loaded: Loaded, shown: Iterable[str], today: date) -> list[Problem]:
+    """Return every problem of some files of a library, by file and line."""
+    subjects = _Subjects(loaded, today)
+    problems: list[Problem] = []
+    for name in shown:
+        file = loaded.files[name]
+        problems += file.problems
+        if file.words is not None:
+            problems += check_words(loaded, file)
+            problems += wording(of_words(file.words), file.tree)
+        if file.pathway is not None and loaded.file_of.get(file.pathway.id) == name:
+            problems += _check_pathway(subjects, file)
+    return sorted(problems, key=_by_place)
+
+
+def check_for_walk(loaded: Loaded, pathway: PathwayId, today: date) -> list[Problem]:
+    """Return only what makes a walk impossible: errors of form and of names, here and beyond."""
+    subjects = _Subjects(loaded, today)
+    problems: list[Problem] = []
+    for name in reached_by_handover(loaded.library, pathway):
+        problems += subjects.blocking(name)
+    return sorted(problems, key=_by_place)
+
+
+def _check_pathway(subjects: _Subjects, file: File) -> Iterator[Problem]:
+    assert file.pathway
+    subject = subjects.of(file.pathway.id)
+    found: list[Problem] = []
+    for check in (*NAMES, *SHAPE, *KNOWLEDGE, *EVIDENCE):
+        found += check(subject)
+    found += wording(texts(file.pathway), file.tree)
+    yield from not_accepted(subject, found)
+
+
+class _Subjects:
+    """The subjects of one run, sharing what was explored."""
+
+    def __init__(self, loaded: Loaded, today: date) -> None:
+        self.loaded = loaded
+        self.today = today
+        self.explore = lru_cache(maxsize=None)(self._explore)
+        self.blocking = lru_cache(maxsize=None)(self._blocking)
+
+    def of(self, pathway: PathwayId) -> Subject:
+        return Subject(
+            self.loaded,
+            self.loaded.library.pathways[pathway],
+            self.today,
+            tuple(self._entries(pathway)),
+            self.explore,
+        )
+
+    def _explore(self, pathway: PathwayId) -> Explored:
+        return explore(self.loaded.library, pathway)
+
+    def _entries(self, pathway: PathwayId) -> Iterator[PathwayId]:
+        library = self.loaded.library
+        others = [name for name in library.pathways if name != pathway]
+        for name in (pathway, *others):
+            reached = reached_by_handover(library, name)
+            if pathway in reached and not any(self.blocking(each) for each in reached):
+                yield name
+
+    def _blocking(self, pathway: PathwayId) -> list[Problem]:
+        file = self.loaded.source(pathway)
+        own = self.loaded.library.pathways[pathway]
+        subject = Subject(self.loaded, own, self.today, (), self.explore)
+        problems = [each for each in file.problems if each.severity is Severity.ERROR]
+        for check in _NEEDED:
+            problems += check(subject)
+        return problems
+
+
+def _needed() -> tuple[Check, ...]:
+    from chamberwise.engine.checks.names import file_name
+    from chamberwise.engine.checks.shape import handover_ring
+
+    return (*(check for check in NAMES if check is not file_name.check), handover_ring.check)
+
+
+_NEEDED = _needed()
+
+
+def _by_place(problem: Problem) -> tuple[str, int, int, str, str]:
+    span = problem.span
+    line, column = (span.line, span.column) if span else (0, 0)
+    return problem.file, line, column, problem.code, problem.message

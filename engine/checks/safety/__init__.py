@@ -1,0 +1,1 @@
+"""Checks on cautions and on calling for help."""

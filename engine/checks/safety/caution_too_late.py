@@ -1,0 +1,66 @@
+"""A caution that comes after the act it guards."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.checks.subject import Subject
+from chamberwise.engine.diagnostics.code import Code
+from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.model.step import Action
+
+CODE = Code(
+    "caution-too-late",
+    Severity.ERROR,
+    "A caution after the act it guards",
+    "A warning read after the act has done its harm protects nobody.",
+)
+
+
+def check(subject: Subject) -> Iterator[Problem]:
+    """Yield a problem for every step that does a guarded act before any caution on it is read."""
+    import networkx as nx
+
+    start = subject.pathway.start
+    if start not in subject.graph:
+        return
+    for act, warned in _guards(subject).items():
+        steps = {name for name, _ in warned}
+        before = subject.graph.subgraph(name for name in subject.graph if name not in steps)
+        unwarned = {start, *nx.descendants(before, start)} if start in before else set()
+        for name in subject.pathway.steps:
+            if name in unwarned and _does(subject, name, act):
+                yield _too_late(subject, name, act, warned[0])
+        if not any(_does(subject, name, act) for name in subject.pathway.steps):
+            yield _guards_nothing(subject, act, warned[0])
+
+
+def _too_late(subject: Subject, name: str, act: str, warned: tuple[str, int]) -> Problem:
+    step, place = warned
+    message = f"`{act}` is done in `{name}` before the caution on it in `{step}` is read"
+    advice = f"Move the caution to `{name}`, or repeat it there."
+    at = ("steps", step, "cautions", place)
+    note = subject.note("done here", ("steps", name))
+    return subject.problem(CODE, at, message, advice, notes=(note,))
+
+
+def _guards_nothing(subject: Subject, act: str, warned: tuple[str, int]) -> Problem:
+    message = f"the caution guards `{act}`, which no step of this pathway does"
+    advice = "Name the act it guards, or leave `guards` out to guard its own step."
+    at = ("steps", warned[0], "cautions", warned[1], "guards")
+    return subject.problem(CODE, at, message, advice)
+
+
+def _guards(subject: Subject) -> dict[str, list[tuple[str, int]]]:
+    """Return, by act, the steps that carry a caution on it and the caution's place there."""
+    guards: dict[str, list[tuple[str, int]]] = {}
+    for step in subject.pathway.steps.values():
+        for place, caution in enumerate(step.cautions):
+            if caution.guards and caution.guards in subject.words.acts:
+                guards.setdefault(caution.guards, []).append((step.id, place))
+    return guards
+
+
+def _does(subject: Subject, name: str, act: str) -> bool:
+    step = subject.pathway.steps[name]
+    return isinstance(step, Action) and any(line.act == act for line in step.lines)

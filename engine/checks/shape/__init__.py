@@ -1,0 +1,1 @@
+"""Checks on the shape of the step graph."""

@@ -1,0 +1,26 @@
+"""One entry: `start` names a step of the file."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.checks.subject import Subject
+from chamberwise.engine.diagnostics.code import Code
+from chamberwise.engine.diagnostics.nearest import did_you_mean
+from chamberwise.engine.diagnostics.problem import Problem, Severity
+
+CODE = Code(
+    "no-entry",
+    Severity.ERROR,
+    "The first step is not there",
+    "Nobody would know where to begin.",
+)
+
+
+def check(subject: Subject) -> Iterator[Problem]:
+    """Yield a problem when `start` names no step."""
+    start = subject.pathway.start
+    if start and start not in subject.written_steps:
+        message = f"the entry `{start}` is no step of this file"
+        advice = did_you_mean(start, subject.written_steps, "Name the first step.")
+        yield subject.problem(CODE, ("start",), message, advice)

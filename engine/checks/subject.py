@@ -1,0 +1,93 @@
+"""What a check may see: one pathway in its library, the file it came from, and today's date."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from datetime import date
+from functools import cached_property
+from typing import TYPE_CHECKING
+
+from chamberwise.engine.diagnostics.code import Code
+from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem
+from chamberwise.engine.exploration.explore import Explored
+from chamberwise.engine.meaning.layout import Field, layout_of
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.step import PathwayId
+from chamberwise.engine.model.words import Words
+from chamberwise.engine.reading.library import Loaded
+from chamberwise.engine.reading.tree import Tree
+
+if TYPE_CHECKING:
+    import networkx as nx
+
+
+@dataclass(frozen=True)
+class Subject:
+    """One pathway to be checked."""
+
+    loaded: Loaded
+    pathway: Pathway
+    today: date
+    entries: tuple[PathwayId, ...]
+    """The pathways whose walks come through here and can be explored, its own first."""
+    explore: Callable[[PathwayId], Explored]
+
+    @property
+    def library(self) -> Library:
+        """The library it stands in."""
+        return self.loaded.library
+
+    @cached_property
+    def words(self) -> Words:
+        """Every word it may use."""
+        return self.pathway.words.over(self.library.shared)
+
+    @property
+    def tree(self) -> Tree:
+        """The located tree of its file."""
+        return self.loaded.source(self.pathway.id).tree
+
+    @cached_property
+    def graph(self) -> nx.MultiDiGraph[str]:
+        """Its step graph; targets that do not exist have no edge."""
+        from chamberwise.engine.graph.view import step_graph
+
+        return step_graph(self.pathway)
+
+    @cached_property
+    def written_steps(self) -> frozenset[str]:
+        """Every step name in the file, those that could not be read among them."""
+        steps = getattr(self.tree.root, "entries", {}).get("steps")
+        return frozenset(getattr(steps.value, "entries", {})) if steps else frozenset()
+
+    @cached_property
+    def explorations(self) -> tuple[Explored, ...]:
+        """Every state from its own entry, then from pathways that hand over to it.
+
+        Empty where names are missing: then nothing can be walked, and other checks say why.
+        """
+        return tuple(self.explore(name) for name in self.entries)
+
+    def field(self, finding: str) -> Field:
+        """Return the bits of a finding as this pathway names it."""
+        return layout_of(self.library).field(self.pathway.id, finding)
+
+    def problem(
+        self,
+        code: Code,
+        at: Pointer,
+        message: str,
+        advice: str,
+        *,
+        at_key: bool = False,
+        notes: Sequence[Note] = (),
+    ) -> Problem:
+        """Return a problem of this pathway's file, at a key or at its value."""
+        span = self.tree.span(at, at_key=at_key)
+        return code.at(self.tree.file, at, span, message, advice, notes)
+
+    def note(self, message: str, at: Pointer) -> Note:
+        """Return a second place in this file that explains a problem."""
+        return Note(message, self.tree.file, self.tree.span(at, at_key=True))

@@ -1,0 +1,48 @@
+"""What is done, said or asked is short enough to be kept in mind when read aloud once.
+
+Words are counted over the whole text; running prose has its own limit in `sentence_too_long`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.checks.wording.rule import Hit, TextKind, WordingRule
+from chamberwise.engine.checks.wording.sentences import words
+from chamberwise.engine.diagnostics.problem import Severity
+
+_MOST = 20
+
+
+def _find(text: str) -> Iterator[Hit]:
+    counted = words(text, 0, len(text))
+    over = len(counted) - _MOST
+    if over > 0:
+        yield Hit(
+            counted[_MOST][0],
+            counted[-1][1],
+            f"{len(counted)} words; at most {_MOST}",
+            f'take out {over} word{"s" if over > 1 else ""}, or move the reason to "why"',
+        )
+
+
+RULE = WordingRule(
+    slug="too-many-words",
+    title="Too many words to act on",
+    severity=Severity.ERROR,
+    why=(
+        "The end of a long line is forgotten or never read out; in an emergency that end is often"
+        " the limit or the condition that keeps the act safe."
+    ),
+    source=(
+        "ASD-STE100 limit of 20 words for a procedural sentence (secondary source read); counting"
+        " the whole line is our stricter reading"
+    ),
+    reads=frozenset({TextKind.INSTRUCTION, TextKind.INSTEAD, TextKind.SPOKEN, TextKind.QUESTION}),
+    find=_find,
+    wrong=(
+        "Inject the dispersive viscoelastic through the side port between the tear and the pieces"
+        " of nucleus that remain in front of it until the chamber is deep."
+    ),
+    right="Inject dispersive viscoelastic between the tear and the remaining pieces.",
+)

@@ -1,0 +1,140 @@
+"""Faults as authors make them. The guillemets enclose the characters that the rule must name."""
+
+from __future__ import annotations
+
+import pytest
+from chamberwise.engine.checks.wording import RULES
+
+RULE_OF = {rule.slug: rule for rule in RULES}
+
+FAULTY = [
+    ("several-instructions", "Fill the chamber and «withdraw» the tip."),
+    ("several-instructions", "Fill the chamber, then «withdraw» the tip."),
+    ("several-instructions", "Stop; «call» the senior surgeon."),
+    ("several-instructions", "Hold still. «Fill the chamber.»"),
+    ("several-instructions", "Phone the coordinator; «aim» for surgery within 7 days."),
+    ("several-instructions", "Free the wound and «suture» it."),
+    ("several-instructions", "Check that the chamber is full and «withdraw» the tip."),
+    ("several-instructions", "Lower the bottle and then slowly «inject» viscoelastic."),
+    ("several-instructions", "If the wound leaks, dry it and «suture» it."),
+    ("several-instructions", "Wait 10 s, then «look» again."),
+    ("several-instructions", "Turn the light down and «look» for the red reflex."),
+    ("several-instructions", "Stop at the first strand and «change» to the vitrectomy chart."),
+    ("several-instructions", "Strip towards the tear and «take» its sector last."),
+    ("several-instructions", "Make one attempt, then «take» the lens out."),
+    ("several-instructions", "Count and «label» the syringes."),
+    ("several-instructions", "Fill the chamber, «withdraw» the tip."),
+    ("several-instructions", "Call the senior surgeon. «The trainee assists.»"),
+    ("starts-without-verb", "«The» bottle is lowered."),
+    ("starts-without-verb", "«Bottle» down to 40 cm."),
+    ("starts-without-verb", "«Filling» the chamber through the side port."),
+    ("starts-without-verb", "«Surgeon» fills the chamber."),
+    ("starts-without-verb", "«If» the wound leaks suture it."),
+    ("starts-without-verb", "«Team» check aloud: patient, eye, lens."),
+    ("too-many-words", "Keep " + "on and " * 9 + "on «now.»"),
+    ("sentence-too-long", "The eye " + "is soft " * 11 + "and «so it leaks.» It is so."),
+    ("double-negative", "Do «not stop unless not» stable."),
+    ("double-negative", "«Never leave the eye without» a suture."),
+    ("double-negative", "Do «not withdraw the tip without» a full chamber."),
+    ("double-negative", "It is «not uncommon» for the iris to prolapse."),
+    ("double-negative", "«Avoid vitrectomy except» in the chamber."),
+    ("double-negative", "Do «not implant a lens if the rim cannot» be seen."),
+    ("negated-question", "Is «no» vitreous at the wound?"),
+    ("negated-question", "«Isn't» the pupil round?"),
+    ("negated-question", "Is the chamber «not» formed?"),
+    ("negated-question", "Is everything ready «except» the lens?"),
+    ("unpaired-prohibition", "«Do not» withdraw the tip."),
+    ("unpaired-prohibition", "«Never» chase a sunken piece."),
+    ("unpaired-prohibition", "«Don't» press on the eye."),
+    ("unpaired-prohibition", "«Do not» pull and push the tip."),
+    ("unpaired-prohibition", "If the wound leaks, «do not» press on the eye."),
+    ("unpaired-prohibition", "«Avoid» a sponge at the wound."),
+    ("unpaired-prohibition", "«Do not» pull, twist or turn the tip."),
+    ("ambiguous-word", "Fill the chamber to «normal» depth."),
+    ("ambiguous-word", "Suture the wound «if necessary»."),
+    ("ambiguous-word", "Enlarge the wound «as required»."),
+    ("ambiguous-word", "Leave the capsule rim «if possible»."),
+    ("ambiguous-word", "Use «adequate» viscoelastic."),
+    ("ambiguous-word", "Phone the surgeon «as soon as possible»."),
+    ("ambiguous-word", "Close the eye «soon»."),
+    ("ambiguous-word", "«It» keeps the vitreous back."),
+    ("ambiguous-word", "«This» is done under viscoelastic."),
+    ("ambiguous-word", "Take swabs, needles, «etc.»"),
+    ("ambiguous-word", "Stain the chamber «and/or» the wound."),
+    ("ambiguous-word", "Read the pressure «regularly»."),
+    ("act-left-open", "The wound «should» be sutured."),
+    ("act-left-open", "«Consider» a suture."),
+    ("act-left-open", "The tip «may» be withdrawn."),
+    ("act-left-open", "«Ensure» a dry wound."),
+    ("act-left-open", "«Make sure» the wound is dry."),
+    ("act-left-open", "«Verify» the lens power."),
+    ("act-left-open", "«Monitor» the blood pressure."),
+    ("act-left-open", "Inject the lens «slowly»."),
+    ("act-left-open", "Press «gently» on the wound."),
+    ("act-left-open", "Call the coordinator «immediately»."),
+    ("trailing-zero", "Give «5.0 mg» now."),
+    ("trailing-zero", "Draw up «0.10 mL»."),
+    ("trailing-zero", "Inject «1.0»-2.5 mg."),
+    ("trailing-zero", "Carbachol «0.010 %»"),
+    ("naked-decimal", "Inject «.1 mL»."),
+    ("naked-decimal", "Take «.5» D off."),
+    ("run-together-unit", "Give «500mg» by mouth."),
+    ("run-together-unit", "Draw up «0.1mL»."),
+    ("run-together-unit", "Enlarge the wound to «6mm»."),
+    ("run-together-unit", "Set «25mmHg»."),
+    ("drug-and-number-together", "Give «lidocaine20 mg»."),
+    ("drug-and-number-together", "Add «adrenaline1mg»."),
+    ("microgram-sign", "Give «50 µg»."),
+    ("microgram-sign", "Give «50ug»."),
+    ("microgram-sign", "Give «0.5 μg» per mL."),
+    ("unit-abbreviation", "Add «15 IU» per mL."),
+    ("unit-abbreviation", "Give «4U»."),
+    ("unit-abbreviation", "Give «1,500 i.u.» now."),
+    ("eye-abbreviation", "Lens for «OD»"),
+    ("eye-abbreviation", "Pressure «OS» 30 mmHg"),
+    ("eye-abbreviation", "Drops «OU»"),
+    ("eye-abbreviation", "Patch «O.S.» tonight"),
+    ("daily-abbreviation", "Prednisolone drops «QD»"),
+    ("daily-abbreviation", "Drops «o.d.» for a week"),
+    ("daily-abbreviation", "Ointment «qhs»"),
+    ("daily-abbreviation", "Drops «QOD»"),
+    ("cc-for-millilitre", "Inject 0.1 «cc»."),
+    ("cc-for-millilitre", "Inject 2«cc»."),
+    ("cc-for-millilitre", "15 units per «cc»"),
+    ("mass-abbreviation", "Give «100 mcg»."),
+    ("mass-abbreviation", "About «5 ng» remain."),
+    ("ratio-strength", "Draw up adrenaline «1:1000»."),
+    ("ratio-strength", "Adrenaline «1 in 10,000»"),
+    ("percentage-without-concentration", "Inject lidocaine «1 %» into the chamber."),
+    ("percentage-without-concentration", "Inject «0.75%» levobupivacaine."),
+    ("dose-symbol", "Keep the pressure «<» 30 mmHg."),
+    ("dose-symbol", "Give lidocaine «&» adrenaline 5 mL."),
+    ("dose-symbol", "Give lidocaine 5 mL «+» hyaluronidase."),
+    ("dose-symbol", "Set 25 mmHg «@» the machine."),
+    ("ungrouped-thousands", "Give «100000» units."),
+    ("ungrouped-thousands", "In «15000» operations"),
+    ("unit-plural-or-stop", "Draw up 2 «mLs»."),
+    ("unit-plural-or-stop", "Give 5 «mg.» now."),
+    ("dose-arithmetic", "Inject «1 mg» in 0.1 mL of 1 mg per mL."),
+    ("dose-arithmetic", "Inject 0.1 mL of 4 mg/mL («4 mg»)."),
+    ("dose-arithmetic", "Inject «50 micrograms» in 0.05 mL (10 mg per mL)."),
+    ("day-month-digits", "Checked on «07/03/26»"),
+    ("day-month-digits", "Checked on «25.11.2026»."),
+    ("day-month-digits", "Expires «03-07-2026»"),
+]
+
+
+@pytest.mark.parametrize(("slug", "marked"), FAULTY)
+def test_the_named_rule_points_at_the_fault(slug: str, marked: str) -> None:
+    before, _, rest = marked.partition("«")
+    text = before + rest.replace("»", "")
+    expected = (len(before), len(before) + rest.index("»"))
+    assert [(hit.start, hit.end) for hit in RULE_OF[slug].find(text)] == [expected]
+
+
+def test_every_rule_has_a_fault_in_the_table() -> None:
+    assert {slug for slug, _ in FAULTY} == set(RULE_OF)
+
+
+def test_the_table_is_long_enough() -> None:
+    assert len(FAULTY) >= 80
