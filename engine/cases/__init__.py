@@ -1,0 +1,1 @@
+"""Every combination of the assessment findings, and where it leads."""

@@ -1,0 +1,1 @@
+"""From pathways and walks to files: one renderer a file."""

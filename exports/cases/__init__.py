@@ -1,0 +1,1 @@
+"""The table of cases as text, CSV and JSON."""

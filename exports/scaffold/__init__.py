@@ -1,0 +1,1 @@
+"""A pathway to start from."""

@@ -1,0 +1,1 @@
+"""Every front end a person types at; no meaning is decided here."""

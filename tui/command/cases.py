@@ -1,0 +1,97 @@
+"""`chamberwise cases`: every combination of the assessment findings, and where it leads."""
+
+from __future__ import annotations
+
+from argparse import Namespace, _SubParsersAction
+from datetime import date
+from typing import Any
+
+from chamberwise.tui.command.finding_files import Asked, UnusableError, add_library, asked
+from chamberwise.tui.command.output import product, product_json, talk
+from chamberwise.tui.command.status import Status
+
+EXAMPLE = """example:
+  chamberwise cases posterior-capsule-rupture
+  chamberwise cases posterior-capsule-rupture --assume stage=cortex --format csv
+"""
+
+
+def add_parser(commands: _SubParsersAction[Any]) -> None:
+    """Say what may be typed."""
+    parser = commands.add_parser("cases", help="every case and its plan", epilog=EXAMPLE)
+    parser.add_argument("name", metavar="ID or FILE")
+    add_library(parser)
+    parser.add_argument("--format", choices=("text", "csv", "json"), default="text")
+    parser.add_argument(
+        "--assume",
+        action="append",
+        default=[],
+        metavar="FINDING=VALUE",
+        help="the first answer to a finding, instead of the table's own",
+    )
+    parser.add_argument(
+        "--cannot-tell", action="store_true", help="let each finding be unclear too"
+    )
+    parser.add_argument("--all", action="store_true", help="one row a case, equal rows kept apart")
+    parser.set_defaults(run=run)
+
+
+def run(arguments: Namespace) -> int:
+    """Show the table; findings when a case has no outcome."""
+    from chamberwise.engine.cases.table import cases, condensed
+    from chamberwise.exports.cases.content import case_sheet
+
+    found = asked((arguments.name,), arguments.library)
+    name = _walkable(found)
+    library = found.loaded.library
+    if library.pathways[name].cases is None:
+        raise UnusableError(f"`{name}` has no table of cases. Add `cases:` to its file.")
+    rows = cases(
+        library, name, _assumed(arguments.assume, found, name), cannot_tell=arguments.cannot_tell
+    )
+    whole = arguments.all or arguments.format != "text"
+    sheet = case_sheet(library, name, rows if whole else condensed(rows))
+    _show(sheet, arguments.format)
+    talk(f"{len(rows)} combinations, {len(sheet.rows)} rows.")
+    return Status.FINDINGS if any(case.problem for case in rows) else Status.CLEAN
+
+
+def _show(sheet: Any, form: str) -> None:
+    if form == "json":
+        from chamberwise.exports.cases.machine import values
+
+        product_json(values(sheet))
+    elif form == "csv":
+        from chamberwise.exports.cases.csv import csv_text
+
+        product(csv_text(sheet))
+    else:
+        from chamberwise.exports.cases.text import text
+
+        product(text(sheet))
+
+
+def _walkable(found: Asked) -> str:
+    from chamberwise.engine.checks.run import check_for_walk
+    from chamberwise.engine.diagnostics.text import problem_text
+
+    if not found.pathways:
+        raise UnusableError("There is no pathway in this file. `chamberwise check` says why.")
+    name = found.pathways[0]
+    problems = check_for_walk(found.loaded, name, date.today())
+    if problems:
+        for problem in problems:
+            talk(problem_text(problem, found.loaded.texts))
+        raise UnusableError(f"`{name}` cannot be walked until this is put right.")
+    return name
+
+
+def _assumed(typed: list[str], found: Asked, pathway: str) -> dict[str, str]:
+    assumed = {}
+    for each in typed:
+        finding, equals, value = each.partition("=")
+        known = found.loaded.library.words(pathway).findings.get(finding)
+        if not equals or known is None or known.value(value) is None:
+            raise UnusableError(f"`--assume {each}` names no finding and value of `{pathway}`.")
+        assumed[finding] = value
+    return assumed

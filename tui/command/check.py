@@ -1,0 +1,87 @@
+"""`chamberwise check`: every problem of every file asked for, in one run."""
+
+from __future__ import annotations
+
+import time
+from argparse import Namespace, _SubParsersAction
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+from chamberwise.tui.command.finding_files import UnusableError, add_library, asked
+from chamberwise.tui.command.output import product, product_json, talk
+from chamberwise.tui.command.status import Status
+
+EXAMPLE = """example:
+  chamberwise check                          the whole library
+  chamberwise check my-pathway.yaml --watch  again at every save
+"""
+SECONDS_BETWEEN_LOOKS = 0.2
+
+
+def add_parser(commands: _SubParsersAction[Any]) -> None:
+    """Say what may be typed."""
+    parser = commands.add_parser("check", help="read and check pathways", epilog=EXAMPLE)
+    parser.add_argument("names", nargs="*", metavar="ID or FILE", help="left out: the library")
+    add_library(parser)
+    parser.add_argument("--watch", action="store_true", help="check again at every save")
+    parser.add_argument("--format", choices=("text", "json"), default="text")
+    parser.add_argument("--on", type=date.fromisoformat, metavar="DATE", help="as if it were DATE")
+    parser.set_defaults(run=run)
+
+
+def run(arguments: Namespace) -> int:
+    """Check once, or at every save until interrupted."""
+    status = _once(arguments)
+    while arguments.watch:
+        _wait_for_a_save(arguments)
+        talk("-" * 40)
+        status = _once(arguments)
+    return status
+
+
+def _once(arguments: Namespace) -> int:
+    from chamberwise.engine.checks.run import check_files
+    from chamberwise.engine.diagnostics.machine import problem_values
+    from chamberwise.engine.diagnostics.problem import Severity
+    from chamberwise.engine.diagnostics.text import problem_text, summary
+
+    found = asked(arguments.names, arguments.library)
+    problems = check_files(found.loaded, found.shown, arguments.on or date.today())
+    if arguments.format == "json":
+        product_json(problem_values(problems))
+    else:
+        for problem in problems:
+            product(problem_text(problem, found.loaded.texts) + "\n")
+        product(summary(problems, len(found.shown)))
+    return _status(
+        found.loaded, found.shown, any(p.severity is not Severity.NOTICE for p in problems)
+    )
+
+
+def _status(loaded: Any, shown: tuple[str, ...], has_findings: bool) -> int:
+    unreadable = any(loaded.files[name].tree.root is None for name in shown)
+    if unreadable:
+        return Status.UNUSABLE
+    return Status.FINDINGS if has_findings else Status.CLEAN
+
+
+def _wait_for_a_save(arguments: Namespace) -> None:
+    before = _stamps(arguments)
+    while _stamps(arguments) == before:
+        time.sleep(SECONDS_BETWEEN_LOOKS)
+
+
+def _stamps(arguments: Namespace) -> dict[str, tuple[int, int]]:
+    try:
+        found = asked(arguments.names, arguments.library)
+    except UnusableError:
+        return {}
+    stamps = {}
+    for name in found.loaded.files:
+        try:
+            seen = Path(name).stat()
+        except OSError:
+            continue
+        stamps[name] = (seen.st_mtime_ns, seen.st_size)
+    return stamps

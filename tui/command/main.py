@@ -1,0 +1,79 @@
+"""The one command. Each subcommand is a module of its own, imported when it is asked for."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from chamberwise.tui.command.parser import Parser
+
+COMMANDS = ("list", "check", "cases", "new")
+
+DESCRIPTION = """\
+Surgical complication pathways that can be checked, rehearsed, printed and
+adapted locally. Without a command, the terminal program opens at the library.
+
+For rehearsal, teaching and the preparing of local charts, never live care.
+Follow local protocol.
+"""
+
+EPILOG = """example:
+  chamberwise walk posterior-capsule-rupture
+
+exit status:
+  0 clean, 1 findings, 2 unusable input or usage, 3 unproven, 130 interrupted
+"""
+
+
+def run(typed: Sequence[str] | None = None) -> int:
+    """Run the command typed and return its exit status."""
+    words = list(sys.argv[1:] if typed is None else typed)
+    if words in (["--version"], ["-V"]):
+        from chamberwise.engine.version import VERSION
+
+        sys.stdout.write(f"chamberwise {VERSION}\n")
+        return 0
+    return _dispatch(words)
+
+
+def _dispatch(words: list[str]) -> int:
+    from chamberwise.tui.command.finding_files import UnusableError
+    from chamberwise.tui.command.output import talk
+    from chamberwise.tui.command.status import Status
+
+    try:
+        if not words:
+            from chamberwise.tui.command import program
+
+            return program.run()
+        arguments = _parser().parse_args(words)
+        status: int = arguments.run(arguments)
+        return status
+    except UnusableError as error:
+        talk(str(error))
+        return Status.UNUSABLE
+    except KeyboardInterrupt:
+        talk("interrupted")
+        return Status.INTERRUPTED
+    except BrokenPipeError:
+        sys.stderr.close()
+        return Status.CLEAN
+
+
+def _parser() -> Parser:
+    from importlib import import_module
+
+    from chamberwise.tui.command.parser import Parser
+
+    parser = Parser(prog="chamberwise", description=DESCRIPTION, epilog=EPILOG)
+    parser.add_argument("-V", "--version", action="store_true", help="show the version")
+    commands = parser.add_subparsers(metavar="command", required=True)
+    for name in COMMANDS:
+        import_module(f"chamberwise.tui.command.{name}").add_parser(commands)
+    return parser
+
+
+if __name__ == "__main__":
+    sys.exit(run())

@@ -1,0 +1,169 @@
+"""`chamberwise walk`: one question or action at a time, on a screen or line by line."""
+
+from __future__ import annotations
+
+import sys
+from argparse import Namespace, _SubParsersAction
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from chamberwise.tui.command.finding_files import UnusableError, add_library, asked
+from chamberwise.tui.command.output import talk
+from chamberwise.tui.command.status import Status
+
+if TYPE_CHECKING:
+    from chamberwise.engine.reading.library import Loaded
+    from chamberwise.tui.sitting import Sitting
+
+EXAMPLE = """example:
+  chamberwise walk posterior-capsule-rupture
+  chamberwise walk posterior-capsule-rupture --resume
+  chamberwise walk my-pathway.yaml --plain --record walk.txt
+  chamberwise walk my-pathway.yaml --answers answers.txt
+
+an answers file has one answer a line: a number, an answer's name, or done;
+empty lines and lines that begin with # are skipped
+
+Rehearsal and teaching only, never live care. Follow local protocol.
+"""
+
+
+def add_parser(commands: _SubParsersAction[Any]) -> None:
+    """Say what may be typed."""
+    parser = commands.add_parser("walk", help="walk a pathway step by step", epilog=EXAMPLE)
+    parser.add_argument("pathway", metavar="ID|FILE", help="a pathway's name, or a .yaml file")
+    add_library(parser)
+    parser.add_argument("--plain", action="store_true", help="line by line, without a screen")
+    parser.add_argument(
+        "--answers", metavar="FILE", help="take the answers from a file; - for standard input"
+    )
+    parser.add_argument(
+        "--resume", action="store_true", help="go on with the newest walk not finished"
+    )
+    parser.add_argument(
+        "--record", type=Path, metavar="FILE", help="save the record as FILE, .txt or .json"
+    )
+    parser.set_defaults(run=run)
+
+
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """What a walk was started with."""
+
+    typed: str
+    loaded: Loaded
+    pathway: str
+    remarks: tuple[str, ...]
+    arguments: Namespace
+
+    @property
+    def go_on_with(self) -> str:
+        """The command that goes on with this walk."""
+        library = f" --library {self.arguments.library}" if self.arguments.library else ""
+        return f"chamberwise walk {self.typed}{library} --resume"
+
+
+def run(arguments: Namespace) -> int:
+    """Walk a pathway."""
+    from chamberwise.exports.record.save import NotSavedError, renderer_for
+
+    try:
+        if arguments.record is not None:
+            renderer_for(arguments.record)
+    except NotSavedError as error:
+        raise UnusableError(str(error)) from error
+    loaded, pathway = _pathway(arguments)
+    sitting, remarks = _sitting(arguments, loaded, pathway)
+    setting = Setting(arguments.pathway, loaded, pathway, remarks, arguments)
+    try:
+        return _walk(setting, sitting)
+    finally:
+        sitting.close()
+
+
+def _pathway(arguments: Namespace) -> tuple[Loaded, str]:
+    from chamberwise.tui.walkable import problems_in_the_way
+
+    found = asked((arguments.pathway,), arguments.library)
+    problems = problems_in_the_way(found.loaded, found.shown[0])
+    if problems:
+        raise UnusableError(problems)
+    return found.loaded, found.pathways[0]
+
+
+def _sitting(arguments: Namespace, loaded: Loaded, pathway: str) -> tuple[Sitting, tuple[str, ...]]:
+    from chamberwise.engine.store.home import walks
+    from chamberwise.tui.sitting import local_time, sit_down
+
+    if arguments.resume:
+        return _resumed(arguments, loaded, pathway)
+    folder = None if arguments.answers is not None else walks()
+    return sit_down(loaded, pathway, local_time, folder), ()
+
+
+def _resumed(arguments: Namespace, loaded: Loaded, pathway: str) -> tuple[Sitting, tuple[str, ...]]:
+    from chamberwise.engine.store.home import walks
+    from chamberwise.engine.store.journal_file import InUseError
+    from chamberwise.tui.sitting import local_time, sit_down
+    from chamberwise.tui.unfinished import go_on, newest_unfinished
+
+    found = newest_unfinished(loaded, pathway, walks())
+    if found is None:
+        remark = "There is no unfinished walk of this pathway. This is a fresh one."
+        return sit_down(loaded, pathway, local_time, walks()), (remark,)
+    if found.walk is None:
+        raise UnusableError(_changed(arguments, found.changed, found.kept.entries))
+    try:
+        sitting = go_on(loaded, found, local_time)
+    except InUseError as error:
+        raise UnusableError(
+            "This walk is open in another terminal. Go on with it there."
+        ) from error
+    remarks = (f"Going on with the walk begun on {found.began:%Y-%m-%d at %H:%M}.", found.torn)
+    return sitting, tuple(remark for remark in remarks if remark)
+
+
+def _changed(arguments: Namespace, why: str, journal: Any) -> str:
+    from chamberwise.exports.record.bare import bare_record
+    from chamberwise.exports.record.save import NotSavedError, save_record
+
+    fresh = f"To begin a fresh one: chamberwise walk {arguments.pathway}"
+    if arguments.record is None:
+        return f"{why}\nTo keep a record of it, add --record FILE.\n{fresh}"
+    try:
+        save_record(bare_record(journal), arguments.record)
+    except NotSavedError as error:
+        return f"{why}\n{error}\n{fresh}"
+    return f"{why}\nIts record is saved as {arguments.record}.\n{fresh}"
+
+
+def _walk(setting: Setting, sitting: Sitting) -> int:
+    from chamberwise.tui.terminal import carries_screen
+
+    arguments = setting.arguments
+    if arguments.answers is None and not arguments.plain and carries_screen():
+        from chamberwise.tui.command.program import walk_on_screen
+
+        status = walk_on_screen(setting, sitting)
+    else:
+        from chamberwise.tui.command.walk_plain import walk_plain
+
+        status = walk_plain(setting, sitting)
+    return _saved(arguments.record, sitting, status)
+
+
+def _saved(path: Path | None, sitting: Sitting, status: int) -> int:
+    from chamberwise.exports.record.extract import record_of
+    from chamberwise.exports.record.save import NotSavedError, save_record
+
+    if path is None:
+        return status
+    try:
+        save_record(record_of(sitting.walk, sitting.today), path)
+    except NotSavedError as error:
+        talk(str(error))
+        return status or Status.UNUSABLE
+    sys.stdout.flush()
+    talk(f"The record is saved as {path}.")
+    return status

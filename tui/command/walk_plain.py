@@ -1,0 +1,80 @@
+"""A walk line by line: typed, piped or scripted."""
+
+from __future__ import annotations
+
+import io
+import sys
+from collections.abc import Callable, Iterable
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from chamberwise.engine.store.home import home
+from chamberwise.tui.command.finding_files import UnusableError
+from chamberwise.tui.command.output import talk
+from chamberwise.tui.command.status import Status
+from chamberwise.tui.keeping import keep_record
+from chamberwise.tui.line.conversation import Conversation
+from chamberwise.tui.line.paper import Paper
+from chamberwise.tui.line.script import ScriptError, follow
+from chamberwise.tui.terminal import line_width
+
+if TYPE_CHECKING:
+    from chamberwise.tui.command.walk import Setting
+    from chamberwise.tui.sitting import Sitting
+
+
+def walk_plain(setting: Setting, sitting: Sitting) -> int:
+    """Walk in line mode and return the exit status."""
+    _take_any_bytes()
+    conversation = Conversation(
+        sitting,
+        Paper(sys.stdout, line_width()),
+        _typed,
+        setting.go_on_with,
+        _saver(setting, sitting),
+        setting.remarks,
+    )
+    try:
+        if setting.arguments.answers is not None:
+            return _scripted(conversation, setting.arguments.answers)
+        conversation.talk()
+    except KeyboardInterrupt:
+        conversation.paper.say()
+        conversation.leave()
+        return Status.INTERRUPTED
+    return Status.CLEAN
+
+
+def _scripted(conversation: Conversation, name: str) -> int:
+    try:
+        follow(conversation, _lines(name), "answers" if name == "-" else name)
+    except ScriptError as error:
+        sys.stdout.flush()
+        talk(str(error))
+        return Status.UNUSABLE
+    conversation.leave()
+    return Status.CLEAN
+
+
+def _lines(name: str) -> Iterable[str]:
+    if name == "-":
+        return sys.stdin.read().splitlines()
+    try:
+        return Path(name).read_text(encoding="utf-8-sig").splitlines()
+    except (OSError, UnicodeDecodeError) as error:
+        reason = getattr(error, "strerror", None) or "it is not UTF-8 text"
+        raise UnusableError(f"The answers in {name} cannot be read: {reason}.") from error
+
+
+def _typed() -> str | None:
+    line = sys.stdin.readline()
+    return line.rstrip("\r\n") if line else None
+
+
+def _saver(setting: Setting, sitting: Sitting) -> Callable[[], str]:
+    return lambda: keep_record(sitting, setting.arguments.record, home())
+
+
+def _take_any_bytes() -> None:
+    if isinstance(sys.stdin, io.TextIOWrapper):
+        sys.stdin.reconfigure(errors="replace")
