@@ -1,4 +1,4 @@
-"""`python -m tests`: format, lint, types, import contracts, then every test. Stops at the first fault.
+"""`python -m tests`: format, lint, types, import contracts, then every test; stops at a fault.
 
 `python -m tests fast` leaves the static checks out; words after that go to pytest.
 """

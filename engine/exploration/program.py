@@ -1,6 +1,8 @@
-"""A pathway and all it hands over to, as nodes over integers. `meaning.advance` is the definition;
+"""A pathway and all it hands over to, as nodes over integers.
 
-a property test holds this form to it. A node is a step together with the handovers to come back to.
+`meaning.advance` is the definition; a property test holds this form to it. A node is one step.
+Where a handover comes back, the other pathway is a stretch of its own, explored once for each way
+of entering it.
 """
 
 from __future__ import annotations
@@ -25,23 +27,24 @@ from chamberwise.engine.model.step import (
 )
 
 DONE = "done"
-WayBack = tuple[Place, ...]
 Next = tuple[str | None, int, int]
 """The move's name (`None` when silent), the node led to, and the bits there."""
 
 
+def _nowhere(bits: int) -> list[Next]:
+    return []
+
+
 @dataclass(slots=True)
 class Node:
-    """One step in one context. `reads` are the bits it looks at, `kills` those it overwrites."""
+    """One step. `reads` are the bits it looks at, `kills` those it overwrites in any case."""
 
     place: Place
-    way_back: WayBack
     step: Step
     reads: int = 0
     kills: int = 0
     leads_to: list[int] = field(default_factory=list)
-    onward: Callable[[int], list[Next]] = lambda bits: []
-    is_end: bool = False
+    onward: Callable[[int], list[Next]] = _nowhere
     live: int = -1
 
 
@@ -54,31 +57,69 @@ class Counter:
     at_most: int
 
 
+class Entering:
+    """Where an arrow leads once the bounds of the steps on the way are counted."""
+
+    __slots__ = ("chain", "last")
+
+    def __init__(self, program: Program, node: Node, place: Place) -> None:
+        self.chain: list[tuple[int, Counter]] = []
+        met: set[Place] = set()
+        while True:
+            self.last = program.node(place)
+            if self.last not in node.leads_to:
+                node.leads_to.append(self.last)
+            bound = program.library.step(place).bound
+            if bound is None or place in met:
+                return
+            met.add(place)
+            counter = program.counters[place]
+            node.reads |= counter.mask
+            self.chain.append((self.last, counter))
+            place = Place(place.pathway, bound.after_that)
+
+    def __call__(self, bits: int) -> tuple[int, int]:
+        """Return the node come to, and the bits there with the entry counted."""
+        for node, counter in self.chain:
+            if (bits & counter.mask) >> counter.shift < counter.at_most:
+                return node, bits + (1 << counter.shift)
+        return self.last, bits
+
+
+@dataclass(slots=True)
+class Call:
+    """A handover: the way in over there and, by outcome, the way back."""
+
+    pathway: PathwayId
+    enter: Entering
+    back: dict[StepId, Entering]
+
+
 @dataclass(slots=True)
 class Program:
-    """All nodes a pathway can come to, the entry first, and the bits at the start."""
+    """All nodes a pathway can come to, its entry first, and the bits at the start."""
 
     library: Library
     layout: Layout
     nodes: list[Node] = field(default_factory=list)
-    index: dict[tuple[Place, WayBack], int] = field(default_factory=dict)
+    index: dict[Place, int] = field(default_factory=dict)
+    calls: dict[int, Call] = field(default_factory=dict)
     counters: dict[Place, Counter] = field(default_factory=dict)
     width: int = 0
     first_bits: int = 0
 
-    def node(self, place: Place, way_back: WayBack) -> int:
-        """Return the node of a step in a context, making it when it is new."""
-        key = (place, way_back)
-        found = self.index.get(key)
+    def node(self, place: Place) -> int:
+        """Return the node of a step, making it when it is new."""
+        found = self.index.get(place)
         if found is None:
-            found = self.index[key] = len(self.nodes)
-            self.nodes.append(Node(place, way_back, self.library.step(place)))
+            found = self.index[place] = len(self.nodes)
+            self.nodes.append(Node(place, self.library.step(place)))
             self._count(place)
         return found
 
     def _count(self, place: Place) -> None:
         bound = self.library.step(place).bound
-        if bound and place not in self.counters:
+        if bound:
             bits = bound.at_most.bit_length()
             mask = ((1 << bits) - 1) << self.width
             self.counters[place] = Counter(self.width, mask, bound.at_most)
@@ -91,13 +132,13 @@ def compiled(library: Library, pathway: PathwayId) -> Program:
     program = Program(library, layout, width=layout.every.bit_length())
     first = start(library, pathway)
     program.first_bits = first.possible
-    program.node(first.place, ())
-    for node in program.nodes:  # grows while it is gone through
-        _compile(program, node)
+    program.node(first.place)
+    for place, node in enumerate(program.nodes):  # grows while it is gone through
+        _compile(program, place, node)
     return program
 
 
-def _compile(program: Program, node: Node) -> None:
+def _compile(program: Program, place: int, node: Node) -> None:
     match node.step:
         case Question():
             _question(program, node, node.step)
@@ -106,45 +147,17 @@ def _compile(program: Program, node: Node) -> None:
         case Branch():
             _branch(program, node, node.step)
         case Handover():
-            _handover(program, node, node.step)
+            program.calls[place] = _handover(program, node, node.step)
         case Outcome():
-            _outcome(program, node)
-
-
-class _Entering:
-    """Where an arrow leads once the bounds of the steps on the way are counted."""
-
-    __slots__ = ("chain", "last")
-
-    def __init__(self, program: Program, node: Node, target: StepId, way_back: WayBack) -> None:
-        self.chain: list[tuple[int, Counter]] = []
-        met: set[Place] = set()
-        while True:
-            place = Place(node.place.pathway, target)
-            self.last = program.node(place, way_back)
-            bound = program.library.step(place).bound
-            if self.last not in node.leads_to:
-                node.leads_to.append(self.last)
-            if bound is None or place in met:
-                return
-            node.reads |= program.counters[place].mask
-            met.add(place)
-            self.chain.append((self.last, program.counters[place]))
-            target = bound.after_that
-
-    def __call__(self, bits: int) -> tuple[int, int]:
-        for node, counter in self.chain:
-            if (bits & counter.mask) >> counter.shift < counter.at_most:
-                return node, bits + (1 << counter.shift)
-        return self.last, bits
+            pass
 
 
 def _question(program: Program, node: Node, step: Question) -> None:
-    layout_field = program.layout.field(node.place.pathway, step.ask)
-    every = node.reads = layout_field.every
+    asked = program.layout.field(node.place.pathway, step.ask)
+    every = node.reads = asked.every
     answers = [
-        (answer.id, mask, _Entering(program, node, answer.go_to, node.way_back))
-        for answer, mask in answer_masks(step, layout_field)
+        (answer.id, mask, _to(program, node, answer.go_to))
+        for answer, mask in answer_masks(step, asked)
     ]
 
     def onward(bits: int) -> list[Next]:
@@ -164,61 +177,45 @@ def _question(program: Program, node: Node, step: Question) -> None:
 
 
 def _action(program: Program, node: Node, step: Action) -> None:
-    keep, add = action_effect(
-        step, program.library.words(node.place.pathway), program.layout, node.place.pathway
-    )
+    words = program.library.words(node.place.pathway)
+    keep, add = action_effect(step, words, program.layout, node.place.pathway)
     node.kills = ~keep | add
-    enter = _Entering(program, node, step.go_to, node.way_back)
+    enter = _to(program, node, step.go_to)
     node.onward = lambda bits: [(DONE, *enter(bits & keep | add))]
 
 
 def _branch(program: Program, node: Node, step: Branch) -> None:
-    def entering(target: StepId | None) -> _Entering | None:
-        return None if target is None else _Entering(program, node, target, node.way_back)
-
     rows = [
-        (*condition_masks(row.when, program.layout, node.place.pathway), entering(row.go_to))
+        (
+            *condition_masks(row.when, program.layout, node.place.pathway),
+            _to(program, node, row.go_to),
+        )
         for row in step.rows
     ]
-    node.reads |= sum({every for _, terms, _ in rows for every, _ in terms})
-    otherwise, not_known = entering(step.otherwise), entering(step.not_known)
+    for _, terms, _ in rows:
+        for every, _ in terms:
+            node.reads |= every
+    otherwise = _to(program, node, step.otherwise) if step.otherwise is not None else None
+    not_known = _to(program, node, step.not_known) if step.not_known is not None else None
 
     def onward(bits: int) -> list[Next]:
         for forbidden, _, enter in rows:
-            if not bits & forbidden and enter:
+            if not bits & forbidden:
                 return [(None, *enter(bits))]
-        open_row = any(all(bits & mask for _, mask in terms) for _, terms, _ in rows)
-        enter = not_known if open_row else otherwise
-        return [(None, *enter(bits))] if enter else []
+        is_open = any(all(bits & mask for _, mask in terms) for _, terms, _ in rows)
+        rest = not_known if is_open else otherwise
+        return [(None, *rest(bits))] if rest else []
 
     node.onward = onward
 
 
-def _handover(program: Program, node: Node, step: Handover) -> None:
+def _handover(program: Program, node: Node, step: Handover) -> Call:
     there = Place(step.to, program.library.pathways[step.to].start)
-    inside = Node(there, (), node.step)
-    way_back = (*node.way_back, node.place) if step.on_return else ()
-    enter = _Entering(program, inside, there.step, way_back)
-    node.leads_to, node.reads = inside.leads_to, inside.reads
-    node.onward = lambda bits: [(DONE, *enter(_forget(program, bits, step.to)))]
+    inside = Node(there, node.step)
+    enter = Entering(program, inside, there)
+    back = {outcome: _to(program, node, target) for outcome, target in step.on_return}
+    return Call(step.to, enter, back)
 
 
-def _outcome(program: Program, node: Node) -> None:
-    handover = program.library.step(node.way_back[-1]) if node.way_back else None
-    back = dict(handover.on_return) if isinstance(handover, Handover) else {}
-    if node.place.step not in back:
-        node.is_end = True
-        return
-    came_from = node.way_back[-1]
-    outside = Node(came_from, (), node.step)
-    enter = _Entering(program, outside, back[node.place.step], node.way_back[:-1])
-    node.leads_to, node.reads = outside.leads_to, outside.reads
-    pathway = node.place.pathway
-    node.onward = lambda bits: [(None, *enter(_forget(program, bits, pathway)))]
-
-
-def _forget(program: Program, bits: int, pathway: PathwayId) -> int:
-    for place, counter in program.counters.items():
-        if place.pathway == pathway:
-            bits &= ~counter.mask
-    return bits
+def _to(program: Program, node: Node, target: StepId) -> Entering:
+    return Entering(program, node, Place(node.place.pathway, target))

@@ -46,10 +46,8 @@ def _possible_where_asked(subject: Subject) -> dict[str, set[str]]:
     """Return, by question, every value some state there leaves possible; nothing if unexplored."""
     union: dict[str, int] = {}
     for found in subject.explorations:
-        for node, bits in zip(found.nodes, found.bits, strict=True):
-            place = found.program.nodes[node].place
-            if place.pathway == subject.pathway.id:
-                union[place.step] = union.get(place.step, 0) | bits
+        for name, seen in found.seen_in(subject.pathway.id):
+            union[name] = union.get(name, 0) | seen.possible
     possible: dict[str, set[str]] = {}
     for name, bits in union.items():
         step = subject.pathway.steps[name]

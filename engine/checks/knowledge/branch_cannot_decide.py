@@ -23,10 +23,10 @@ def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem for every branch with a reachable state it has no way for."""
     told: set[str] = set()
     for found in subject.explorations:
-        for state, targets in enumerate(found.leads_to):
+        for state in found.undecided:
             place = found.at_node(state)
             step = subject.library.step(place)
-            if targets or place.pathway != subject.pathway.id or place.step in told:
+            if place.pathway != subject.pathway.id or place.step in told:
                 continue
             if isinstance(step, Branch):
                 told.add(place.step)
@@ -46,5 +46,5 @@ def _problem(subject: Subject, found: Explored, state: int, step: Branch) -> Pro
     else:
         message = f"`{step.id}` has no row for what is known"
         advice = "Add the row that is missing, or `otherwise:`."
-    message += f" (shortest walk: {story(subject.library, found, state)})"
+    message += f" (walk: {story(subject.library, found, state)})"
     return subject.problem(CODE, ("steps", step.id, "branch"), message, advice)

@@ -39,15 +39,10 @@ def _reached(subject: Subject) -> tuple[set[str], set[str]]:
     reached: set[str] = set()
     asked: set[str] = set()
     for found in subject.explorations:
-        for node, bits in zip(found.nodes, found.bits, strict=True):
-            at = found.program.nodes[node]
-            if at.place.pathway != subject.pathway.id:
-                continue
-            reached.add(at.place.step)
-            if at.place.step not in asked and isinstance(at.step, Question):
-                moves = at.onward(bits)
-                if any(move is not None for move, _, _ in moves):
-                    asked.add(at.place.step)
+        for step, seen in found.seen_in(subject.pathway.id):
+            reached.add(step)
+            if seen.asked:
+                asked.add(step)
     return reached, asked
 
 

@@ -1,4 +1,4 @@
-"""A shortest walk to a state, told in one line."""
+"""A walk to a state, told in one line."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ LONGEST = 12
 
 
 def story(library: Library, found: Explored, state: int) -> str:
-    """Return the answers of a shortest walk to a state, e.g. `stage: nucleus, vitreous: none`."""
+    """Return the answers of a walk to a state, e.g. `stage: nucleus, vitreous: none`."""
     told = []
     for place, move in found.way_to(state):
         step = library.step(place)

@@ -32,7 +32,7 @@ def check(subject: Subject) -> Iterator[Problem]:
             if place.pathway != subject.pathway.id:
                 continue
             way = story(subject.library, found, state)
-            message = f"from `{place.step}` no outcome can be reached (shortest walk: {way})"
+            message = f"from `{place.step}` no outcome can be reached (walk: {way})"
             advice = "Let an action on the loop make stale what it changes, or add an answer out."
             yield subject.problem(CODE, ("steps", place.step), message, advice, at_key=True)
             return

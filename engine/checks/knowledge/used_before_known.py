@@ -41,8 +41,6 @@ def _ever_known(subject: Subject) -> dict[str, int]:
     """Return, by step, the bits of values that some state there rules out."""
     ruled_out: dict[str, int] = {}
     for found in subject.explorations:
-        for node, bits in zip(found.nodes, found.bits, strict=True):
-            place = found.program.nodes[node].place
-            if place.pathway == subject.pathway.id:
-                ruled_out[place.step] = ruled_out.get(place.step, 0) | ~bits
+        for step, seen in found.seen_in(subject.pathway.id):
+            ruled_out[step] = ruled_out.get(step, 0) | seen.ruled_out
     return ruled_out

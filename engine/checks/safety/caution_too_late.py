@@ -18,7 +18,7 @@ CODE = Code(
 
 
 def check(subject: Subject) -> Iterator[Problem]:
-    """Yield a problem for every step that does a guarded act before any caution on it is read."""
+    """Yield a problem for every act that some walk does before any caution on it is read."""
     import networkx as nx
 
     start = subject.pathway.start
@@ -28,20 +28,22 @@ def check(subject: Subject) -> Iterator[Problem]:
         steps = {name for name, _ in warned}
         before = subject.graph.subgraph(name for name in subject.graph if name not in steps)
         unwarned = {start, *nx.descendants(before, start)} if start in before else set()
-        for name in subject.pathway.steps:
-            if name in unwarned and _does(subject, name, act):
-                yield _too_late(subject, name, act, warned[0])
-        if not any(_does(subject, name, act) for name in subject.pathway.steps):
+        doing = [name for name in subject.pathway.steps if _does(subject, name, act)]
+        too_early = [name for name in doing if name in unwarned]
+        if too_early:
+            yield _too_late(subject, too_early, act, warned[0])
+        if not doing:
             yield _guards_nothing(subject, act, warned[0])
 
 
-def _too_late(subject: Subject, name: str, act: str, warned: tuple[str, int]) -> Problem:
+def _too_late(subject: Subject, names: list[str], act: str, warned: tuple[str, int]) -> Problem:
     step, place = warned
-    message = f"`{act}` is done in `{name}` before the caution on it in `{step}` is read"
-    advice = f"Move the caution to `{name}`, or repeat it there."
+    shown = ", ".join(f"`{name}`" for name in names)
+    message = f"a walk can do `{act}` in {shown} before the caution on it in `{step}` is read"
+    advice = f"Move the caution to `{names[0]}`, or repeat it there."
     at = ("steps", step, "cautions", place)
-    note = subject.note("done here", ("steps", name))
-    return subject.problem(CODE, at, message, advice, notes=(note,))
+    notes = [subject.note("done here", ("steps", name)) for name in names]
+    return subject.problem(CODE, at, message, advice, notes=notes)
 
 
 def _guards_nothing(subject: Subject, act: str, warned: tuple[str, int]) -> Problem:

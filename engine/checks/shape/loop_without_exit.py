@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.graph.ends import ends
 
 CODE = Code(
     "loop-without-exit",
@@ -17,19 +18,18 @@ CODE = Code(
 
 
 def check(subject: Subject) -> Iterator[Problem]:
-    """Yield a problem for every bound whose exit can only come back to the bounded step."""
-    import networkx as nx
+    """Yield a problem for every bound whose exit cannot end without passing the bounded step."""
+    from chamberwise.engine.graph.dominance import WaysOut
 
-    graph = subject.graph
-    for step in subject.pathway.steps.values():
-        exit_step = step.bound.after_that if step.bound else None
-        if exit_step is None or exit_step not in graph:
+    bounded = [step for step in subject.pathway.steps.values() if step.bound]
+    if not bounded:
+        return
+    ways_out = WaysOut(subject.graph, ends(subject.library, subject.pathway))
+    for step in bounded:
+        exit_step = step.bound.after_that if step.bound else ""
+        if exit_step not in subject.graph or not ways_out.exist(exit_step):
             continue
-        without = graph.subgraph(name for name in graph if name != step.id)
-        leaves = exit_step != step.id and any(
-            not graph.out_degree(name) for name in {exit_step, *nx.descendants(without, exit_step)}
-        )
-        if not leaves:
+        if ways_out.all_pass(exit_step, step.id):
             message = f"`after that` of `{step.id}` leads back to it and never to an end"
             advice = "Lead it to a step that closes, refers or hands over."
             yield subject.problem(CODE, ("steps", step.id, "after that"), message, advice)

@@ -1,0 +1,25 @@
+"""`python -m tests.bench`: speed and memory, each against a reference measured in the same run.
+
+Reports and blocks nothing: clocks on shared machines lie, ratios lie less.
+"""
+
+from __future__ import annotations
+
+import sys
+
+from tests.bench import checking, starting
+from tests.bench.measure import Row, show
+
+
+def main(words: list[str]) -> int:
+    """Run the benchmarks named, or all, and print one table."""
+    benches = {"starting": starting.rows, "checking": checking.rows}
+    rows: list[Row] = []
+    for name in words or benches:
+        rows += benches[name]()
+    print(show(rows))
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
