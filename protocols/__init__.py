@@ -1,0 +1,1 @@
+"""Data only: pathways, vocabulary and the schema for editors."""
