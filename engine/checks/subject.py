@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date
-from functools import cached_property
+from functools import cached_property, partial
 from typing import TYPE_CHECKING
 
+from chamberwise.engine.checks.knowledge.at_sight import safe_by_form, witnessed
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem
-from chamberwise.engine.exploration.explore import Explored
+from chamberwise.engine.exploration.explore import Explored, look
 from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
@@ -64,11 +65,27 @@ class Subject:
 
     @cached_property
     def explorations(self) -> tuple[Explored, ...]:
-        """Every state from its own entry, then from pathways that hand over to it.
+        """States from its own entry, then from pathways that hand over to it.
 
-        Empty where names are missing: then nothing can be walked, and other checks say why.
+        All of them, or as many as settle what the checks ask. None where names are missing: then
+        nothing can be walked, and other checks say why.
         """
-        return tuple(self.explore(name) for name in self.entries)
+        return self._at_sight() or tuple(self.explore(name) for name in self.entries)
+
+    def _at_sight(self) -> tuple[Explored, ...]:
+        library, pathway = self.library, self.pathway
+        if not self.entries or not safe_by_form(library, pathway, self.entries):
+            return ()
+        looks: list[Explored] = []
+        for name in self.entries:
+            enough = partial(self._are_enough, tuple(looks))
+            looks.append(look(library, name, enough))
+            if witnessed(library, pathway, looks):
+                return tuple(looks)
+        return ()
+
+    def _are_enough(self, earlier: tuple[Explored, ...], now: Explored) -> bool:
+        return witnessed(self.library, self.pathway, (*earlier, now))
 
     def field(self, finding: str) -> Field:
         """Return the bits of a finding as this pathway names it."""

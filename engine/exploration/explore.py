@@ -5,8 +5,9 @@ each way of entering it, and its results are used wherever it is entered so.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
+from heapq import heappop, heappush
 
 from chamberwise.engine.exploration.frame import Frame, frames
 from chamberwise.engine.exploration.liveness import mark_live
@@ -15,6 +16,9 @@ from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.step import Branch, Handover, Outcome, PathwayId, StepId
 
 MOST_STATES = 1_000_000
+LOOK_UP_EVERY = 50
+HEAD_START = 50
+"""How far a state that shows something new stands before others when only looking."""
 
 Parent = tuple[int, str | None, int | None]
 """The state before, the move made there, and the state over there that it came back from."""
@@ -106,23 +110,43 @@ class Explored:
         return state
 
 
+Enough = Callable[["Explored"], bool]
+
+
 def explore(library: Library, pathway: PathwayId, most: int = MOST_STATES) -> Explored:
     """Return every state a walk from the entry of a pathway can come to."""
+    return _searched(library, pathway, most, None)
+
+
+def look(library: Library, pathway: PathwayId, enough: Enough) -> Explored:
+    """Return some states, what shows something new first, until they are `enough`."""
+    return _searched(library, pathway, MOST_STATES, enough)
+
+
+def _searched(library: Library, pathway: PathwayId, most: int, enough: Enough | None) -> Explored:
     program = compiled(library, pathway)
     mark_live(program)
     counter = program.counters.get(program.nodes[0].place)
     first = program.first_bits + (1 << counter.shift if counter else 0)
-    search = _Search(Explored(program), frames(program), most)
+    search = _Search(Explored(program), frames(program), most, enough)
     search.walk(Stretch(), 0, first, (0, None, None))
     return search.found
 
 
 class _Search:
-    def __init__(self, found: Explored, frames_of: dict[PathwayId, Frame], most: int) -> None:
+    def __init__(
+        self,
+        found: Explored,
+        frames_of: dict[PathwayId, Frame],
+        most: int,
+        enough: Enough | None,
+    ) -> None:
+        self.enough = enough
         self.found = found
         self.frames = frames_of
         self.most = most
         self.inner: dict[tuple[int, int], Stretch] = {}
+        self.news: set[int] = set()
         findings = found.program.layout.every
         self.live = [(node.live, findings & ~node.live) for node in found.program.nodes]
 
@@ -131,7 +155,7 @@ class _Search:
         found, nodes = self.found, self.found.program.nodes
         waiting: list[int] = []
         self._meet(stretch, waiting, node, bits, by)
-        for state in waiting:
+        for state in waiting if self.enough is None else self._least_seen_first(stretch, waiting):
             if len(found.nodes) >= self.most:
                 found.stopped = True
                 return
@@ -146,6 +170,24 @@ class _Search:
                 found.seen[place].asked = True
             elif not onward:
                 self._leave(stretch, waiting, at, state)
+
+    def _least_seen_first(self, stretch: Stretch, waiting: list[int]) -> Iterator[int]:
+        """Yield the states met: those that show something new, then those at steps met least."""
+        queue: list[tuple[int, int]] = []
+        times: dict[int, int] = {}
+        turn = 0
+        while waiting or queue:
+            for state in waiting:
+                node = self.found.nodes[state]
+                times[node] = times.get(node, 0) + 1
+                ahead = HEAD_START if state in self.news else 0
+                heappush(queue, (times[node] - ahead, -state))
+            waiting.clear()
+            turn += 1
+            is_time = stretch.frame is None and not turn % LOOK_UP_EVERY
+            if is_time and self.enough and self.enough(self.found):
+                return
+            yield -heappop(queue)[1]
 
     def _meet(self, stretch: Stretch, waiting: list[int], node: int, bits: int, by: Parent) -> int:
         live, dead = self.live[node]
@@ -163,8 +205,10 @@ class _Search:
         found.leaves.append(False)
         waiting.append(state)
         seen = found.seen.get(node) or found.seen.setdefault(node, Seen())
-        seen.possible |= bits
-        seen.ruled_out |= ~bits
+        if bits & ~seen.possible or ~(bits | seen.ruled_out):
+            self.news.add(state)
+            seen.possible |= bits
+            seen.ruled_out |= ~bits
         return state
 
     def _leave(self, stretch: Stretch, waiting: list[int], node: Node, state: int) -> None:

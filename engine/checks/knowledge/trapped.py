@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from chamberwise.engine.checks.knowledge.story import story
+from chamberwise.engine.checks.shape import loop_without_bound, loop_without_exit
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
@@ -21,6 +22,8 @@ CODE = Code(
 
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield one problem an entry: the nearest state from which no outcome can be reached."""
+    if _every_loop_ends(subject):
+        return
     for found in subject.explorations[:1]:
         if found.stopped:
             return
@@ -36,3 +39,9 @@ def check(subject: Subject) -> Iterator[Problem]:
             advice = "Let an action on the loop make stale what it changes, or add an answer out."
             yield subject.problem(CODE, ("steps", place.step), message, advice, at_key=True)
             return
+
+
+def _every_loop_ends(subject: Subject) -> bool:
+    """Whether bounds alone make every walk finite: then it ends, for every step has a way on."""
+    loops = (loop_without_bound.check(subject), loop_without_exit.check(subject))
+    return not any(problem for found in loops for problem in found)

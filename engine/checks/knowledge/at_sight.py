@@ -1,0 +1,89 @@
+"""When a look suffices: most pathways need no search through every state.
+
+Two kinds of questions are put to the states. *Never*: no branch comes up undecided, no value lacks
+an answer; for these the form of the step is often proof enough. *Sometimes*: every step comes up,
+every question is put, every finding a branch names is known there on some walk; for these a few
+walks are witness enough.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import product
+from math import prod
+
+from chamberwise.engine.exploration.explore import Explored
+from chamberwise.engine.exploration.program import compiled
+from chamberwise.engine.exploration.widest import widest
+from chamberwise.engine.meaning.layout import Field, layout_of
+from chamberwise.engine.model.library import Library, Place
+from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.step import CANNOT_TELL, Branch, PathwayId, Question
+
+MOST_COMBINATIONS = 4096
+
+
+def safe_by_form(library: Library, pathway: Pathway, entries: Sequence[PathwayId]) -> bool:
+    """Whether no step can come up undecided or unanswered, whatever is known there."""
+    possible: dict[Place, int] = {}
+    for name in entries:
+        for place, bits in widest(compiled(library, name)).items():
+            possible[place] = possible.get(place, 0) | bits
+    return all(
+        _answers_all(library, pathway, step, possible.get(Place(pathway.id, step.id), 0))
+        if isinstance(step, Question)
+        else not isinstance(step, Branch) or _decides_always(library, pathway, step)
+        for step in pathway.steps.values()
+    )
+
+
+def _answers_all(library: Library, pathway: Pathway, question: Question, possible: int) -> bool:
+    answered = {value for answer in question.answers for value in answer.means}
+    field = layout_of(library).field(pathway.id, question.ask)
+    return set(field.values(possible)) <= answered and any(
+        answer.id == CANNOT_TELL for answer in question.answers
+    )
+
+
+def _decides_always(library: Library, pathway: Pathway, branch: Branch) -> bool:
+    if branch.not_known is None:
+        return False
+    if branch.otherwise is not None:
+        return True
+    names = list(dict.fromkeys(name for row in branch.rows for name, _ in row.when.terms))
+    values = [[value.id for value in library.finding(pathway.id, name).values] for name in names]
+    if prod(map(len, values)) > MOST_COMBINATIONS:
+        return False
+    rows = [dict(row.when.terms) for row in branch.rows]
+    return all(
+        any(all(here[name] in wanted for name, wanted in row.items()) for row in rows)
+        for here in (dict(zip(names, combination, strict=True)) for combination in product(*values))
+    )
+
+
+def witnessed(library: Library, pathway: Pathway, looks: Sequence[Explored]) -> bool:
+    """Whether some walk comes to every step, puts every question, and knows what branches name."""
+    reached: set[str] = set()
+    asked: set[str] = set()
+    ruled_out: dict[str, int] = {}
+    for look in looks:
+        for name, seen in look.seen_in(pathway.id):
+            reached.add(name)
+            if seen.asked:
+                asked.add(name)
+            ruled_out[name] = ruled_out.get(name, 0) | seen.ruled_out
+    if len(reached) < len(pathway.steps):
+        return False
+    steps = pathway.steps.values()
+    return all(step.id in asked for step in steps if isinstance(step, Question)) and all(
+        ruled_out[step.id] & field.every
+        for step in steps
+        if isinstance(step, Branch)
+        for field in _named(library, pathway, step)
+    )
+
+
+def _named(library: Library, pathway: Pathway, branch: Branch) -> list[Field]:
+    layout = layout_of(library)
+    names = dict.fromkeys(name for row in branch.rows for name, _ in row.when.terms)
+    return [layout.field(pathway.id, name) for name in names]
