@@ -27,9 +27,11 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 
 def run(arguments: Namespace) -> int:
     """Show the library."""
-    found = asked((), arguments.library)
+    from chamberwise.engine.graph.handovers import reading_order
+
+    library = asked((), arguments.library).loaded.library
     today = arguments.on or date.today()
-    pathways = [found.loaded.library.pathways[name] for name in found.pathways]
+    pathways = [library.pathways[name] for name in reading_order(library)]
     rows = [
         {
             "pathway": each.id,
