@@ -94,7 +94,8 @@ def load(path: Path) -> Kept:
 
 def kept(folder: Path, pathway: str | None = None) -> Iterator[Kept]:
     """Yield the journals of a folder, newest first, of one pathway or of all."""
-    paths = sorted(folder.glob(f"*{ENDING}"), key=lambda path: path.stat().st_mtime, reverse=True)
+    named = f"{pathway}-*{ENDING}" if pathway else f"*{ENDING}"
+    paths = sorted(folder.glob(named), key=lambda path: path.stat().st_mtime, reverse=True)
     for path in paths:
         journal = load(path)
         first = journal.entries[0] if journal.entries else None

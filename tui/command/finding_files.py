@@ -70,6 +70,9 @@ def _file(name: str, loaded: Loaded) -> str:
         resolved = Path(name).resolve()
         return next(shown for shown in loaded.files if Path(shown).resolve() == resolved)
     if name not in loaded.file_of:
+        unread = next((file for file in loaded.files if Path(file).stem == name), None)
+        if unread is not None:
+            return unread
         known = list(loaded.file_of)
         advice = did_you_mean(name, known, "`chamberwise list` shows those there are.")
         raise UnusableError(f"There is no pathway `{name}`. {advice}")

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from chamberwise.tui.command.parser import Parser
 
-COMMANDS = ("list", "check", "cases", "new")
+COMMANDS = ("list", "check", "walk", "cases", "new")
 
 DESCRIPTION = """\
 Surgical complication pathways that can be checked, rehearsed, printed and

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shlex
 import sys
 from argparse import Namespace, _SubParsersAction
 from dataclasses import dataclass
@@ -48,7 +49,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 
 
 @dataclass(frozen=True, slots=True)
-class Setting:
+class Started:
     """What a walk was started with."""
 
     typed: str
@@ -60,8 +61,10 @@ class Setting:
     @property
     def go_on_with(self) -> str:
         """The command that goes on with this walk."""
-        library = f" --library {self.arguments.library}" if self.arguments.library else ""
-        return f"chamberwise walk {self.typed}{library} --resume"
+        words = ["chamberwise", "walk", self.typed, "--resume"]
+        if self.arguments.library is not None:
+            words += ["--library", str(self.arguments.library)]
+        return shlex.join(words)
 
 
 def run(arguments: Namespace) -> int:
@@ -75,9 +78,9 @@ def run(arguments: Namespace) -> int:
         raise UnusableError(str(error)) from error
     loaded, pathway = _pathway(arguments)
     sitting, remarks = _sitting(arguments, loaded, pathway)
-    setting = Setting(arguments.pathway, loaded, pathway, remarks, arguments)
+    started = Started(arguments.pathway, loaded, pathway, remarks, arguments)
     try:
-        return _walk(setting, sitting)
+        return _walk(started, sitting)
     finally:
         sitting.close()
 
@@ -138,18 +141,18 @@ def _changed(arguments: Namespace, why: str, journal: Any) -> str:
     return f"{why}\nIts record is saved as {arguments.record}.\n{fresh}"
 
 
-def _walk(setting: Setting, sitting: Sitting) -> int:
+def _walk(started: Started, sitting: Sitting) -> int:
     from chamberwise.tui.terminal import carries_screen
 
-    arguments = setting.arguments
+    arguments = started.arguments
     if arguments.answers is None and not arguments.plain and carries_screen():
         from chamberwise.tui.command.program import walk_on_screen
 
-        status = walk_on_screen(setting, sitting)
+        status = walk_on_screen(started, sitting)
     else:
         from chamberwise.tui.command.walk_plain import walk_plain
 
-        status = walk_plain(setting, sitting)
+        status = walk_plain(started, sitting)
     return _saved(arguments.record, sitting, status)
 
 

@@ -19,24 +19,24 @@ from chamberwise.tui.line.script import ScriptError, follow
 from chamberwise.tui.terminal import line_width
 
 if TYPE_CHECKING:
-    from chamberwise.tui.command.walk import Setting
+    from chamberwise.tui.command.walk import Started
     from chamberwise.tui.sitting import Sitting
 
 
-def walk_plain(setting: Setting, sitting: Sitting) -> int:
+def walk_plain(started: Started, sitting: Sitting) -> int:
     """Walk in line mode and return the exit status."""
     _take_any_bytes()
     conversation = Conversation(
         sitting,
         Paper(sys.stdout, line_width()),
         _typed,
-        setting.go_on_with,
-        _saver(setting, sitting),
-        setting.remarks,
+        started.go_on_with,
+        _saver(started, sitting),
+        started.remarks,
     )
     try:
-        if setting.arguments.answers is not None:
-            return _scripted(conversation, setting.arguments.answers)
+        if started.arguments.answers is not None:
+            return _scripted(conversation, started.arguments.answers)
         conversation.talk()
     except KeyboardInterrupt:
         conversation.paper.say()
@@ -68,11 +68,13 @@ def _lines(name: str) -> Iterable[str]:
 
 def _typed() -> str | None:
     line = sys.stdin.readline()
+    if line and not sys.stdin.isatty():
+        sys.stdout.write(line.rstrip("\r\n") + "\n")
     return line.rstrip("\r\n") if line else None
 
 
-def _saver(setting: Setting, sitting: Sitting) -> Callable[[], str]:
-    return lambda: keep_record(sitting, setting.arguments.record, home())
+def _saver(started: Started, sitting: Sitting) -> Callable[[], str]:
+    return lambda: keep_record(sitting, started.arguments.record, home())
 
 
 def _take_any_bytes() -> None:

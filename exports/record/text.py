@@ -1,0 +1,135 @@
+"""A record as plain text: one line a fact, nothing wider than 78 columns but a long address."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import datetime
+from textwrap import wrap
+
+from chamberwise.exports.record.content import EntryKind, Owed, RecordContent, RecordedEntry
+
+WIDTH = 78
+_SAID = {
+    EntryKind.TAKEN_BACK: "Taken back",
+    EntryKind.MADE_AGAIN: "Made again",
+    EntryKind.RESUMED: "Taken up again after an interruption",
+}
+
+
+def record_text(record: RecordContent) -> str:
+    """Return the record as text that ends in a line end."""
+    lines = [*_head(record), "", *_history(record), "", *_end(record)]
+    if record.sources:
+        lines += ["", *_sources(record)]
+    return "\n".join([*lines, "", record.standing, ""])
+
+
+def _head(record: RecordContent) -> Iterator[str]:
+    yield record.standing
+    yield ""
+    yield from _wrapped("Record of a walk: ", record.title)
+    yield f"Pathway:  {record.pathway}, edition {record.edition}, content {record.digest}"
+    yield f"Status:   {', '.join(record.marks) or 'approved'}"
+    yield f"Began:    {_full(record.began)}"
+    yield f"Ended:    {_full(record.ended)}{'' if record.finished else ' (not finished)'}"
+    yield f"Duration: {clock(record.duration)}"
+    if record.remark:
+        yield ""
+        yield from _wrapped("", record.remark)
+
+
+def _full(at: datetime) -> str:
+    return at.isoformat(sep=" ", timespec="seconds")
+
+
+def clock(seconds: int) -> str:
+    """Return seconds as minutes and seconds, with hours in front where there are any.
+
+    >>> clock(65), clock(3725)
+    ('01:05', '1:02:05')
+    """
+    minutes, rest = divmod(seconds, 60)
+    hours, minutes = divmod(minutes, 60)
+    return f"{hours}:{minutes:02}:{rest:02}" if hours else f"{minutes:02}:{rest:02}"
+
+
+def _history(record: RecordContent) -> Iterator[str]:
+    yield "WHAT HAPPENED"
+    for passed in record.passed_at_start:
+        yield from _wrapped("         ", passed)
+    for entry in record.entries:
+        yield ""
+        yield from _entry(entry)
+
+
+def _entry(entry: RecordedEntry) -> Iterator[str]:
+    when = f"{entry.at:%H:%M:%S} +{clock(entry.elapsed)}"
+    number = f"  {entry.number}." if entry.number else " "
+    if entry.kind in _SAID:
+        of_step = f" step {entry.number}" if entry.number else ""
+        yield f"{when}  {_SAID[entry.kind]}{of_step}"
+    elif entry.kind is EntryKind.NOTE:
+        yield from _wrapped(f"{when}  Note: ", entry.text)
+    else:
+        yield f"{when}{number} {entry.phase}{'' if entry.stands else '  [TAKEN BACK]'}".rstrip()
+        yield from _move(entry)
+
+
+def _move(entry: RecordedEntry) -> Iterator[str]:
+    for caution in entry.cautions:
+        yield from _wrapped(f"    {caution.signal}: ", caution.harm)
+        yield from _wrapped("    Instead: ", caution.instead)
+    if entry.asked_again:
+        yield from _wrapped("    ", entry.asked_again)
+    yield from _asked_or_done(entry)
+    for title in entry.unset_choices:
+        yield from _wrapped("    NOT SET LOCALLY: ", title)
+    if entry.went_stale:
+        yield from _wrapped("    May have changed now: ", ", ".join(entry.went_stale))
+    for passed in entry.passed:
+        yield from _wrapped("    ", passed)
+
+
+def _asked_or_done(entry: RecordedEntry) -> Iterator[str]:
+    if entry.kind is EntryKind.ANSWERED:
+        if entry.text:
+            yield from _wrapped("    Asked:    ", entry.text)
+        yield from _wrapped("    Answered: ", entry.answer)
+        return
+    yield from _wrapped("    Done: " if entry.kind is EntryKind.DONE else "    ", entry.text)
+    for line in entry.lines:
+        yield from _wrapped(f"      {line.who} {line.voice}: ", line.text)
+
+
+def _end(record: RecordContent) -> Iterator[str]:
+    if record.standing_on:
+        yield from _wrapped("OUTCOME: " if record.finished else "STOPPED AT: ", record.standing_on)
+    if record.owed:
+        yield ""
+        yield "OWED (tick when done)"
+    for owed in record.owed:
+        yield from _owed(owed)
+
+
+def _owed(owed: Owed) -> Iterator[str]:
+    by_when = f" ({owed.by_when})" if owed.by_when else ""
+    yield from _wrapped("  [ ] ", f"{owed.who}: {owed.what}{by_when}")
+
+
+def _sources(record: RecordContent) -> Iterator[str]:
+    yield "SOURCES, each with how far it was followed"
+    for source in record.sources:
+        where = f" {source.where}" if source.where else ""
+        yield from _wrapped("  - ", f"{source.cite} [{source.mark_words}]{where}")
+
+
+def _wrapped(lead: str, text: str) -> list[str]:
+    return wrap(
+        lead + (text or ""),
+        WIDTH,
+        subsequent_indent=" " * min(len(lead), 14),
+        break_long_words=False,
+        break_on_hyphens=False,
+        drop_whitespace=True,
+        initial_indent="",
+    ) or [lead.rstrip()]

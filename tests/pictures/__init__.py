@@ -1,0 +1,1 @@
+"""The pictures of the README, made from the pathways that come along."""

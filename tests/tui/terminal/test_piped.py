@@ -1,0 +1,125 @@
+from __future__ import annotations
+
+import json
+import subprocess
+from pathlib import Path
+
+import pytest
+
+from tests.tui.stage import LIBRARY
+from tests.tui.terminal.playing import COMMAND, environment
+
+TO_THE_END = "# to the end\n3\ndone\ncalm\n\ndone\nnone\n"
+
+
+def run(
+    home: Path, *words: str, typed: str = "", **more: str
+) -> subprocess.CompletedProcess[bytes]:
+    return subprocess.run(
+        [*COMMAND, "walk", "--library", str(LIBRARY), *words],
+        input=typed.encode(),
+        capture_output=True,
+        env=environment(home, **more),
+        cwd=home,
+        timeout=30,
+        check=False,
+    )
+
+
+def test_a_pipe_gets_plain_lines_and_the_walk_is_kept(tmp_path: Path) -> None:
+    done = run(tmp_path, "leaking-wound", typed="3\n")
+    assert done.returncode == 0
+    assert b"\x1b" not in done.stdout
+    assert b"The walk is kept." in done.stdout
+    again = run(tmp_path, "leaking-wound", "--resume")
+    assert b"Going on with the walk begun on" in again.stdout
+    assert b"DO  Hold still" in again.stdout
+
+
+def test_answers_from_a_file_and_a_record(tmp_path: Path) -> None:
+    (tmp_path / "answers.txt").write_text(TO_THE_END)
+    words = ("leaking-wound", "--answers", "answers.txt", "--record", "walk.json")
+    done = run(tmp_path, *words)
+    assert done.returncode == 0, done.stderr
+    record = json.loads((tmp_path / "walk.json").read_text())
+    assert record["finished"]
+    assert record["standing_on"] == "Wound closed, chamber deep"
+    assert not (tmp_path / "walks").exists()
+
+
+def test_answers_from_standard_input(tmp_path: Path) -> None:
+    done = run(tmp_path, "leaking-wound", "--answers", "-", typed=TO_THE_END)
+    assert done.returncode == 0
+    assert b"END  Wound closed, chamber deep" in done.stdout
+
+
+def test_an_answer_that_is_not_offered(tmp_path: Path) -> None:
+    done = run(tmp_path, "leaking-wound", "--answers", "-", typed="3\nnope\n")
+    assert done.returncode == 2
+    assert done.stderr.startswith(b"answers:2: `nope` stands at an action")
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (("leaking-woud",), "Did you mean `leaking-wound`?"),
+        (("gone.yaml",), "There is no file gone.yaml"),
+        (("broken.yaml",), "cannot be walked until this is put right"),
+        (("vocabulary.yaml",), "holds no pathway"),
+        (("leaking-wound", "--record", "walk.pdf"), "A record is written as .txt or .json"),
+        (("leaking-wound", "--answers", "none.txt"), "cannot be read: No such file"),
+    ],
+)
+def test_what_cannot_be_walked_is_said_without_a_traceback(
+    tmp_path: Path, words: tuple[str, ...], said: str
+) -> None:
+    (tmp_path / "broken.yaml").write_text("pathway: broken\nsteps: {a: {ask: b}}\n")
+    (tmp_path / "vocabulary.yaml").write_text("vocabulary: Words\n")
+    done = run(tmp_path, *words)
+    assert done.returncode == 2
+    assert said in done.stderr.decode()
+    assert b"Traceback" not in done.stderr
+
+
+def test_a_record_that_cannot_be_written(tmp_path: Path) -> None:
+    (tmp_path / "file").write_text("")
+    done = run(tmp_path, "leaking-wound", "--record", "file/walk.txt", typed="3\n")
+    assert done.returncode == 2
+    assert b"The record could not be written to file/walk.txt" in done.stderr
+    assert b"Traceback" not in done.stderr
+
+
+def test_a_changed_pathway_is_not_gone_on_with_but_its_record_can_be_kept(tmp_path: Path) -> None:
+    library = tmp_path / "library"
+    for path in [*LIBRARY.glob("*.yaml"), *LIBRARY.glob("vocabulary/*.yaml")]:
+        copy = library / path.relative_to(LIBRARY)
+        copy.parent.mkdir(parents=True, exist_ok=True)
+        copy.write_text(path.read_text(encoding="utf-8").replace("Keep every", "Hold every"))
+    run(tmp_path, "leaking-wound", typed="3\n")
+    done = run(
+        tmp_path, "leaking-wound", "--resume", "--record", "old.txt", "--library", str(library)
+    )
+    assert done.returncode == 2
+    assert b"has changed since this walk began" in done.stderr
+    assert b"Its record is saved as old.txt." in done.stderr
+    assert "Answered: fast" in (tmp_path / "old.txt").read_text()
+
+
+def test_ascii_where_nothing_else_can_be_said(tmp_path: Path) -> None:
+    done = run(tmp_path, "leaking-wound", typed="3\n", PYTHONIOENCODING="ascii")
+    assert done.returncode == 0
+    done.stdout.decode("ascii")
+    assert b'says aloud: "The suture is ready."' in done.stdout
+
+
+def test_bytes_that_are_no_text_move_nothing(tmp_path: Path) -> None:
+    done = subprocess.run(
+        [*COMMAND, "walk", "leaking-wound", "--library", str(LIBRARY)],
+        input=b"\xff\xfe\n\x00\n",
+        capture_output=True,
+        env=environment(tmp_path),
+        timeout=30,
+        check=False,
+    )
+    assert done.returncode == 0
+    assert done.stdout.count(b"Not understood.") == 2

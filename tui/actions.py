@@ -1,0 +1,117 @@
+"""Every key of the screen program, once: bindings, footer and help all derive from these tables."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+
+from chamberwise.tui.present.parts import Part, Tone
+
+
+@dataclass(frozen=True, slots=True)
+class KeyAction:
+    """One thing a key does: its name, its keys, how the key is shown, a word, a line of help."""
+
+    name: str
+    keys: tuple[str, ...]
+    shown: str
+    word: str
+    help: str
+    in_footer: bool = True
+    spare: int = 0
+    """Where the footer is short of room, the highest of these leaves it first; help keeps it."""
+
+
+QUIT = KeyAction("leave", ("q",), "q", "quit", "leave the program; the walk is kept")
+STOP = KeyAction(
+    "interrupt", ("ctrl+c",), "Ctrl+C", "stop", "leave at once; the walk is kept", in_footer=False
+)
+OF_THE_PROGRAM = (QUIT, STOP)
+HELP = KeyAction("help", ("question_mark",), "?", "help", "this page")
+CLOSE = KeyAction("close", ("escape", "enter"), "Esc", "back", "back to where you were")
+
+ANSWER = KeyAction(
+    "answer", tuple("123456789"), "1-9", "answer", "give the answer with that number"
+)
+DONE = KeyAction("done", ("enter",), "Enter", "done", "the action is done; at the end, the record")
+
+WALK = (
+    ANSWER,
+    DONE,
+    KeyAction("undo", ("u",), "u", "undo", "take the last step back"),
+    KeyAction("redo", ("y", "ctrl+r"), "y", "redo", "make the step taken back again", False),
+    KeyAction("why", ("w",), "w", "why", "why this step, and its sources"),
+    KeyAction("known", ("k",), "k", "known", "every finding: known, stale or unknown"),
+    KeyAction("note", ("n",), "n", "note", "write a note; never patient identity", spare=2),
+    KeyAction("map", ("m",), "m", "map", "the steps around this one", spare=1),
+    KeyAction("record", ("c",), "c", "record", "the record so far, and saving it", spare=3),
+    HELP,
+    KeyAction("library", ("escape",), "Esc", "library", "back to the library", False),
+    QUIT,
+    STOP,
+)
+
+LIBRARY = (
+    KeyAction("up", ("up",), "Up", "up", "the pathway above", False),
+    KeyAction("down", ("down",), "Down", "down", "the pathway below", False),
+    KeyAction("open", ("enter",), "Enter", "open", "walk the pathway marked with >"),
+    HELP,
+    QUIT,
+    STOP,
+)
+
+OFFER = (
+    KeyAction("choose", tuple("123"), "1-3", "choose", "do what stands beside that number"),
+    KeyAction("close", ("escape",), "Esc", "back", "back to the library"),
+    QUIT,
+    STOP,
+)
+
+PANEL = (CLOSE, QUIT, STOP)
+
+NOTE = (
+    KeyAction("keep", ("enter",), "Enter", "keep", "keep the note"),
+    KeyAction("close", ("escape",), "Esc", "no note", "back without a note"),
+    STOP,
+)
+
+MAP = (
+    KeyAction("earlier", ("left",), "Left", "phase before", "look at the phase before"),
+    KeyAction("later", ("right",), "Right", "phase after", "look at the phase after"),
+    KeyAction("here", ("h", "home"), "h", "here", "back to where this walk is"),
+    CLOSE,
+    QUIT,
+    STOP,
+)
+
+RECORD = (
+    KeyAction("save", ("s",), "s", "save", "save the record as a file"),
+    CLOSE,
+    QUIT,
+    STOP,
+)
+
+
+def footer(
+    actions: Iterable[KeyAction], shown: Mapping[str, str] | None = None, width: int = 78
+) -> str:
+    """Return the footer of a screen: keys and words. `shown` replaces a key, empty leaves it out.
+
+    >>> footer((HELP, QUIT, STOP))
+    '? help  q quit'
+    """
+    keys = shown or {}
+    told = [each for each in actions if each.in_footer and keys.get(each.name, each.shown)]
+    while True:
+        line = "  ".join(f"{keys.get(each.name, each.shown)} {each.word}" for each in told)
+        spare = max(told, key=lambda each: each.spare)
+        if len(line) <= width or not spare.spare:
+            return line
+        told.remove(spare)
+
+
+def help_parts(actions: Iterable[KeyAction]) -> list[Part]:
+    """Return one paragraph for each action: its key and its line of help."""
+    actions = tuple(actions)
+    width = max(len(action.shown) for action in actions)
+    return [Part(each.help, f"  {each.shown:<{width}}  ", lead_tone=Tone.KEY) for each in actions]

@@ -1,0 +1,51 @@
+"""The terminal program: at the library, or at one walk."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from chamberwise.engine.store.home import walks
+from chamberwise.exports.record.standing import STANDING
+from chamberwise.tui.command.finding_files import asked
+from chamberwise.tui.command.output import product, talk
+from chamberwise.tui.command.status import Status
+from chamberwise.tui.setting import Setting
+from chamberwise.tui.sitting import local_time
+from chamberwise.tui.terminal import carries_screen, wants_colour
+
+if TYPE_CHECKING:
+    from chamberwise.tui.command.walk import Started
+    from chamberwise.tui.sitting import Sitting
+
+
+def run() -> int:
+    """Open the program at the library; without a screen, say what to type instead."""
+    if not carries_screen():
+        talk("The library needs a terminal of at least 60 columns and 20 rows.")
+        talk("`chamberwise list` shows the pathways; `chamberwise walk ID --plain` walks one.")
+        return Status.UNUSABLE
+    from chamberwise.tui.app import WalkProgram
+
+    setting = Setting(asked((), None).loaded, local_time, walks(), wants_colour())
+    status = WalkProgram(setting).run() or Status.CLEAN
+    product(STANDING)
+    return status
+
+
+def walk_on_screen(started: Started, sitting: Sitting) -> int:
+    """Walk on the screen and return the exit status."""
+    from chamberwise.tui.app import WalkProgram
+
+    setting = Setting(started.loaded, local_time, walks(), wants_colour())
+    record_to = str(started.arguments.record or "")
+    status = WalkProgram(setting, sitting, started.remarks, record_to).run() or Status.CLEAN
+    product(_farewell(started, sitting))
+    return status
+
+
+def _farewell(started: Started, sitting: Sitting) -> str:
+    if sitting.walk.is_over:
+        return f"The walk is over.\n{STANDING}"
+    if sitting.is_kept:
+        return f"The walk is kept. To go on with it:\n{started.go_on_with}\n{STANDING}"
+    return f"The walk was left. Nothing of it is kept.\n{STANDING}"

@@ -1,0 +1,66 @@
+"""The words line mode listens to, beside answers. One table; the help derives from it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class Verb(StrEnum):
+    """What may be asked of line mode."""
+
+    DONE = "done"
+    BACK = "back"
+    FORWARD = "forward"
+    WHY = "why"
+    KNOWN = "known"
+    NOTE = "note"
+    MAP = "map"
+    RECORD = "record"
+    REPEAT = "repeat"
+    HELP = "help"
+    QUIT = "quit"
+
+
+@dataclass(frozen=True, slots=True)
+class Command:
+    """A verb, the letter that stands for it, and its line of help."""
+
+    verb: Verb
+    letter: str
+    help: str
+
+
+COMMANDS = (
+    Command(Verb.DONE, "Enter", "the action is done"),
+    Command(Verb.BACK, "b", "take the last step back"),
+    Command(Verb.FORWARD, "f", "make the step taken back again"),
+    Command(Verb.WHY, "w", "why this step, and its sources"),
+    Command(Verb.KNOWN, "k", "what is known, stale and unknown"),
+    Command(Verb.NOTE, "n", "write a note; n and the words at once, or n alone"),
+    Command(Verb.MAP, "m", "the steps around this one"),
+    Command(Verb.RECORD, "c", "save the record of this walk"),
+    Command(Verb.REPEAT, "r", "repeat this step"),
+    Command(Verb.HELP, "?", "this list"),
+    Command(Verb.QUIT, "q", "leave; the walk is kept"),
+)
+
+
+def understood(typed: str) -> tuple[Verb | None, str]:
+    """Return the verb typed, if it is one, and the words after it.
+
+    >>> understood("n pupil is small")
+    (<Verb.NOTE: 'note'>, 'pupil is small')
+    >>> understood("")
+    (<Verb.DONE: 'done'>, '')
+    >>> understood("dry")
+    (None, '')
+    """
+    if not typed.strip():
+        return Verb.DONE, ""
+    word, _, rest = typed.strip().partition(" ")
+    for command in COMMANDS:
+        meant = word.casefold() in (command.letter, command.verb.value)
+        if meant and (command.verb is Verb.NOTE or not rest):
+            return command.verb, rest.strip()
+    return None, ""

@@ -1,0 +1,146 @@
+"""The conversation of line mode: show a step, read a line, do what it says."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+
+from chamberwise.engine.meaning.state import Answered, Done
+from chamberwise.exports.record.standing import NO_IDENTITY, STANDING
+from chamberwise.tui.line import pages
+from chamberwise.tui.line.commands import Verb, understood
+from chamberwise.tui.line.paper import Paper
+from chamberwise.tui.present.board import board
+from chamberwise.tui.present.map_page import around
+from chamberwise.tui.present.panels import full_board, why
+from chamberwise.tui.present.step_view import StepKind, StepView, step_view
+from chamberwise.tui.present.trail import trail
+from chamberwise.tui.sitting import Sitting
+
+Reader = Callable[[], str | None]
+"""Returns the next line typed, or `None` where there is no more."""
+
+
+@dataclass
+class Conversation:
+    """One walk told and answered line by line. `save` writes the record and says where."""
+
+    sitting: Sitting
+    paper: Paper
+    read: Reader
+    go_on_with: str
+    save: Callable[[], str]
+    remarks: Sequence[str] = ()
+    _warned: bool = False
+    _verbs: dict[Verb, Callable[[str], None]] = field(init=False)
+
+    def __post_init__(self) -> None:
+        """Bind each verb to what does it."""
+        self._verbs = {
+            Verb.BACK: self._back,
+            Verb.FORWARD: self._forward,
+            Verb.WHY: lambda _: self.paper.parts(why(self.view)),
+            Verb.KNOWN: lambda _: self.paper.parts(full_board(board(self.sitting.walk))),
+            Verb.NOTE: self._note,
+            Verb.MAP: lambda _: self.paper.parts(around(self.sitting.walk)),
+            Verb.RECORD: lambda _: self.paper.say(self.save()),
+            Verb.REPEAT: lambda _: self.show(),
+            Verb.HELP: lambda _: self.paper.parts(pages.help_page(self.view)),
+        }
+
+    @property
+    def view(self) -> StepView:
+        """The step stood on."""
+        walk = self.sitting.walk
+        way = trail(walk)
+        return step_view(walk, self.sitting.today, way[-1].answer if way else "")
+
+    def open(self) -> None:
+        """Print the head of the walk and its first step."""
+        self.paper.parts(pages.opening(self.view.where, self.remarks))
+        self.show()
+
+    def show(self) -> None:
+        """Print the step stood on."""
+        if self.sitting.lost and not self._warned:
+            self.paper.say(self.sitting.lost)
+            self._warned = True
+        self.paper.parts(pages.step(self.view))
+
+    def talk(self) -> None:
+        """Go on until the walk is left or there is nothing more to read."""
+        self.open()
+        while True:
+            self.paper.prompt(pages.prompt(self.view))
+            typed = self.read()
+            if typed is None:
+                self.paper.say()
+                break
+            if not self._take(typed):
+                break
+        self.leave()
+
+    def leave(self) -> None:
+        """Say how to go on later, and what this was for."""
+        walk = self.sitting.walk
+        if walk.is_over:
+            self.paper.say("The walk is over.")
+        elif self.sitting.is_kept:
+            self.paper.say("The walk is kept. To go on with it:")
+            self.paper.verbatim(self.go_on_with)
+        else:
+            self.paper.say("The walk was left. Nothing of it is kept.")
+        self.paper.say(STANDING)
+
+    def _take(self, typed: str) -> bool:
+        """Do what a line says; whether the conversation goes on."""
+        answer = self.view.answer(typed)
+        if answer is not None:
+            self.sitting.make(Answered(answer.id))
+            self.show()
+            return True
+        verb, words = understood(typed)
+        if verb is Verb.QUIT:
+            return False
+        if verb is Verb.DONE:
+            return self._done()
+        if verb is None:
+            self.paper.say(f"Not understood. Valid here: {pages.valid(self.view)}")
+            return True
+        self._verbs[verb](words)
+        return True
+
+    def _done(self) -> bool:
+        match self.view.kind:
+            case StepKind.OUTCOME | StepKind.STUCK:
+                return False
+            case StepKind.QUESTION:
+                self.paper.say(f"A question waits for an answer: {pages.valid(self.view)}")
+            case _:
+                self.sitting.make(Done())
+                self.show()
+        return True
+
+    def _back(self, _: str) -> None:
+        if not self.sitting.walk.legs:
+            self.paper.say("This is the first step; there is nothing to take back.")
+            return
+        self.sitting.undo()
+        self.show()
+
+    def _forward(self, _: str) -> None:
+        if not self.sitting.walk.taken_back:
+            self.paper.say("Nothing was taken back.")
+            return
+        self.sitting.redo()
+        self.show()
+
+    def _note(self, words: str) -> None:
+        if not words:
+            self.paper.prompt(f"Note. {NO_IDENTITY} Empty for none:")
+            words = (self.read() or "").strip()
+        if not words:
+            self.paper.say("No note was kept.")
+            return
+        self.sitting.note(words)
+        self.paper.say(f"Noted: {words}")

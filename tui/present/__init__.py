@@ -1,0 +1,1 @@
+"""From engine values to what a screen or a line of speech says. Knows no terminal."""

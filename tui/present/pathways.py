@@ -1,0 +1,83 @@
+"""The pathways of a library as rows to choose from."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from pathlib import Path
+
+from chamberwise.engine.graph.handovers import reading_order
+from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.reading.library import Loaded
+from chamberwise.exports.record.standing import marks
+from chamberwise.tui.present.parts import GAP, Part, Tone
+from chamberwise.tui.unfinished import Unfinished, newest_unfinished
+
+
+@dataclass(frozen=True, slots=True)
+class PathwayRow:
+    """One pathway: what it is for, how far it is approved, and a walk to go on with."""
+
+    id: str
+    title: str
+    summary: str
+    standing: str
+    unfinished: Unfinished | None
+
+    @property
+    def kept(self) -> str:
+        """The walk to go on with, as a sentence; nothing where there is none."""
+        if self.unfinished is None:
+            return ""
+        steps = self.unfinished.steps
+        noun = "step" if steps == 1 else "steps"
+        return f"Not finished: {steps} {noun}, begun {self.unfinished.began:%Y-%m-%d %H:%M}"
+
+
+def pathway_rows(loaded: Loaded, today: date, folder: Path) -> tuple[PathwayRow, ...]:
+    """Return the pathways as they lead into each other."""
+    pathways = (loaded.library.pathways[name] for name in reading_order(loaded.library))
+    return tuple(
+        PathwayRow(
+            pathway.id,
+            pathway.title,
+            pathway.summary,
+            _standing(pathway, today),
+            newest_unfinished(loaded, pathway.id, folder),
+        )
+        for pathway in pathways
+    )
+
+
+def _standing(pathway: Pathway, today: date) -> str:
+    approval = f"approved by {pathway.approved_by}" if pathway.is_approved else pathway.status
+    told = [f"edition {pathway.edition}", approval, f"review by {pathway.review_by}"]
+    return ", ".join([*marks(pathway, today), *told])
+
+
+def library_page(rows: tuple[PathwayRow, ...], chosen: int) -> list[Part]:
+    """Return the rows as paragraphs, the chosen one marked."""
+    parts: list[Part] = []
+    for place, row in enumerate(rows):
+        lead = "> " if place == chosen else "  "
+        answer = row.id
+        parts.append(Part(row.title, lead, Tone.STRONG, Tone.KEY, answer))
+        parts.append(Part(row.standing, "    ", answer=answer))
+        if row.summary and place == chosen:
+            parts.append(Part(row.summary, "    ", Tone.CALM, answer=answer))
+        if row.kept:
+            parts.append(Part(row.kept, "    ", Tone.MARK, answer=answer))
+        parts.append(GAP)
+    return parts or [Part("There is no pathway in this library.")]
+
+
+def unreadable(loaded: Loaded) -> list[Part]:
+    """Return a line for each file of the library that holds nothing that can be read."""
+    files = [
+        file.shown_as
+        for file in loaded.files.values()
+        if file.pathway is None and file.words is None
+    ]
+    return [
+        Part(f"{name} cannot be read. `chamberwise check {name}` says why.", "  ") for name in files
+    ]

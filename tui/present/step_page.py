@@ -1,0 +1,160 @@
+"""The step as paragraphs: the head that is always in view, and the body under it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from enum import IntEnum
+
+from chamberwise.exports.record.content import Owed
+from chamberwise.tui.present.answers import AnswerView
+from chamberwise.tui.present.cautions import CautionView
+from chamberwise.tui.present.choice_page import choice_parts
+from chamberwise.tui.present.lines import DutyView
+from chamberwise.tui.present.parts import GAP, Part, Tone
+from chamberwise.tui.present.step_view import StepKind, StepView
+
+LEADS = {
+    StepKind.QUESTION: "ASK",
+    StepKind.ACTION: "DO",
+    StepKind.HANDOVER: "HAND OVER",
+    StepKind.OUTCOME: "END",
+    StepKind.STUCK: "STOP",
+}
+SIGNALS = {
+    "danger": Tone.DANGER,
+    "warning": Tone.WARNING,
+    "caution": Tone.CAUTION,
+    "notice": Tone.NOTICE,
+}
+
+
+def passed(view: StepView) -> list[Part]:
+    """Return what was passed silently on the way, a calm line each."""
+    return [Part(text, "Before this: ", Tone.CALM, hang=2) for text in view.passed]
+
+
+def warnings(view: StepView) -> list[Part]:
+    """Return the cautions; they are read before the step itself."""
+    return [part for caution in view.cautions for part in _caution(caution)]
+
+
+def head(view: StepView) -> list[Part]:
+    """Return the question, the instruction or the headline, and why it is asked again."""
+    lead = "SAY" if _only_said(view) else LEADS[view.kind]
+    parts = [Part(_headline(view), f"{lead}  ", Tone.STRONG, Tone.HEADING)]
+    if view.asked_again:
+        parts.append(Part(view.asked_again, "", Tone.CALM, hang=2))
+    return parts
+
+
+def _headline(view: StepView) -> str:
+    if view.text:
+        return view.text
+    single = _single(view)
+    if single is None:
+        things = f"{sum(len(duty.instructions) for duty in view.duties)} things, in this order"
+        return things if len(view.duties) > 1 else f"{view.duties[0].who}: {things}"
+    text = single.instructions[0].text
+    return f"{single.who}: “{text}”" if _only_said(view) else f"{single.who}: {text}"
+
+
+def _single(view: StepView) -> DutyView | None:
+    """Return the one instruction there is, where it can stand as the headline itself."""
+    if view.text or len(view.duties) != 1 or len(view.duties[0].instructions) != 1:
+        return None
+    return view.duties[0]
+
+
+def _only_said(view: StepView) -> bool:
+    single = _single(view)
+    return single is not None and single.instructions[0].said_aloud
+
+
+class Density(IntEnum):
+    """How much air the answers have."""
+
+    ROOMY = 0
+    USUAL = 1
+    DENSE = 2
+
+
+def body(view: StepView, density: Density = Density.USUAL) -> list[Part]:
+    """Return what follows the head: the answers or the lines, what is owed, the details."""
+    duties = () if _single(view) else view.duties
+    brief = density is Density.DENSE
+    blocks = [
+        [part for answer in view.answers for part in _answer(answer, density)],
+        [part for duty in duties for part in _duty(duty, named=len(duties) > 1, brief=brief)],
+        list(_owed(view.owed)),
+        list(_details(view)),
+        *(choice_parts(choice, asked=bool(view.answers), brief=brief) for choice in view.choices),
+    ]
+    return stacked(blocks)
+
+
+def stacked(blocks: Iterable[list[Part]]) -> list[Part]:
+    """Return blocks one under another with a gap between them; empty ones leave none."""
+    parts: list[Part] = []
+    for block in blocks:
+        if block:
+            parts += [GAP, *block] if parts else block
+    return without_last_gap(parts)
+
+
+def without_last_gap(parts: list[Part]) -> list[Part]:
+    """Return parts up to the last one that says something."""
+    while parts and parts[-1] == GAP:
+        parts = parts[:-1]
+    return parts
+
+
+def _caution(caution: CautionView) -> Iterator[Part]:
+    tone = SIGNALS[caution.signal]
+    before = f"Before “{caution.before}”: " if caution.before else ""
+    yield Part(before + caution.harm, f"{caution.signal.upper()}: ", Tone.PLAIN, tone, hang=2)
+    yield Part(caution.instead, "  Instead: ", Tone.PLAIN, Tone.STRONG)
+
+
+def _answer(answer: AnswerView, density: Density) -> Iterator[Part]:
+    if density is Density.DENSE and answer.sign:
+        lead = f" {answer.key}  {answer.label}: "
+        yield Part(answer.sign, lead, Tone.PLAIN, Tone.STRONG, answer.id, 4)
+        return
+    yield Part(answer.label, f" {answer.key}  ", Tone.STRONG, Tone.KEY, answer.id)
+    if answer.sign:
+        yield Part(answer.sign, "    ", Tone.PLAIN, answer=answer.id)
+    if density is Density.ROOMY:
+        yield GAP
+
+
+def _duty(duty: DutyView, *, named: bool, brief: bool) -> Iterator[Part]:
+    if named and not brief:
+        yield Part(duty.who, "", Tone.MARK)
+    who = duty.who if named and brief else ""
+    for instruction in duty.instructions:
+        if instruction.said_aloud:
+            lead = f"{who} says: " if who else "  says aloud: "
+            yield Part(f"“{instruction.text}”", lead, Tone.STRONG, hang=4)
+        else:
+            yield Part(instruction.text, f"{who}: " if who else "  does: ", Tone.STRONG, hang=4)
+
+
+def _owed(items: tuple[Owed, ...]) -> Iterator[Part]:
+    if items:
+        yield Part("Owed now", "", Tone.MARK)
+    for item in items:
+        by_when = f" ({item.by_when})" if item.by_when else ""
+        yield Part(f"{item.who}: {item.what}{by_when}", "  [ ] ")
+
+
+def _details(view: StepView) -> Iterator[Part]:
+    if view.kit:
+        yield Part("; ".join(view.kit), "To hand: ")
+    if view.time_target is not None:
+        yield Part(f"Local target {view.time_target} s, not a published benchmark.")
+    if view.round is not None:
+        times, most = view.round
+        last = "; after this the pathway goes another way" if times == most else ""
+        yield Part(f"Round {times} of {most}{last}.")
+    if view.kind is StepKind.HANDOVER:
+        yield Part("The walk goes on in that pathway.", "", Tone.CALM)

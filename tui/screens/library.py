@@ -1,0 +1,144 @@
+"""The library: every pathway, how far it is approved, and walks to go on with."""
+
+from __future__ import annotations
+
+from chamberwise.engine.store.home import home
+from chamberwise.engine.store.journal_file import InUseError
+from chamberwise.exports.record.bare import bare_record
+from chamberwise.exports.record.save import NotSavedError, save_record
+from chamberwise.tui.actions import LIBRARY, footer
+from chamberwise.tui.bindings import bindings
+from chamberwise.tui.present.parts import Part, laid_out
+from chamberwise.tui.present.pathways import PathwayRow, library_page, pathway_rows, unreadable
+from chamberwise.tui.screens.help import help_panel
+from chamberwise.tui.screens.offer import GO_ON, KEEP_OLD, OfferScreen
+from chamberwise.tui.screens.panel import Panel
+from chamberwise.tui.screens.walk import WalkScreen
+from chamberwise.tui.setting import Setting
+from chamberwise.tui.sitting import sit_down
+from chamberwise.tui.unfinished import go_on
+from chamberwise.tui.walkable import problems_in_the_way
+from chamberwise.tui.widgets.foot import Foot
+from chamberwise.tui.widgets.line import TwoEnds
+from chamberwise.tui.widgets.prose import Prose
+from chamberwise.tui.widgets.scrolling import Scrolling
+from textual.app import ComposeResult
+from textual.screen import Screen
+
+
+class LibraryScreen(Screen[None]):
+    """The pathways to choose from."""
+
+    BINDINGS = bindings(LIBRARY)
+
+    def __init__(self, setting: Setting) -> None:
+        super().__init__()
+        self.setting = setting
+        self.rows: tuple[PathwayRow, ...] = ()
+        self.chosen = 0
+        self.title_line = TwoEnds(id="title")
+        self.title_line.ends = ("Chamberwise: pathways", "")
+        self.page = Scrolling(takes_arrows=False)
+        self.said = Prose(id="said")
+
+    def compose(self) -> ComposeResult:
+        """Put the pathways over the keys."""
+        yield self.title_line
+        yield self.page
+        yield self.said
+        yield Foot(footer(LIBRARY))
+
+    def on_screen_resume(self) -> None:
+        """Look again for walks to go on with."""
+        setting = self.setting
+        self.rows = pathway_rows(setting.loaded, setting.clock().date(), setting.walks)
+        self.tell()
+
+    def tell(self) -> None:
+        """Show the pathways, the chosen one in view."""
+        parts = [*library_page(self.rows, self.chosen), *unreadable(self.setting.loaded)]
+        self.page.show(parts, from_top=self.chosen == 0)
+        self.call_after_refresh(self._into_view)
+
+    def _into_view(self) -> None:
+        rows = laid_out(self.page.prose.parts, max(8, self.page.prose.size.width))
+        marked = [
+            place
+            for place, row in enumerate(rows)
+            if self.rows and row.part.answer == self.rows[self.chosen].id
+        ]
+        if not marked:
+            return
+        top, height = self.page.pane.scroll_offset.y, self.page.pane.size.height
+        if marked[0] < top or marked[-1] >= top + height:
+            self.page.pane.scroll_to(y=max(0, marked[-1] + 1 - height), animate=False)
+
+    def action_up(self) -> None:
+        """Mark the pathway above."""
+        self.chosen = max(0, self.chosen - 1)
+        self.tell()
+
+    def action_down(self) -> None:
+        """Mark the pathway below."""
+        self.chosen = max(0, min(len(self.rows) - 1, self.chosen + 1))
+        self.tell()
+
+    def on_prose_picked(self, event: Prose.Picked) -> None:
+        """Mark and open the pathway that was clicked."""
+        self.chosen = next(at for at, row in enumerate(self.rows) if row.id == event.answer)
+        self.tell()
+        self.action_open()
+
+    def action_open(self) -> None:
+        """Walk the pathway marked, or say what is in the way."""
+        if not self.rows:
+            return
+        row, loaded = self.rows[self.chosen], self.setting.loaded
+        problems = problems_in_the_way(loaded, loaded.file_of[row.id], self.setting.clock().date())
+        if problems:
+            parts = [Part(line) for line in problems.split("\n")]
+            self.app.push_screen(Panel(f"{row.title}: not yet", parts))
+        elif row.unfinished is not None and row.unfinished.steps:
+            self.app.push_screen(OfferScreen(row), self._offered)
+        else:
+            self._afresh()
+
+    def _offered(self, choice: str | None) -> None:
+        if choice is None:
+            return
+        if choice == GO_ON:
+            self._go_on()
+        elif choice == KEEP_OLD:
+            self._keep_old()
+        else:
+            self._afresh()
+
+    def _afresh(self) -> None:
+        setting = self.setting
+        sitting = sit_down(setting.loaded, self.rows[self.chosen].id, setting.clock, setting.walks)
+        self.app.push_screen(WalkScreen(sitting))
+
+    def _go_on(self) -> None:
+        found = self.rows[self.chosen].unfinished
+        assert found is not None
+        try:
+            sitting = go_on(self.setting.loaded, found, self.setting.clock)
+        except InUseError:
+            self.said.show([Part("This walk is open in another terminal. Go on with it there.")])
+            return
+        self.app.push_screen(WalkScreen(sitting, [found.torn] if found.torn else []))
+
+    def _keep_old(self) -> None:
+        found = self.rows[self.chosen].unfinished
+        assert found is not None
+        path = home() / "records" / f"{found.kept.path.name.removesuffix('.walk.jsonl')}.txt"
+        try:
+            save_record(bare_record(found.kept.entries), path)
+        except NotSavedError as error:
+            self.said.show([Part(str(error))])
+        else:
+            self.said.show([Part(f"The record is saved as {path}.")])
+
+    def action_help(self) -> None:
+        """Show every key."""
+        self.app.push_screen(help_panel(LIBRARY))

@@ -1,0 +1,1 @@
+"""The parts screens are made of."""
