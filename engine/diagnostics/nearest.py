@@ -5,6 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 from difflib import get_close_matches
 
+FURTHEST = 8
+MOST = 200
+"""Comparing is slow: a long list is looked through only where the first letter is the same."""
+
 
 def nearest(name: str, known: Iterable[str]) -> str | None:
     """Return the known name most like `name`, or `None` when none is near enough.
@@ -14,7 +18,10 @@ def nearest(name: str, known: Iterable[str]) -> str | None:
     >>> nearest("x", ["surgeon"]) is None
     True
     """
-    found = get_close_matches(name, list(known), n=1, cutoff=0.6)
+    alike = [each for each in known if abs(len(each) - len(name)) <= FURTHEST]
+    if len(alike) > MOST:
+        alike = [each for each in alike if each[:1] == name[:1]][:MOST]
+    found = get_close_matches(name, alike, n=1, cutoff=0.6)
     return found[0] if found else None
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from functools import lru_cache
 
 from chamberwise.engine.diagnostics.problem import Note, Problem, Severity, Span
 
@@ -17,7 +18,7 @@ def place(file: str, span: Span | None) -> str:
 
 def snippet(text: str, span: Span) -> list[str]:
     """Return the line a span begins on, with a caret row under it; long lines are cut to fit."""
-    lines = text.splitlines()
+    lines = _lines(text)
     if not 1 <= span.line <= len(lines):
         return []
     line = lines[span.line - 1]
@@ -29,6 +30,11 @@ def snippet(text: str, span: Span) -> list[str]:
     carets = "^" * max(1, min(end - cut, WIDEST_LINE) - (start - cut))
     gutter = f"{span.line:>5} | "
     return [gutter + shown, " " * (len(gutter) - 2) + "| " + " " * (start - cut) + carets]
+
+
+@lru_cache(maxsize=4)
+def _lines(text: str) -> list[str]:
+    return text.splitlines()
 
 
 def problem_text(problem: Problem, texts: Mapping[str, str]) -> str:

@@ -25,6 +25,12 @@ NOT_TEXT = Code(
     "The file is not UTF-8 text",
     "In another encoding, letters and figures can turn into other letters and figures.",
 )
+HIDDEN_CHARACTER = Code(
+    "hidden-character",
+    ERROR,
+    "A character that cannot be seen",
+    "What people see and what is read would differ; a dose or a side could turn into another.",
+)
 MERGE_CONFLICT = Code(
     "merge-conflict",
     ERROR,
@@ -36,6 +42,12 @@ SYNTAX = Code(
     ERROR,
     "The file is not well-formed YAML",
     "From here on nothing can be read for certain.",
+)
+TOO_MANY = Code(
+    "too-many-problems",
+    ERROR,
+    "More problems than are listed",
+    "So many have one cause; what follows is not looked at until it is found.",
 )
 SEVERAL_DOCUMENTS = Code(
     "several-documents",

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field
-from pathlib import Path
+from pathlib import Path, PurePath
 
-from chamberwise.engine.diagnostics.problem import Pointer, Problem
+from chamberwise.engine.diagnostics.problem import Pointer, Problem, Severity
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.words import Words
@@ -19,6 +19,7 @@ from chamberwise.engine.reading.read import read
 from chamberwise.engine.reading.tree import Tree, parse
 
 TABLES = ("findings", "choices", "acts", "duties", "kit", "sources")
+_DEFINING = {(table,) for table in (*TABLES, "phases")}
 
 
 @dataclass(slots=True)
@@ -36,6 +37,33 @@ class File:
         """Every problem of encoding, YAML and form, in the order found."""
         return self.tree.problems
 
+    @property
+    def is_whole(self) -> bool:
+        """Whether everything in it could be read."""
+        return not any(each.severity is Severity.ERROR for each in self.problems)
+
+    @property
+    def written_steps(self) -> frozenset[str]:
+        """Every step name in it, those of steps that could not be read among them."""
+        return frozenset(_names(self.tree.root, "steps"))
+
+    @property
+    def is_vocabulary(self) -> bool:
+        """Whether it lists shared words, or lies where such files lie and could not be read."""
+        unread = self.tree.root is None and PurePath(self.shown_as).parent.name == "vocabulary"
+        return self.words is not None or unread
+
+    @property
+    def defines_all(self) -> bool:
+        """Whether every word it means to define could be read."""
+        return self.tree.root is not None and not any(map(_of_definitions, self.problems))
+
+
+def _of_definitions(problem: Problem) -> bool:
+    """Whether it lies in a table of words, or under a key that may have been meant for one."""
+    unknown = len(problem.pointer) == 1 and problem.code == codes.UNKNOWN_KEY.slug
+    return unknown or problem.pointer[:1] in _DEFINING
+
 
 @dataclass(slots=True)
 class Loaded:
@@ -47,6 +75,11 @@ class Loaded:
     """The file of each pathway, by its name."""
     defined: dict[tuple[str, str], tuple[str, Pointer]] = field(default_factory=dict)
     """Where each shared word is defined: table and name, to file and place."""
+
+    @property
+    def vocabulary(self) -> list[File]:
+        """Return the files of shared words, those that could not be read among them."""
+        return [file for file in self.files.values() if file.is_vocabulary]
 
     @property
     def texts(self) -> dict[str, str]:
@@ -69,6 +102,8 @@ def read_text(text: str | None, shown_as: str, problems: Iterable[Problem] = ())
     """Read one file's text; `None` where the problems say why there is none."""
     if text is None:
         return File(shown_as, Tree(shown_as, None, list(problems)))
+    if refused := source_text.refusals(text, shown_as):
+        return File(shown_as, Tree(shown_as, None, [*problems, *refused]))
     tree = parse(text, shown_as)
     file = File(shown_as, tree, text)
     if tree.root is None:
@@ -83,8 +118,12 @@ def read_text(text: str | None, shown_as: str, problems: Iterable[Problem] = ())
 
 
 def _is_vocabulary(tree: Tree) -> bool:
+    """Whether a file lists words: it says so, or holds words and nothing of a pathway."""
     entries = getattr(tree.root, "entries", {})
-    return "vocabulary" in entries and "pathway" not in entries
+    if "vocabulary" in entries or "pathway" in entries:
+        return "pathway" not in entries
+    of_pathway = set(PATHWAY.keys) - set(VOCABULARY.keys)
+    return any(name in TABLES for name in entries) and of_pathway.isdisjoint(entries)
 
 
 def load_library(folder: Path, extra: Iterable[Path] = ()) -> Loaded:
@@ -134,5 +173,5 @@ def _names(root: object, table: str) -> Iterable[str]:
 def _shown(path: Path) -> str:
     try:
         return str(path.resolve().relative_to(Path.cwd()))
-    except (ValueError, OSError):
+    except (ValueError, OSError, RuntimeError):
         return str(path)

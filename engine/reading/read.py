@@ -9,9 +9,10 @@ from dataclasses import dataclass
 from typing import Any
 
 from chamberwise.engine.diagnostics.code import Code
-from chamberwise.engine.diagnostics.nearest import did_you_mean
+from chamberwise.engine.diagnostics.nearest import did_you_mean, nearest
 from chamberwise.engine.diagnostics.problem import Pointer, Span
 from chamberwise.engine.reading import codes, tree
+from chamberwise.engine.reading.characters import in_short
 from chamberwise.engine.reading.scalars import Typed, UntypedError, typed
 from chamberwise.engine.reading.shapes import (
     NAME,
@@ -32,7 +33,11 @@ def read(source: tree.Tree, shape: Shape) -> Any:
     """Return the values of a whole file by shape, `None` where nothing could be read."""
     if source.root is None:
         return None
-    return _Reading(source)._read(source.root, shape, ())
+    try:
+        return _Reading(source)._read(source.root, shape, ())
+    except tree.EnoughError as enough:
+        source.problems.append(enough.problem)
+        return None
 
 
 @dataclass(slots=True)
@@ -63,7 +68,7 @@ class _Reading:
             return typed(node.text, shape)
         except UntypedError as refusal:
             where = f"`{at[-1]}`" if at and isinstance(at[-1], str) else "this item"
-            shown = f", not `{_short(node.text)}`" if node.text.strip() else ""
+            shown = f", not `{in_short(node.text)}`" if node.text.strip() else ""
             message = f"{where} takes {refusal.expected}{shown}"
             self._report(codes.WRONG_VALUE, at, node.span, message, refusal.advice)
             return None
@@ -87,7 +92,7 @@ class _Reading:
     def _unknown_key(self, entry: tree.Entry, shape: Record, at: Pointer) -> None:
         listed = ", ".join(f"`{key}`" for key in shape.keys)
         advice = did_you_mean(entry.key.text, shape.keys, f"{_a(shape.name)} takes {listed}.")
-        message = f"`{_short(entry.key.text)}` is no key of {shape.name}"
+        message = f"`{in_short(entry.key.text)}` is no key of {shape.name}"
         where = (*at, entry.key.text)
         self._report(codes.UNKNOWN_KEY, where, entry.key.span, message, advice)
 
@@ -138,7 +143,7 @@ class _Reading:
         try:
             typed(key.text, NAME)
         except UntypedError as refusal:
-            message = f"`{_short(key.text)}` is not {refusal.expected}"
+            message = f"`{in_short(key.text)}` is not {refusal.expected}"
             self._report(codes.WRONG_VALUE, at, key.span, message, refusal.advice)
 
     def _items(self, node: tree.Node, shape: Items, at: Pointer) -> tuple[Any, ...] | None:
@@ -162,15 +167,23 @@ class _Reading:
         found = [name for name in shape.by_key if name in node.entries]
         if len(found) == 1:
             return self._record(node, shape.by_key[found[0]], at)
-        listed = ", ".join(f"`{name}`" for name in shape.by_key)
-        span = self.source.span(at, at_key=True)
         if found:
             both = " and ".join(f"`{name}`" for name in found)
-            message, advice = f"{both} in one step", "Make two steps of it."
+            self._step_kind(f"{both} in one step", "Make two steps of it.", at)
+            return None
+        listed = ", ".join(f"`{name}`" for name in shape.by_key)
+        meant = _misspelt(node, shape)
+        if meant:
+            message = f"`{in_short(meant.text)}` is no key of a step"
+            advice = did_you_mean(meant.text, shape.by_key, f"Write one of {listed}.")
+            self._report(codes.UNKNOWN_KEY, (*at, meant.text), meant.span, message, advice)
         else:
-            message, advice = f"the step has none of {listed}", f"Write one of {listed}."
-        self._report(codes.STEP_KIND, at, span, message, advice)
+            self._step_kind(f"the step has none of {listed}", f"Write one of {listed}.", at)
         return None
+
+    def _step_kind(self, message: str, advice: str, at: Pointer) -> None:
+        span = self.source.span(at, at_key=True)
+        self._report(codes.STEP_KIND, at, span, message, advice)
 
     def _wrong_kind(self, node: tree.Node, due: str, at: Pointer) -> None:
         found = _SAID[type(node)]
@@ -182,7 +195,15 @@ class _Reading:
         self._report(codes.WRONG_KIND, at, node.span, message, advice)
 
     def _report(self, code: Code, at: Pointer, span: Span | None, what: str, advice: str) -> None:
-        self.source.problems.append(code.at(self.source.file, at, span, what, advice))
+        self.source.report(code.at(self.source.file, at, span, what, advice))
+
+
+def _misspelt(node: tree.Table, shape: Kinds) -> tree.Scalar | None:
+    """Return the key that was most likely meant to tell the kind: the nearest or the only one."""
+    known = {name for record in shape.by_key.values() for name in record.keys}
+    keys = [entry.key for name, entry in node.entries.items() if name not in known]
+    near = next((key for key in keys if nearest(key.text, shape.by_key)), None)
+    return keys[0] if len(keys) == 1 else near
 
 
 def _add(name: str, key: Key) -> str:
@@ -191,8 +212,3 @@ def _add(name: str, key: Key) -> str:
 
 def _a(name: str) -> str:
     return name[0].upper() + name[1:]
-
-
-def _short(text: str) -> str:
-    line = " ".join(text.split())
-    return line if len(line) <= 40 else f"{line[:37]}..."

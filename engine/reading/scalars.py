@@ -17,8 +17,12 @@ DATE_PATTERN = r"^[12][0-9]{3}-[01][0-9]-[0-3][0-9]$"
 DURATION_PATTERN = r"^[1-9][0-9]{0,3} (?:s|min|h)$"
 EDITION_PATTERN = r"^(?:0|[1-9][0-9]{0,3})(?:\.[0-9]{1,3})?$"
 
+NOTHING = ("", "~", "null", "Null", "NULL")
+"""Texts that stand for nothing to other readers of YAML, editors among them."""
+
+LONGEST_ADVISED = 60
 _SECONDS = {"s": 1, "min": 60, "h": 3600}
-_PATTERNS = {
+PATTERNS = {
     Kind.NAME: NAME_PATTERN,
     Kind.COUNT: COUNT_PATTERN,
     Kind.DATE: DATE_PATTERN,
@@ -26,10 +30,10 @@ _PATTERNS = {
     Kind.EDITION: EDITION_PATTERN,
 }
 _COMPILED = {
-    kind: re.compile(pattern.removesuffix("$") + r"\Z") for kind, pattern in _PATTERNS.items()
+    kind: re.compile(pattern.removesuffix("$") + r"\Z") for kind, pattern in PATTERNS.items()
 }
 
-_EXPECTED = {
+EXPECTED = {
     Kind.NAME: "a name in small letters, figures and hyphens",
     Kind.COUNT: "a whole number from 1 to 99",
     Kind.DATE: "a date such as 2026-11-25",
@@ -56,14 +60,14 @@ def typed(text: str, shape: Scalar) -> Typed:
         return _word(text, shape.words)
     if kind is Kind.YES_NO:
         if text not in ("yes", "no"):
-            raise UntypedError(_EXPECTED[kind], "Write `yes` or `no`.")
+            raise UntypedError(EXPECTED[kind], "Write `yes` or `no`.")
         return text == "yes"
     if kind is Kind.TEXT:
-        if not text.strip():
+        if not text.strip() or text in NOTHING:
             raise UntypedError("text, and there is none", "Write the text, or delete the key.")
         return text
     if not _COMPILED[kind].match(text):
-        raise UntypedError(_EXPECTED[kind], _advice(text, kind))
+        raise UntypedError(EXPECTED[kind], _advice(text, kind))
     return _convert(text, kind)
 
 
@@ -90,7 +94,7 @@ def _word(text: str, words: tuple[str, ...]) -> str:
 
 def _advice(text: str, kind: Kind) -> str:
     if kind is Kind.NAME:
-        slug = re.sub(r"[^a-z0-9]+", "-", text.lower()).strip("-")
+        slug = re.sub(r"[^a-z0-9]+", "-", text[:LONGEST_ADVISED].lower()).strip("-")
         if _COMPILED[Kind.NAME].match(slug):
             return f"Write `{slug}`."
-    return f"Write {_EXPECTED[kind]}."
+    return f"Write {EXPECTED[kind]}."

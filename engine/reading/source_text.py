@@ -3,56 +3,84 @@
 from __future__ import annotations
 
 import re
+import stat
 from pathlib import Path
 
 from chamberwise.engine.diagnostics.problem import Problem, Span
 from chamberwise.engine.reading import codes
+from chamberwise.engine.reading.characters import first_hidden
 
-LARGEST = 32 * 1024 * 1024
-_NOT_PRINTABLE = re.compile("[^\t\n\r\x20-\x7e\x85\xa0-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
-_CONFLICT = re.compile(r"^(?:<{7}|>{7}|\|{7})(?:\s|$)", re.MULTILINE)
-_OTHER_ENCODINGS = {b"\xff\xfe": "UTF-16", b"\xfe\xff": "UTF-16", b"\x1f\x8b": "gzip"}
+LARGEST = 8 * 1024 * 1024
+_DELETE_IT = "Delete it. Where an editor hides it, type the line anew."
+_CONFLICT = re.compile(r"(?:\A|(?<=[\r\n]))(?:<{7}|>{7}|\|{7})(?=\s|\Z)")
+_OTHER_KINDS = {
+    b"\xff\xfe\x00\x00": "UTF-32",
+    b"\x00\x00\xfe\xff": "UTF-32",
+    b"\xff\xfe": "UTF-16",
+    b"\xfe\xff": "UTF-16",
+    b"\x1f\x8b": "gzip",
+    b"PK\x03\x04": "a word processor's file or an archive",
+    b"%PDF-": "PDF",
+}
 
 
 def load(path: Path, shown_as: str) -> tuple[str | None, list[Problem]]:
     """Return a file's text, or `None` and the problem that stopped it."""
     try:
-        with path.open("rb") as handle:
-            data = handle.read(LARGEST + 1)
-    except OSError as error:
-        reason = error.strerror or type(error).__name__
-        return None, [
-            codes.UNREADABLE.at(
-                shown_as, (), None, f"cannot be opened: {reason.lower()}", "Check the path."
-            )
-        ]
+        data = _bytes(path)
+    except (OSError, ValueError) as error:
+        reason = getattr(error, "strerror", None) or type(error).__name__
+        message = f"cannot be opened: {reason.lower()}"
+        return None, [codes.UNREADABLE.at(shown_as, (), None, message, "Check the path.")]
     return decode(data, shown_as)
+
+
+def _bytes(path: Path) -> bytes:
+    """Return a little more than the largest file may hold; a pipe is not waited for."""
+    mode = path.stat().st_mode
+    if not stat.S_ISREG(mode):
+        raise OSError(0, "it is a folder" if stat.S_ISDIR(mode) else "it is no plain file")
+    with path.open("rb") as handle:
+        return handle.read(LARGEST + 1)
 
 
 def decode(data: bytes, shown_as: str) -> tuple[str | None, list[Problem]]:
     """Return the text of UTF-8 bytes, or `None` and the problem that stopped it."""
     if len(data) > LARGEST:
-        message = f"larger than {LARGEST // 2**20} MiB"
-        advice = "Split it into one file a pathway."
-        return None, [codes.TOO_LARGE.at(shown_as, (), None, message, advice)]
-    for mark, name in _OTHER_ENCODINGS.items():
+        return None, [_too_large(shown_as)]
+    for mark, name in _OTHER_KINDS.items():
         if data.startswith(mark):
             return None, [_not_text(shown_as, None, f"the file is {name}, not UTF-8")]
     try:
-        text = data.decode("utf-8-sig")
+        return data.decode("utf-8-sig"), []
     except UnicodeDecodeError as error:
-        before = data[: error.start].decode("utf-8", "replace")
-        found = f"byte 0x{data[error.start]:02x} is not UTF-8"
-        return None, [_not_text(shown_as, _point(before, len(before)), found)]
-    if odd := _NOT_PRINTABLE.search(text):
-        found = f"control character U+{ord(odd.group()):04X}"
-        return None, [_not_text(shown_as, _point(text, odd.start()), found)]
+        start = error.start + (3 if data.startswith(b"\xef\xbb\xbf") else 0)
+        before = data[:start].decode("utf-8-sig", "replace")
+        found = f"byte 0x{data[start]:02x} is not UTF-8"
+        return None, [_not_text(shown_as, point(before, len(before)), found)]
+
+
+def refusals(text: str, shown_as: str) -> list[Problem]:
+    """Return the problem that stops a text from being read, if there is one."""
+    if len(text) > LARGEST:
+        return [_too_large(shown_as)]
+    if text[:2].count("\0"):
+        return [_not_text(shown_as, None, "the file is UTF-16 or no text, not UTF-8")]
+    if hidden := first_hidden(text):
+        place, found = hidden
+        span = point(text, place)
+        return [codes.HIDDEN_CHARACTER.at(shown_as, (), span, f"{found} stands here", _DELETE_IT)]
     if conflict := _CONFLICT.search(text):
         advice = "Keep one of the two versions and delete the three marker lines."
         message = "a merge conflict was left in the file"
-        span = _point(text, conflict.start(), 7)
-        return None, [codes.MERGE_CONFLICT.at(shown_as, (), span, message, advice)]
-    return text, []
+        span = point(text, conflict.start(), 7)
+        return [codes.MERGE_CONFLICT.at(shown_as, (), span, message, advice)]
+    return []
+
+
+def _too_large(file: str) -> Problem:
+    message, advice = f"larger than {LARGEST // 2**20} MiB", "Split it into one file a pathway."
+    return codes.TOO_LARGE.at(file, (), None, message, advice)
 
 
 def _not_text(file: str, span: Span | None, message: str) -> Problem:
@@ -60,7 +88,9 @@ def _not_text(file: str, span: Span | None, message: str) -> Problem:
     return codes.NOT_TEXT.at(file, (), span, message, advice)
 
 
-def _point(text: str, offset: int, width: int = 1) -> Span:
-    line = text.count("\n", 0, offset) + 1
-    column = offset - (text.rfind("\n", 0, offset) + 1) + 1
+def point(text: str, offset: int, width: int = 1) -> Span:
+    """Return the place of a character; every end of line that an editor knows counts once."""
+    before = text[:offset].replace("\r\n", "\n").replace("\r", "\n")
+    line = before.count("\n") + 1
+    column = len(before) - (before.rfind("\n") + 1) + 1
     return Span(line, column, line, column + width)

@@ -14,10 +14,14 @@ import yaml
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Pointer, Problem, Span
 from chamberwise.engine.reading import codes
+from chamberwise.engine.reading.characters import first_hidden, in_short, without_hidden
+from chamberwise.engine.reading.yaml_error import told
 
 DEEPEST = 32
+MOST_NODES = 600_000
+"""Twice what ten thousand steps need; so many are read within 500 MB."""
+MOST_PROBLEMS = 1000
 _LOADER: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
-_TAB = "found character '\\t' that cannot start any token"
 
 
 @dataclass(slots=True)
@@ -64,6 +68,15 @@ class Tree:
     root: Node | None
     problems: list[Problem] = field(default_factory=list)
 
+    def report(self, problem: Problem) -> None:
+        """Keep a problem. Raises `EnoughError` when there are so many that reading on is vain."""
+        self.problems.append(problem)
+        if len(self.problems) == MOST_PROBLEMS:
+            message = f"{MOST_PROBLEMS:,} problems up to here; the rest is not listed"
+            advice = "Put the first one right, and look whether the others go with it."
+            last = codes.TOO_MANY.at(self.file, (), problem.span, message, advice)
+            raise EnoughError(last)
+
     def span(self, pointer: Pointer, *, at_key: bool = False) -> Span | None:
         """Return where a pointer leads; the nearest place above it when it leads nowhere."""
         node, key = self.root, None
@@ -90,8 +103,11 @@ def _head(node: Node | None) -> Span | None:
     return node.span if node else None
 
 
-class _RefusedError(Exception):
+class EnoughError(Exception):
+    """Reading stops here; `problem` says why."""
+
     def __init__(self, problem: Problem) -> None:
+        super().__init__(problem.message)
         self.problem = problem
 
 
@@ -100,11 +116,11 @@ def parse(text: str, file: str) -> Tree:
     tree = Tree(file, None)
     try:
         tree.root = _build(yaml.parse(text, Loader=_LOADER), tree)
-    except _RefusedError as refusal:
+    except EnoughError as enough:
         tree.root = None
-        tree.problems.append(refusal.problem)
+        tree.problems.append(enough.problem)
     except yaml.MarkedYAMLError as error:
-        tree.problems.append(_syntax(error, file))
+        tree.problems.append(told(error, text, file))
     except (yaml.YAMLError, ValueError, RecursionError) as error:
         message = f"cannot be read as YAML ({type(error).__name__})"
         advice = "Look for brackets or quotes that are never closed."
@@ -118,13 +134,20 @@ def parse(text: str, file: str) -> Tree:
 @dataclass(slots=True)
 class _Open:
     node: Listing | Table
+    at: Pointer
     key: Scalar | None = None
     repeated: bool = False
+
+    def next_place(self) -> Pointer:
+        """Return where the node to come will stand; a key stands where its mapping does."""
+        if isinstance(self.node, Listing):
+            return (*self.at, len(self.node.items))
+        return self.at if self.key is None else (*self.at, self.key.text)
 
 
 def _build(events: Iterator[Any], tree: Tree) -> Node | None:
     root: Node | None = None
-    documents = 0
+    documents = nodes = 0
     open_nodes: list[_Open] = []
     for event in events:
         if isinstance(event, yaml.DocumentStartEvent):
@@ -132,28 +155,43 @@ def _build(events: Iterator[Any], tree: Tree) -> Node | None:
             if documents > 1:
                 advice = "Give each pathway a file of its own."
                 message = "a second document begins here"
-                raise _RefusedError(_refusal(codes.SEVERAL_DOCUMENTS, event, tree, message, advice))
+                raise EnoughError(_refusal(codes.SEVERAL_DOCUMENTS, event, tree, message, advice))
         elif isinstance(event, yaml.NodeEvent):
+            nodes += 1
             _refuse_indirection(event, tree)
-            node = _node(event)
+            _refuse_more(event, nodes, tree)
+            at = open_nodes[-1].next_place() if open_nodes else ()
+            node = _node(event, at, tree)
             if open_nodes:
                 _attach(node, open_nodes[-1], tree)
             else:
                 root = node
             if not isinstance(node, Scalar):
-                open_nodes.append(_Open(node))
+                open_nodes.append(_Open(node, at))
                 _refuse_depth(event, open_nodes, tree)
         elif isinstance(event, yaml.CollectionEndEvent):
             open_nodes.pop()
     return None if isinstance(root, Scalar) and not root.text and not root.quoted else root
 
 
-def _node(event: Any) -> Node:
+def _node(event: Any, at: Pointer, tree: Tree) -> Node:
     if isinstance(event, yaml.ScalarEvent):
-        return Scalar(event.value, _span(event), quoted=not event.implicit[0])
+        return Scalar(_shown(event, at, tree), _span(event), quoted=not event.implicit[0])
     if isinstance(event, yaml.SequenceStartEvent):
         return Listing([], _span(event))
     return Table({}, _span(event))
+
+
+def _shown(event: Any, at: Pointer, tree: Tree) -> str:
+    """Return a scalar's text; a backslash in double quotes can write what no file may hold."""
+    text: str = event.value
+    hidden = first_hidden(text)
+    found = hidden[1] if hidden else "carriage return U+000D"
+    if hidden or "\r" in text:
+        message = f"{found} is written here with a backslash"
+        advice = "Delete the backslash and what belongs to it."
+        tree.report(codes.HIDDEN_CHARACTER.at(tree.file, at, _span(event), message, advice))
+    return without_hidden(text)
 
 
 def _attach(node: Node, inside: _Open, tree: Tree) -> None:
@@ -161,46 +199,56 @@ def _attach(node: Node, inside: _Open, tree: Tree) -> None:
         inside.node.items.append(node)
         return
     if inside.key is None:
-        inside.key, inside.repeated = _key(node, inside.node, tree)
+        inside.key, inside.repeated = _key(node, inside, tree)
         return
     if not inside.repeated:
         inside.node.entries[inside.key.text] = Entry(inside.key, node)
     inside.key = None
 
 
-def _key(node: Node, table: Table, tree: Tree) -> tuple[Scalar, bool]:
+def _key(node: Node, inside: _Open, tree: Tree) -> tuple[Scalar, bool]:
     if not isinstance(node, Scalar):
         message = "a list or mapping cannot be a key"
         advice = "Put one plain word before the colon."
-        raise _RefusedError(codes.SYNTAX.at(tree.file, (), node.span, message, advice))
-    first = table.entries.get(node.text)
+        raise EnoughError(codes.SYNTAX.at(tree.file, (), node.span, message, advice))
+    first = inside.node.entries.get(node.text) if isinstance(inside.node, Table) else None
     if first:
-        message = f"`{node.text}` stands twice here, first on line {first.key.span.line}"
+        message = f"`{in_short(node.text)}` stands twice here, first on line {first.key.span.line}"
         advice = "Rename one of the two, or delete it."
-        tree.problems.append(codes.DUPLICATE_KEY.at(tree.file, (), node.span, message, advice))
+        at = (*inside.at, node.text)
+        tree.report(codes.DUPLICATE_KEY.at(tree.file, at, node.span, message, advice))
     return node, first is not None
 
 
 def _refuse_indirection(event: Any, tree: Tree) -> None:
     if isinstance(event, yaml.AliasEvent):
-        message, advice = f"alias `*{event.anchor}`", "Write the text out again here."
-    elif event.anchor:
-        message, advice = (
-            f"anchor `&{event.anchor}`",
-            "Delete it, and quote text that begins with &.",
+        written, advice = (
+            f"alias `*{in_short(str(event.anchor))}`",
+            "Write the text out again here.",
         )
-    elif getattr(event, "tag", None) not in (None, "!"):
-        message, advice = f"tag `{event.tag}`", "Delete it, and quote text that begins with !."
+    elif event.anchor:
+        written = f"anchor `&{in_short(event.anchor)}`"
+        advice = "Delete it, and quote text that begins with &."
+    elif getattr(event, "tag", None) is not None:
+        written = f"tag `{in_short(event.tag)}`"
+        advice = "Delete it, and quote text that begins with !."
     else:
         return
-    raise _RefusedError(_refusal(codes.ALIAS, event, tree, f"{message} is refused", advice))
+    raise EnoughError(_refusal(codes.ALIAS, event, tree, f"{written} is refused", advice))
+
+
+def _refuse_more(event: Any, nodes: int, tree: Tree) -> None:
+    if nodes > MOST_NODES:
+        message = f"more than {MOST_NODES:,} entries in one file"
+        advice = "Split it into one file a pathway."
+        raise EnoughError(_refusal(codes.TOO_LARGE, event, tree, message, advice))
 
 
 def _refuse_depth(event: Any, open_nodes: list[_Open], tree: Tree) -> None:
     if len(open_nodes) > DEEPEST:
         message = f"nested more than {DEEPEST} levels deep"
         advice = "Close the brackets, or lift the text out a level."
-        raise _RefusedError(_refusal(codes.TOO_DEEP, event, tree, message, advice))
+        raise EnoughError(_refusal(codes.TOO_DEEP, event, tree, message, advice))
 
 
 def _refusal(code: Code, event: Any, tree: Tree, message: str, advice: str) -> Problem:
@@ -210,16 +258,3 @@ def _refusal(code: Code, event: Any, tree: Tree, message: str, advice: str) -> P
 def _span(event: Any) -> Span:
     start, end = event.start_mark, event.end_mark
     return Span(start.line + 1, start.column + 1, end.line + 1, end.column + 1)
-
-
-def _syntax(error: yaml.MarkedYAMLError, file: str) -> Problem:
-    mark = error.problem_mark or error.context_mark
-    span = Span(mark.line + 1, mark.column + 1, mark.line + 1, mark.column + 2) if mark else None
-    message = str(error.problem or error.context or "cannot be read as YAML")
-    advice = "Check indentation, colons, brackets and quotes on this line and the one above."
-    if _TAB in message or "tab" in message:
-        message, advice = "a tab stands where spaces are due", "Indent with spaces only."
-    elif "mapping values are not allowed" in message:
-        message = "a colon in plain text"
-        advice = "Put the whole text in quotes, or check the indentation of this line."
-    return codes.SYNTAX.at(file, (), span, message, advice)

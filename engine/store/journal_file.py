@@ -57,7 +57,8 @@ def writing(path: Path) -> Iterator[None]:
 
 def append(path: Path, entries: tuple[Entry, ...]) -> None:
     """Add entries and return once they are on disk. Raises `OSError`."""
-    text = "".join(f"{encode(entry)}\n" for entry in entries).encode()
+    lines = "".join(f"{encode(entry)}\n" for entry in entries)
+    text = lines.encode(errors="backslashreplace")
     handle = os.open(path, os.O_WRONLY | os.O_CREAT | os.O_APPEND, 0o600)
     try:
         if _ends_torn(path):

@@ -1,0 +1,1 @@
+"""Damage without plan: nothing that stands in a file may make reading or checking fall over."""
