@@ -28,7 +28,7 @@ def not_accepted(subject: Subject, problems: Sequence[Problem]) -> Iterator[Prob
         if not matching:
             yield problem
     for place, acceptance in enumerate(subject.pathway.accepted):
-        if acceptance not in used:
+        if acceptance not in used and (acceptance.check in NEVER_ACCEPTED or subject.entries):
             message = f"`{acceptance.check}` is accepted at `{acceptance.at}`, and not found there"
             advice = "Delete the acceptance, or correct its `check` or `at`."
             if acceptance.check in NEVER_ACCEPTED:

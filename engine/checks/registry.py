@@ -70,6 +70,10 @@ KNOWLEDGE: tuple[Check, ...] = (
     asked_never_used.check,
 )
 
+SPEAK_OF_WHAT_STANDS = frozenset({*NAMES, handover_ring.check, answers_overlap.check})
+"""The others speak of what is missing: where errors of form are, they would miss what only could
+not be read."""
+
 EVIDENCE: tuple[Check, ...] = (
     never_used.check,
     no_source.check,

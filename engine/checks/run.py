@@ -4,15 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from datetime import date
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 from chamberwise.engine.checks.accepting import not_accepted
-from chamberwise.engine.checks.registry import EVIDENCE, KNOWLEDGE, NAMES, SHAPE, Check
+from chamberwise.engine.checks.registry import (
+    EVIDENCE,
+    KNOWLEDGE,
+    NAMES,
+    SHAPE,
+    SPEAK_OF_WHAT_STANDS,
+    Check,
+)
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.checks.texts import of_words, texts
-from chamberwise.engine.checks.vocabulary import check_words
+from chamberwise.engine.checks.vocabulary import check_words, undefined
 from chamberwise.engine.checks.wording_of import wording
-from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.diagnostics.problem import Pointer, Problem, Severity
 from chamberwise.engine.exploration.explore import Explored, explore
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.reading.digest import reached_by_handover
@@ -31,26 +38,34 @@ def check_files(loaded: Loaded, shown: Iterable[str], today: date) -> list[Probl
             problems += wording(of_words(file.words), file.tree)
         if file.pathway is not None and loaded.file_of.get(file.pathway.id) == name:
             problems += _check_pathway(subjects, file)
-    return sorted(problems, key=_by_place)
+    return sorted(dict.fromkeys(problems), key=_by_place)
 
 
 def check_for_walk(loaded: Loaded, pathway: PathwayId, today: date) -> list[Problem]:
     """Return only what makes a walk impossible: errors of form and of names, here and beyond."""
     subjects = _Subjects(loaded, today)
-    problems: list[Problem] = []
-    for name in reached_by_handover(loaded.library, pathway):
-        problems += subjects.blocking(name)
-    return sorted(problems, key=_by_place)
+    problems = [*subjects.blocking(pathway), *subjects.beyond(pathway)]
+    return sorted(dict.fromkeys(problems), key=_by_place)
 
 
 def _check_pathway(subjects: _Subjects, file: File) -> Iterator[Problem]:
     assert file.pathway
     subject = subjects.of(file.pathway.id)
     found: list[Problem] = []
+    whole = all(each.is_whole for each in (file, *subjects.loaded.vocabulary))
     for check in (*NAMES, *SHAPE, *KNOWLEDGE, *EVIDENCE):
-        found += check(subject)
+        if whole or check in SPEAK_OF_WHAT_STANDS:
+            found += check(subject)
     found += wording(texts(file.pathway), file.tree)
+    told = {each.pointer for each in file.problems if each.pointer}
+    found = [each for each in found if not _is_told(each.pointer, told)]
     yield from not_accepted(subject, found)
+    yield from subjects.beyond(file.pathway.id)
+
+
+def _is_told(pointer: Pointer, told: Iterable[Pointer]) -> bool:
+    """Whether a place, or one in or around it, could not be read and was reported for that."""
+    return any(each[: len(pointer)] == pointer[: len(each)] for each in told)
 
 
 class _Subjects:
@@ -74,8 +89,27 @@ class _Subjects:
     def _explore(self, pathway: PathwayId) -> Explored:
         return explore(self.loaded.library, pathway)
 
+    def beyond(self, pathway: PathwayId) -> Iterator[Problem]:
+        """Yield what lies in other files and keeps a pathway from being walked."""
+        yield from self.of_words
+        for name in reached_by_handover(self.loaded.library, pathway):
+            if name != pathway:
+                yield from self.blocking(name)
+
+    @cached_property
+    def of_words(self) -> list[Problem]:
+        """Return the errors of form and of names in the shared words."""
+        return [
+            problem
+            for file in self.loaded.vocabulary
+            for problem in (*file.problems, *undefined(self.loaded, file))
+            if problem.severity is Severity.ERROR
+        ]
+
     def _entries(self, pathway: PathwayId) -> Iterator[PathwayId]:
         library = self.loaded.library
+        if self.of_words:
+            return
         others = [name for name in library.pathways if name != pathway]
         for name in (pathway, *others):
             reached = reached_by_handover(library, name)

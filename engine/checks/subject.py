@@ -60,8 +60,7 @@ class Subject:
     @cached_property
     def written_steps(self) -> frozenset[str]:
         """Every step name in the file, those that could not be read among them."""
-        steps = getattr(self.tree.root, "entries", {}).get("steps")
-        return frozenset(getattr(steps.value, "entries", {})) if steps else frozenset()
+        return self.loaded.source(self.pathway.id).written_steps
 
     @cached_property
     def explorations(self) -> tuple[Explored, ...]:
@@ -86,6 +85,12 @@ class Subject:
 
     def _are_enough(self, earlier: tuple[Explored, ...], now: Explored) -> bool:
         return witnessed(self.library, self.pathway, (*earlier, now))
+
+    @cached_property
+    def definitions_are_whole(self) -> bool:
+        """Whether every word that it may use could be read; otherwise one may only seem missing."""
+        own = self.loaded.source(self.pathway.id)
+        return all(file.defines_all for file in (own, *self.loaded.vocabulary))
 
     def field(self, finding: str) -> Field:
         """Return the bits of a finding as this pathway names it."""

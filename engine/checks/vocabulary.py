@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.checks.evidence.no_source import unsourced
 from chamberwise.engine.checks.names import never_used, no_such_value, not_defined
 from chamberwise.engine.checks.references import Of, Reference, of_words, references
 from chamberwise.engine.diagnostics.nearest import did_you_mean
@@ -14,11 +15,18 @@ from chamberwise.engine.reading.library import File, Loaded
 
 def check_words(loaded: Loaded, file: File) -> Iterator[Problem]:
     """Yield every problem of a vocabulary file's names."""
-    assert file.words is not None
-    shared = loaded.library.shared
-    for reference in of_words(file.words):
-        yield from _undefined(reference, shared, file)
+    yield from undefined(loaded, file)
     yield from _unused(loaded, file)
+    if file.is_whole:
+        yield from unsourced(file.words or Words(), file.tree)
+
+
+def undefined(loaded: Loaded, file: File) -> Iterator[Problem]:
+    """Yield a problem for every name that a vocabulary file uses and nobody has defined."""
+    if not all(each.defines_all for each in loaded.vocabulary):
+        return
+    for reference in of_words(file.words or Words()):
+        yield from _undefined(reference, loaded.library.shared, file)
 
 
 def _undefined(reference: Reference, shared: Words, file: File) -> Iterator[Problem]:
@@ -40,6 +48,8 @@ def _undefined(reference: Reference, shared: Words, file: File) -> Iterator[Prob
 
 
 def _unused(loaded: Loaded, file: File) -> Iterator[Problem]:
+    if not all(each.is_whole for each in loaded.files.values()):
+        return
     used = _used(loaded)
     for table, kinds in never_used.TABLES:
         entry = getattr(file.tree.root, "entries", {}).get(table)

@@ -8,7 +8,8 @@ from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Pointer, Problem, Severity
 from chamberwise.engine.model.step import Action, Outcome, Step
-from chamberwise.engine.model.words import Finding
+from chamberwise.engine.model.words import Words
+from chamberwise.engine.reading.tree import Tree
 
 CODE = Code(
     "no-source",
@@ -21,11 +22,10 @@ _ADVICE = "Add `sources:`; `common-practice` is a source too."
 
 
 def check(subject: Subject) -> Iterator[Problem]:
-    """Yield a problem for every reason, action, caution, outcome and sign that names no source."""
+    """Yield a problem for every claim of a step, a finding or a kit item that names no source."""
     for step in subject.pathway.steps.values():
         yield from _of_step(subject, step)
-    for finding in subject.pathway.words.findings.values():
-        yield from _of_finding(subject, finding)
+    yield from unsourced(subject.pathway.words, subject.tree)
 
 
 def _of_step(subject: Subject, step: Step) -> Iterator[Problem]:
@@ -47,11 +47,17 @@ def _of_step(subject: Subject, step: Step) -> Iterator[Problem]:
         yield subject.problem(CODE, at, what, _ADVICE, at_key=True)
 
 
-def _of_finding(subject: Subject, finding: Finding) -> Iterator[Problem]:
-    if finding.choice or finding.sources:
-        return
-    for value in finding.values:
-        if value.sign and not value.sources:
+def unsourced(words: Words, tree: Tree) -> Iterator[Problem]:
+    """Yield a problem for every finding with signs, and every kit item, that names no source."""
+    for finding in words.findings.values():
+        signs = any(value.sign and not value.sources for value in finding.values)
+        if signs and not finding.choice and not finding.sources:
             what = f"the signs of `{finding.id}` name no source"
-            yield subject.problem(CODE, ("findings", finding.id), what, _ADVICE, at_key=True)
-            return
+            yield _at(tree, ("findings", finding.id), what)
+    for item in words.kit.values():
+        if (item.why or item.amount) and not item.sources:
+            yield _at(tree, ("kit", item.id), f"what `{item.id}` is for names no source")
+
+
+def _at(tree: Tree, at: Pointer, what: str) -> Problem:
+    return CODE.at(tree.file, at, tree.span(at, at_key=True), what, _ADVICE)

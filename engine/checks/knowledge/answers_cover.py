@@ -18,18 +18,20 @@ CODE = Code(
 
 
 def check(subject: Subject) -> Iterator[Problem]:
-    """Yield a problem for every value without an answer, and for a missing "cannot tell"."""
+    """Yield a problem for every value without an answer, and for a missing "cannot tell".
+
+    Where names keep walks from being explored, nothing is said of values: they may be ruled out.
+    """
     possible = _possible_where_asked(subject)
     for step in subject.pathway.steps.values():
         finding = subject.words.findings.get(step.ask) if isinstance(step, Question) else None
         if not isinstance(step, Question) or finding is None:
             continue
         answered = {value for answer in step.answers for value in answer.means}
-        still = possible.get(step.id)
+        every = {value.id for value in finding.values} if subject.entries else set()
+        still = possible.get(step.id, every)
         missing = [
-            value.id
-            for value in finding.values
-            if value.id not in answered and (still is None or value.id in still)
+            value.id for value in finding.values if value.id in still and value.id not in answered
         ]
         if missing:
             shown = ", ".join(f"`{value}`" for value in missing)

@@ -23,6 +23,8 @@ def check(subject: Subject) -> Iterator[Problem]:
     for step in subject.pathway.steps.values():
         if not isinstance(step, Question) or step.ask in used:
             continue
+        if step.ask not in subject.words.findings:
+            continue
         if len({answer.go_to for answer in step.answers}) == 1 and step.answers:
             message = f"`{step.ask}` is asked, and every answer leads to `{step.answers[0].go_to}`"
             advice = "Lead the answers apart, use the finding in a branch, or drop the question."

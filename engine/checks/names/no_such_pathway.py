@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from pathlib import PurePath
 
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
@@ -26,13 +27,12 @@ def check(subject: Subject) -> Iterator[Problem]:
             continue
         at = ("steps", step.id)
         if step.to not in pathways:
-            message = f"there is no pathway `{step.to}` in the library"
-            advice = did_you_mean(step.to, pathways, "Write its file, or end in an outcome here.")
-            yield subject.problem(CODE, (*at, "hand over to"), message, advice)
+            yield _no_pathway(subject, step)
             continue
-        outcomes = [
-            each.id for each in pathways[step.to].steps.values() if isinstance(each, Outcome)
-        ]
+        if not subject.loaded.source(step.to).is_whole:
+            continue
+        steps = pathways[step.to].steps
+        outcomes = [each.id for each in steps.values() if isinstance(each, Outcome)]
         for name, _ in step.on_return:
             if name not in outcomes:
                 message = f"`{step.to}` has no outcome `{name}`"
@@ -40,3 +40,15 @@ def check(subject: Subject) -> Iterator[Problem]:
                 advice = did_you_mean(name, outcomes, f"Its outcomes are {listed}.")
                 where = (*at, "on return", name)
                 yield subject.problem(CODE, where, message, advice, at_key=True)
+
+
+def _no_pathway(subject: Subject, step: Handover) -> Problem:
+    at = ("steps", step.id, "hand over to")
+    for file in subject.loaded.files.values():
+        if not file.is_whole and PurePath(file.shown_as).stem == step.to:
+            message = f"the pathway `{step.to}` could not be read"
+            return subject.problem(CODE, at, message, f"Put {file.shown_as} right first.")
+    message = f"there is no pathway `{step.to}` in the library"
+    otherwise = "Write its file, or end in an outcome here."
+    advice = did_you_mean(step.to, subject.library.pathways, otherwise)
+    return subject.problem(CODE, at, message, advice)

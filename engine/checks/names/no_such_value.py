@@ -20,6 +20,8 @@ CODE = Code(
 
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem for every value named of a finding that does not have it."""
+    if not subject.definitions_are_whole:
+        return
     for reference in references(subject.pathway):
         finding = subject.words.findings.get(reference.value_of or "")
         if finding is None or finding.value(reference.name):

@@ -31,11 +31,13 @@ _TABLES = {
 
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem for every name that is not defined for this pathway."""
+    if not subject.definitions_are_whole:
+        return
     for reference in references(subject.pathway):
         if reference.value_of is not None:
             continue
         known = _known(subject, reference.of)
-        if reference.name not in known:
+        if reference.name not in known and (known or reference.of is not Of.PHASE):
             table = _TABLES[reference.of]
             message = f"{reference.of} `{reference.name}` is not defined"
             otherwise = f"Define it under `{table}:` in this file."

@@ -20,21 +20,25 @@ MOST_STEPS = 2
 
 
 def check(subject: Subject) -> Iterator[Problem]:
-    """Yield a problem for the first step on a way that is too far from the entry without a call."""
+    """Yield a problem for every step two steps from the entry on a way without a call."""
     start = subject.pathway.start
     if start not in subject.graph:
         return
-    front: list[StepId] = [start]
-    met = {start}
-    for distance in range(MOST_STEPS + 1):
-        front = [name for name in front if not _calls(subject, name)]
-        if distance == MOST_STEPS:
-            break
-        following = [after for name in front for after in subject.graph.successors(name)]
-        front = [name for name in dict.fromkeys(following) if name not in met]
-        met.update(front)
-    for name in front:
-        message = f"`{name}` is {MOST_STEPS} steps from the entry, and nobody has called for help"
+    ways: list[tuple[StepId, ...]] = [(start,)]
+    for _ in range(MOST_STEPS):
+        ways = [
+            (*way, after)
+            for way in ways
+            if not _calls(subject, way[-1])
+            for after in subject.graph.successors(way[-1])
+            if after not in way
+        ]
+    for name in dict.fromkeys(way[-1] for way in ways):
+        if _calls(subject, name):
+            continue
+        message = (
+            f"`{name}` comes {MOST_STEPS} steps after the entry, and nobody has called for help"
+        )
         advice = "Add a line whose act calls for help to this step or to one before it."
         yield subject.problem(CODE, ("steps", name), message, advice, at_key=True)
 
@@ -43,5 +47,5 @@ def _calls(subject: Subject, name: StepId) -> bool:
     step = subject.pathway.steps[name]
     if not isinstance(step, Action):
         return False
-    acts = (subject.words.acts.get(line.act or "") for line in step.lines)
-    return any(act is not None and act.calls_for_help for act in acts)
+    acts, names = subject.words.acts, (line.act for line in step.lines if line.act)
+    return any(name not in acts or acts[name].calls_for_help for name in names)

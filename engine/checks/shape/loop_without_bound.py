@@ -7,6 +7,8 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.graph.round_trip import round_trip, shown
+from chamberwise.engine.graph.targets import targets
 
 CODE = Code(
     "loop-without-bound",
@@ -20,9 +22,15 @@ def check(subject: Subject) -> Iterator[Problem]:
     """Yield one problem for each set of steps that form loops free of any bound."""
     import networkx as nx
 
-    bounded = {name for name, step in subject.pathway.steps.items() if step.bound}
-    free = subject.graph.subgraph(name for name in subject.graph if name not in bounded)
-    order = {name: place for place, name in enumerate(subject.pathway.steps)}
+    free: nx.DiGraph[str] = nx.DiGraph()
+    steps = subject.pathway.steps
+    for step in steps.values():
+        if not step.bound:
+            onward = [each.step for each in targets(step)]
+            free.add_edges_from(
+                (step.id, each) for each in onward if each in steps and not steps[each].bound
+            )
+    order = {name: place for place, name in enumerate(steps)}
     loops = [
         component
         for component in nx.strongly_connected_components(free)
@@ -30,8 +38,6 @@ def check(subject: Subject) -> Iterator[Problem]:
     ]
     for component in sorted(loops, key=lambda names: min(order[name] for name in names)):
         first = min(component, key=lambda name: order[name])
-        round_trip = [edge[0] for edge in nx.find_cycle(free.subgraph(component), first)]
-        shown = " -> ".join(f"`{name}`" for name in (*round_trip, round_trip[0]))
-        message = f"this loop has no bound: {shown}"
+        message = f"this loop has no bound: {shown(round_trip(free, first))}"
         advice = f"Give one of its steps `at most:` and `after that:`, for example `{first}`."
         yield subject.problem(CODE, ("steps", first), message, advice, at_key=True)

@@ -1,13 +1,18 @@
-"""A bound whose exit leads straight back into the loop it should end."""
+"""A bound whose exit leads back into the loop it should end."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
-from chamberwise.engine.graph.ends import ends
+from chamberwise.engine.graph.round_trip import round_trip, shown
+from chamberwise.engine.graph.targets import targets
+
+if TYPE_CHECKING:
+    import networkx as nx
 
 CODE = Code(
     "loop-without-exit",
@@ -18,18 +23,25 @@ CODE = Code(
 
 
 def check(subject: Subject) -> Iterator[Problem]:
-    """Yield a problem for every bound whose exit cannot end without passing the bounded step."""
-    from chamberwise.engine.graph.dominance import WaysOut
+    """Yield a problem for every bound whose exit can come back once all bounds are used up."""
+    import networkx as nx
 
-    bounded = [step for step in subject.pathway.steps.values() if step.bound]
-    if not bounded:
-        return
-    ways_out = WaysOut(subject.graph, ends(subject.library, subject.pathway))
-    for step in bounded:
-        exit_step = step.bound.after_that if step.bound else ""
-        if exit_step not in subject.graph or not ways_out.exist(exit_step):
-            continue
-        if ways_out.all_pass(exit_step, step.id):
-            message = f"`after that` of `{step.id}` leads back to it and never to an end"
-            advice = "Lead it to a step that closes, refers or hands over."
+    used_up: nx.DiGraph[str] = nx.DiGraph()
+    for step in subject.pathway.steps.values():
+        onward = [step.bound.after_that] if step.bound else [each.step for each in targets(step)]
+        used_up.add_edges_from((step.id, after) for after in onward)
+    looping = _on_loops(used_up)
+    for step in subject.pathway.steps.values():
+        if step.bound and step.id in looping:
+            loop = shown(round_trip(used_up, step.id))
+            message = f"with its bound used up, `{step.id}` still goes round: {loop}"
+            advice = "Lead `after that` to a step that closes, refers or hands over."
             yield subject.problem(CODE, ("steps", step.id, "after that"), message, advice)
+
+
+def _on_loops(graph: nx.DiGraph[str]) -> set[str]:
+    import networkx as nx
+
+    components = nx.strongly_connected_components(graph)
+    loops = {name for component in components if len(component) > 1 for name in component}
+    return loops | {name for name in graph if graph.has_edge(name, name)}

@@ -20,7 +20,7 @@ CODE = Code(
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem when `start` names no step."""
     start = subject.pathway.start
-    if start and start not in subject.written_steps:
+    if start and subject.written_steps and start not in subject.written_steps:
         message = f"the entry `{start}` is no step of this file"
         advice = did_you_mean(start, subject.written_steps, "Name the first step.")
         yield subject.problem(CODE, ("start",), message, advice)
