@@ -20,7 +20,8 @@ from chamberwise.engine.checks.texts import of_words, texts
 from chamberwise.engine.checks.vocabulary import check_words, undefined
 from chamberwise.engine.checks.wording_of import wording
 from chamberwise.engine.diagnostics.problem import Pointer, Problem, Severity
-from chamberwise.engine.exploration.explore import Explored, explore
+from chamberwise.engine.exploration.explore import explore
+from chamberwise.engine.exploration.explored import Explored
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.reading.digest import reached_by_handover
 from chamberwise.engine.reading.library import File, Loaded

@@ -8,12 +8,13 @@ from datetime import date
 from functools import cached_property, partial
 from typing import TYPE_CHECKING
 
-from chamberwise.engine.checks.knowledge.at_sight import safe_by_form, witnessed
+from chamberwise.engine.checks.knowledge.at_sight import safe_by_form, unwitnessed
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem
-from chamberwise.engine.exploration.explore import Explored, look
+from chamberwise.engine.exploration.explore import look
+from chamberwise.engine.exploration.explored import Explored
 from chamberwise.engine.meaning.layout import Field, layout_of
-from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.model.words import Words
@@ -77,14 +78,13 @@ class Subject:
             return ()
         looks: list[Explored] = []
         for name in self.entries:
-            enough = partial(self._are_enough, tuple(looks))
-            looks.append(look(library, name, enough))
-            if witnessed(library, pathway, looks):
+            looks.append(look(library, name, partial(self._still_wanted, tuple(looks))))
+            if not unwitnessed(library, pathway, looks):
                 return tuple(looks)
         return ()
 
-    def _are_enough(self, earlier: tuple[Explored, ...], now: Explored) -> bool:
-        return witnessed(self.library, self.pathway, (*earlier, now))
+    def _still_wanted(self, earlier: tuple[Explored, ...], now: Explored) -> set[Place]:
+        return unwitnessed(self.library, self.pathway, (*earlier, now))
 
     @cached_property
     def definitions_are_whole(self) -> bool:

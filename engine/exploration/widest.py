@@ -7,6 +7,7 @@ out is ruled out; what it leaves open may still never come up.
 from __future__ import annotations
 
 from collections.abc import Callable
+from heapq import heappop, heappush
 
 from chamberwise.engine.exploration.frame import Frame, frames
 from chamberwise.engine.exploration.moves import action_effect, answer_masks
@@ -23,12 +24,14 @@ def widest(program: Program) -> dict[Place, int]:
     """Return, by step that arrows lead to, the bits of all values that could be possible there."""
     frame_of = frames(program)
     found: dict[Place, int] = {}
-    waiting: list[Place] = []
+    waiting: list[tuple[int, Place]] = []  # nearest to the entry first, so that most come up once
 
     def flow(place: Place, bits: int) -> None:
+        if place not in program.index:  # the exit of an entry that is never entered twice
+            return
         if bits & ~found.get(place, 0) or place not in found:
             found[place] = found.get(place, 0) | bits
-            waiting.append(place)
+            heappush(waiting, (program.index[place], place))
             bound = program.library.step(place).bound
             if bound:
                 flow(Place(place.pathway, bound.after_that), bits)
@@ -36,8 +39,9 @@ def widest(program: Program) -> dict[Place, int]:
     first = program.nodes[0].place
     flow(first, program.first_bits & program.layout.every)
     while waiting:
-        place = waiting.pop()
-        number = program.index[place]
+        number, place = heappop(waiting)
+        while waiting and waiting[0][0] == number:
+            heappop(waiting)
         call = program.calls.get(number)
         if call is not None:
             _over_there(program, call, place, found[place], frame_of, flow)

@@ -83,9 +83,14 @@ def begin(library: Library, pathway: PathwayId) -> Passage:
 
 
 def moves(library: Library, state: State) -> tuple[Move, ...]:
-    """Return every legal move in document order; none at an outcome or an undecided branch."""
+    """Return every legal move in document order.
+
+    There is none at an outcome, at an undecided branch, or where the walk goes round in silence.
+    """
     step = library.step(state.place)
     if isinstance(step, Question):
+        if already_known(library, state, step):
+            return ()
         return tuple(Answered(answer.id) for answer in offered(library, state, step))
     return (Done(),) if isinstance(step, Action | Handover) else ()
 

@@ -65,4 +65,6 @@ def _move_values(move: Move) -> dict[str, str | bool]:
 
 
 def _move(values: dict[str, Any]) -> Move:
-    return Answered(str(values["answer"])) if "answer" in values else Done()
+    if values == {"done": True}:
+        return Done()
+    return Answered(str(values["answer"]))

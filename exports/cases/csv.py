@@ -7,14 +7,15 @@ from io import StringIO
 
 from chamberwise.exports.cases.content import CaseSheet
 
-_FORMULA = ("=", "+", "-", "@", "\t")
+_FORMULA = ("=", "+", "-", "@")
 
 
 def csv_text(sheet: CaseSheet) -> str:
     """Return one line a case; nothing in it can be taken for a formula."""
     stream = StringIO()
     writer = csv.writer(stream, lineterminator="\n")
-    writer.writerow([*sheet.findings, *sheet.columns, "outcome", "remark", "acts"])
+    heads = [*sheet.findings, *sheet.columns, "outcome", "remark", "acts"]
+    writer.writerow([_plain(head) for head in heads])
     for row in sheet.rows:
         cells = [*row.findings, *row.plan, row.outcome, row.remark, " ".join(row.acts)]
         writer.writerow([_plain(cell) for cell in cells])
@@ -22,4 +23,5 @@ def csv_text(sheet: CaseSheet) -> str:
 
 
 def _plain(cell: str) -> str:
-    return f"'{cell}" if cell.startswith(_FORMULA) else cell
+    line = " ".join(cell.splitlines()).strip()
+    return f"'{line}" if line.startswith(_FORMULA) else line

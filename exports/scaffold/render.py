@@ -16,7 +16,7 @@ def new_pathway(name: str, title: str, today: date, schema: str, *, own_words: b
     from jinja2 import Environment, StrictUndefined
 
     template = files(__package__).joinpath("pathway.yaml.j2").read_text(encoding="utf-8")
-    environment = Environment(  # noqa: S701 - the text is YAML, not HTML
+    environment = Environment(
         undefined=StrictUndefined, trim_blocks=True, keep_trailing_newline=True
     )
     return environment.from_string(template).render(

@@ -33,7 +33,7 @@ def run(arguments: Namespace) -> int:
 
     name = _name(arguments.name)
     path = arguments.out / f"{name}.yaml"
-    if path.exists():
+    if path.exists() or path.is_symlink():
         raise UnusableError(f"{path} is there already. Choose another name, or move it away.")
     library = asked((), arguments.library).loaded.library
     if name in library.pathways:
@@ -43,6 +43,7 @@ def run(arguments: Namespace) -> int:
     title = arguments.title or name.replace("-", " ").capitalize()
     schema = (arguments.library or shipped()) / "schema" / "pathway.schema.json"
     text = new_pathway(name, title, date.today(), schema.resolve().as_uri(), own_words=own_words)
+    _refuse_unreadable(text, path)
     try:
         write_whole(path, text)
     except OSError as error:
@@ -50,6 +51,13 @@ def run(arguments: Namespace) -> int:
     product(str(path))
     talk(f"Next: chamberwise check {path}, then chamberwise walk {path}")
     return Status.CLEAN
+
+
+def _refuse_unreadable(text: str, path: Path) -> None:
+    from chamberwise.engine.reading.library import read_text
+
+    for problem in read_text(text, path.name).problems:
+        raise UnusableError(f"This title cannot stand in a pathway: {problem.message}.")
 
 
 def _name(typed: str) -> str:

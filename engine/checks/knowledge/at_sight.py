@@ -12,13 +12,13 @@ from collections.abc import Sequence
 from itertools import product
 from math import prod
 
-from chamberwise.engine.exploration.explore import Explored
+from chamberwise.engine.exploration.explored import Explored, Seen
 from chamberwise.engine.exploration.program import compiled
 from chamberwise.engine.exploration.widest import widest
 from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.pathway import Pathway
-from chamberwise.engine.model.step import CANNOT_TELL, Branch, PathwayId, Question
+from chamberwise.engine.model.step import CANNOT_TELL, Branch, PathwayId, Question, Step
 
 MOST_COMBINATIONS = 4096
 
@@ -61,26 +61,28 @@ def _decides_always(library: Library, pathway: Pathway, branch: Branch) -> bool:
     )
 
 
-def witnessed(library: Library, pathway: Pathway, looks: Sequence[Explored]) -> bool:
-    """Whether some walk comes to every step, puts every question, and knows what branches name."""
-    reached: set[str] = set()
-    asked: set[str] = set()
-    ruled_out: dict[str, int] = {}
+def unwitnessed(library: Library, pathway: Pathway, looks: Sequence[Explored]) -> set[Place]:
+    """Return the steps no walk came to yet, questions not yet put, and branches not yet informed.
+
+    A branch is informed once some walk comes to it knowing each finding it names.
+    """
+    seen: dict[str, Seen] = {}
     for look in looks:
-        for name, seen in look.seen_in(pathway.id):
-            reached.add(name)
-            if seen.asked:
-                asked.add(name)
-            ruled_out[name] = ruled_out.get(name, 0) | seen.ruled_out
-    if len(reached) < len(pathway.steps):
-        return False
-    steps = pathway.steps.values()
-    return all(step.id in asked for step in steps if isinstance(step, Question)) and all(
-        ruled_out[step.id] & field.every
-        for step in steps
-        if isinstance(step, Branch)
-        for field in _named(library, pathway, step)
-    )
+        for name, there in look.seen_in(pathway.id):
+            seen[name] = there.with_more(seen[name]) if name in seen else there
+    return {
+        Place(pathway.id, name)
+        for name, step in pathway.steps.items()
+        if name not in seen or not _shown(library, pathway, step, seen[name])
+    }
+
+
+def _shown(library: Library, pathway: Pathway, step: Step, seen: Seen) -> bool:
+    if isinstance(step, Question):
+        return seen.asked
+    if isinstance(step, Branch):
+        return all(seen.ruled_out & field.every for field in _named(library, pathway, step))
+    return True
 
 
 def _named(library: Library, pathway: Pathway, branch: Branch) -> list[Field]:

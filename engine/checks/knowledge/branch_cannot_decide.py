@@ -8,7 +8,7 @@ from chamberwise.engine.checks.knowledge.story import story
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
-from chamberwise.engine.exploration.explore import Explored
+from chamberwise.engine.exploration.explored import Explored
 from chamberwise.engine.model.step import Branch
 
 CODE = Code(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from chamberwise.engine.exploration.explore import Explored
+from chamberwise.engine.exploration.explored import Explored
 from chamberwise.engine.exploration.program import DONE
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import Question

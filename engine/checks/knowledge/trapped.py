@@ -9,7 +9,7 @@ from chamberwise.engine.checks.shape import loop_without_bound, loop_without_exi
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
-from chamberwise.engine.exploration.explore import trapped
+from chamberwise.engine.exploration.explored import trapped
 from chamberwise.engine.model.step import Branch
 
 CODE = Code(
@@ -24,7 +24,8 @@ def check(subject: Subject) -> Iterator[Problem]:
     """Yield one problem an entry: the nearest state from which no outcome can be reached."""
     if _every_loop_ends(subject):
         return
-    for found in subject.explorations[:1]:
+    for name in subject.entries[:1]:
+        found = subject.explore(name)  # the whole: where a look stopped, nothing seems to go on
         if found.stopped:
             return
         for state in trapped(found):

@@ -1,0 +1,1 @@
+"""What holds of every pathway, tried on random ones."""

@@ -1,0 +1,120 @@
+"""What is told of steps without looking at every state, and with, is what every walk shows."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.checks.knowledge.at_sight import safe_by_form, unwitnessed
+from chamberwise.engine.exploration.explore import explore, look
+from chamberwise.engine.exploration.explored import Explored
+from chamberwise.engine.exploration.program import compiled
+from chamberwise.engine.exploration.widest import widest
+from chamberwise.engine.meaning.layout import layout_of
+from chamberwise.engine.model.library import Library, Place
+from chamberwise.engine.model.step import CANNOT_TELL, Branch, Question, Step
+from hypothesis import given
+
+from tests.support.strategies import libraries
+from tests.support.subjects import entries
+from tests.support.truth import Truth, truths
+
+any_library = libraries(most_pathways=2) | libraries(tame=False, most_pathways=2)
+
+
+def looked_at(step: Step) -> set[str]:
+    """Return the findings a step looks at."""
+    if isinstance(step, Question):
+        return {step.ask}
+    rows = step.rows if isinstance(step, Branch) else ()
+    return {name for row in rows for name, _ in row.when.terms}
+
+
+def told(library: Library, pathway: str) -> dict[str, tuple[int, int, bool]]:
+    """Return, by step, what all explorations through a pathway tell of it together."""
+    found: dict[str, tuple[int, int, bool]] = {}
+    for entry in entries(library, pathway):
+        for step, seen in explore(library, entry).seen_in(pathway):
+            possible, ruled_out, asked = found.get(step, (0, 0, False))
+            found[step] = (
+                possible | seen.possible,
+                ruled_out | seen.ruled_out,
+                asked or seen.asked,
+            )
+    return found
+
+
+@given(any_library)
+def test_what_is_seen_at_a_step_is_what_every_walk_shows(library: Library) -> None:
+    for truth in truths(library):
+        seen = told(library, truth.name)
+        assert set(seen) == set(truth.possible)
+        for name, (possible, ruled_out, asked) in seen.items():
+            step = truth.pathway.steps[name]
+            for finding in looked_at(step):
+                every = layout_of(library).field(truth.name, finding).every
+                assert possible & every == truth.union(name) & every
+                assert ruled_out & every == every & ~_in_every(truth, name)
+            assert not isinstance(step, Question) or asked == (name in truth.asked)
+
+
+def _in_every(truth: Truth, step: str) -> int:
+    bits = -1
+    for each in truth.possible[step]:
+        bits &= each
+    return bits
+
+
+@given(any_library)
+def test_the_widest_is_never_narrower_than_what_a_walk_leaves_possible(library: Library) -> None:
+    for truth in truths(library):
+        for name in truth.possible:
+            wide = 0
+            for entry in entries(library, truth.name):
+                found = widest(compiled(library, entry))
+                wide |= found.get(Place(truth.name, name), 0)
+            assert truth.union(name) & ~wide == 0
+
+
+@given(any_library)
+def test_what_is_safe_by_form_is_safe_on_every_walk(library: Library) -> None:
+    for truth in truths(library):
+        if safe_by_form(library, truth.pathway, entries(library, truth.name)):
+            assert truth.undecided == set()
+            assert list(without_an_answer(truth)) == []
+
+
+def without_an_answer(truth: Truth) -> Iterator[str]:
+    for name in truth.possible:
+        step = truth.pathway.steps[name]
+        if isinstance(step, Question):
+            answered = {value for answer in step.answers for value in answer.means}
+            can_not_tell = any(answer.id == CANNOT_TELL for answer in step.answers)
+            if truth.values(name, step.ask) - answered or not can_not_tell:
+                yield name
+
+
+def everything_comes_up(truth: Truth) -> bool:
+    steps = truth.pathway.steps
+    questions = {name for name, step in steps.items() if isinstance(step, Question)}
+    return (
+        set(truth.possible) == set(steps)
+        and truth.asked == questions
+        and all(
+            truth.is_ever_known(name, finding)
+            for name, step in steps.items()
+            if isinstance(step, Branch)
+            for finding in looked_at(step)
+        )
+    )
+
+
+@given(any_library)
+def test_a_look_witnesses_nothing_that_no_walk_shows(library: Library) -> None:
+    def still_wanted(found: Explored) -> set[Place]:
+        return unwitnessed(library, library.pathways["p0"], [found])
+
+    truth = Truth(library, "p0")
+    if truth.is_whole:
+        whole = still_wanted(explore(library, "p0"))
+        assert (not whole) == everything_comes_up(truth)
+        assert still_wanted(look(library, "p0", still_wanted)) == whole

@@ -1,0 +1,1 @@
+"""What the tests are built from: tiny pathways, random libraries, and independent judges."""
