@@ -1,6 +1,6 @@
 """What `check` says of a file with many faults, to the letter.
 
-CHAMBERWISE_UPDATE_GOLDEN=1 writes the files anew; look at the difference before keeping it.
+CHAMBERWISE_KEEP=1 writes the files anew; look at the difference before keeping it.
 """
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ def said(capsys: pytest.CaptureFixture[str], *more: str) -> str:
 
 def compare(name: str, text: str) -> None:
     path = HERE / name
-    if os.environ.get("CHAMBERWISE_UPDATE_GOLDEN"):
+    if os.environ.get("CHAMBERWISE_KEEP"):
         path.write_text(text, encoding="utf-8")
     assert text == path.read_text(encoding="utf-8")
 

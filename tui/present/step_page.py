@@ -48,11 +48,12 @@ def head(view: StepView) -> list[Part]:
 
 
 def _headline(view: StepView) -> str:
+    count = sum(len(duty.instructions) for duty in view.duties)
+    things = f"{count} things, in this order"
     if view.text:
-        return view.text
+        return f"{view.text}: {things}" if count > 1 else view.text
     single = _single(view)
     if single is None:
-        things = f"{sum(len(duty.instructions) for duty in view.duties)} things, in this order"
         return things if len(view.duties) > 1 else f"{view.duties[0].who}: {things}"
     text = single.instructions[0].text
     return f"{single.who}: “{text}”" if _only_said(view) else f"{single.who}: {text}"
