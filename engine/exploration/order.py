@@ -15,6 +15,7 @@ Wanted: TypeAlias = Callable[[Explored], set[Place]]
 """The steps still wanted, none when what was found is enough."""
 
 FIRST_LOOK_UP = 40
+MOST_AIMS = 8
 NEWS_AHEAD, ROUND_AHEAD = 50, 200
 """How far a state stands ahead of others that shows something new, and for each round of a loop
 
@@ -55,7 +56,7 @@ class Likeliest:
         heappush(self.queue, (self.times[node] - self._ahead(state), -state))
 
     def _aim(self, rounds: list[Counter]) -> None:
-        if rounds != self.rounds:
+        if rounds != self.rounds and len(rounds) <= MOST_AIMS:
             self.rounds = rounds
             self.queue = [(value - self._ahead(-state), state) for value, state in self.queue]
             heapify(self.queue)
