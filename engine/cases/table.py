@@ -6,12 +6,10 @@ from collections.abc import Mapping
 from dataclasses import replace
 from itertools import product
 
-from chamberwise.engine.cases.case import Case, Combination, run_case
+from chamberwise.engine.cases.case import Case, run_case
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import CANNOT_TELL, PathwayId
 from chamberwise.engine.model.words import FindingId, ValueId
-
-ANY = "any"
 
 
 def cases(
@@ -41,40 +39,3 @@ def _values(
 ) -> tuple[ValueId, ...]:
     values = tuple(value.id for value in library.finding(pathway, finding).values)
     return (*values, CANNOT_TELL) if cannot_tell else values
-
-
-def condensed(found: tuple[Case, ...]) -> tuple[Case, ...]:
-    """Return fewer rows that say the same: where every value of an axis leads alike, `any`."""
-    rows = list(found)
-    if not rows:
-        return ()
-    for axis in reversed(range(len(rows[0].combination))):
-        every = {case.combination[axis][1] for case in found}
-        rows = _merged(rows, axis, every)
-    return tuple(rows)
-
-
-def _merged(rows: list[Case], axis: int, every: set[ValueId]) -> list[Case]:
-    alike: dict[object, list[Case]] = {}
-    for case in rows:
-        alike.setdefault((_others(case.combination, axis), _result(case)), []).append(case)
-    merged = []
-    for group in alike.values():
-        values = {case.combination[axis][1] for case in group}
-        if values == every and len(every) > 1:
-            name = group[0].combination[axis][0]
-            combination = list(group[0].combination)
-            combination[axis] = (name, ANY)
-            merged.append(replace(group[0], combination=tuple(combination)))
-        else:
-            merged += group
-    return merged
-
-
-def _others(combination: Combination, axis: int) -> Combination:
-    return combination[:axis] + combination[axis + 1 :]
-
-
-def _result(case: Case) -> object:
-    plan = tuple(sorted(case.plan.items()))
-    return plan, case.outcome, case.improbable, case.looked_again, case.problem

@@ -59,6 +59,16 @@ class Subject:
         return step_graph(self.pathway)
 
     @cached_property
+    def by_arrows(self) -> frozenset[str]:
+        """The steps that arrows from the entry lead to, the entry among them."""
+        import networkx as nx
+
+        start = self.pathway.start
+        if start not in self.graph:
+            return frozenset()
+        return frozenset((start, *nx.descendants(self.graph, start)))
+
+    @cached_property
     def written_steps(self) -> frozenset[str]:
         """Every step name in the file, those that could not be read among them."""
         return self.loaded.source(self.pathway.id).written_steps

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from difflib import get_close_matches
 
+SHORT = 5
 FURTHEST = 8
 MOST = 200
 """Comparing is slow: a long list is looked through only where the first letter is the same."""
@@ -18,6 +19,10 @@ def nearest(name: str, known: Iterable[str]) -> str | None:
     >>> nearest("x", ["surgeon"]) is None
     True
     """
+    known = list(known)
+    holding = [each for each in known if len(name) > SHORT and (name in each or each in name)]
+    if len(holding) == 1:
+        return holding[0]
     alike = [each for each in known if abs(len(each) - len(name)) <= FURTHEST]
     if len(alike) > MOST:
         alike = [each for each in alike if each[:1] == name[:1]][:MOST]

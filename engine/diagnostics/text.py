@@ -5,10 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from functools import lru_cache
 
-from chamberwise.engine.diagnostics.problem import Note, Problem, Severity, Span
+from chamberwise.engine.diagnostics.problem import Note, Problem, Severity, Span, pointer_text
 
 WIDEST_LINE = 96
 TAB = "    "
+NOTHING_FOUND = (
+    "no problem found. Form, wording and ways are checked here; "
+    "whether it is right only a clinician can tell."
+)
 
 
 def place(file: str, span: Span | None) -> str:
@@ -44,6 +48,8 @@ def problem_text(problem: Problem, texts: Mapping[str, str]) -> str:
     if problem.span and problem.file in texts:
         lines += snippet(texts[problem.file], problem.span)
     lines += [_note(note) for note in problem.notes]
+    if problem.pointer:
+        lines.append(f"{TAB}at:   {pointer_text(problem.pointer)}")
     lines += [f"{TAB}why:  {problem.why}", f"{TAB}next: {problem.advice}"]
     return "\n".join(lines)
 
@@ -60,4 +66,6 @@ def summary(problems: Sequence[Problem], files: int) -> str:
     ]
     said = [f"{count} {severity}{'s' if count != 1 else ''}" for count, severity in counts if count]
     noun = "file" if files == 1 else "files"
-    return f"{files} {noun}: {', '.join(said) if said else 'no problem found'}."
+    if said:
+        return f"{files} {noun}: {', '.join(said)}."
+    return f"{files} {noun}: {NOTHING_FOUND}"

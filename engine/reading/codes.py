@@ -98,6 +98,12 @@ WRONG_VALUE = Code(
     "A value that cannot stand here",
     "A value read by guess can turn one dose, date or name into another.",
 )
+TEXT_CUT = Code(
+    "text-cut",
+    ERROR,
+    "A text cut short by #",
+    "From the # on nothing is read: half a sentence, or a dose without its limit, is shown.",
+)
 STEP_KIND = Code(
     "step-kind",
     ERROR,

@@ -20,6 +20,7 @@ from chamberwise.engine.reading.shapes import (
     Entries,
     Items,
     Key,
+    Kind,
     Kinds,
     Record,
     Scalar,
@@ -64,6 +65,8 @@ class _Reading:
         if not isinstance(node, tree.Scalar):
             self._wrong_kind(node, "one text", at)
             return None
+        if shape.kind is Kind.TEXT and not node.quoted:
+            self._cut_short(node, at)
         try:
             return typed(node.text, shape)
         except UntypedError as refusal:
@@ -72,6 +75,15 @@ class _Reading:
             message = f"{where} takes {refusal.expected}{shown}"
             self._report(codes.WRONG_VALUE, at, node.span, message, refusal.advice)
             return None
+
+    def _cut_short(self, node: tree.Scalar, at: Pointer) -> None:
+        line, column = node.span.end_line, node.span.end_column
+        rest = self.source.lines[line - 1][column - 1 :] if line <= len(self.source.lines) else ""
+        if rest.lstrip().startswith("#") and rest[:1].isspace():
+            message = f"the text ends before `{in_short(rest.strip())}`"
+            advice = "Put the whole text in quotes, or a remark on a line of its own."
+            span = Span(line, column, line, column + len(rest))
+            self._report(codes.TEXT_CUT, at, span, message, advice)
 
     def _record(self, node: tree.Node, shape: Record, at: Pointer) -> dict[str, Any] | None:
         if not isinstance(node, tree.Table):
@@ -91,7 +103,8 @@ class _Reading:
 
     def _unknown_key(self, entry: tree.Entry, shape: Record, at: Pointer) -> None:
         listed = ", ".join(f"`{key}`" for key in shape.keys)
-        advice = did_you_mean(entry.key.text, shape.keys, f"{_a(shape.name)} takes {listed}.")
+        otherwise = f"{_a(shape.name)} takes {listed}."
+        advice = _slip(entry) or did_you_mean(entry.key.text, shape.keys, otherwise)
         message = f"`{in_short(entry.key.text)}` is no key of {shape.name}"
         where = (*at, entry.key.text)
         self._report(codes.UNKNOWN_KEY, where, entry.key.span, message, advice)
@@ -132,23 +145,26 @@ class _Reading:
         values: dict[str, Any] = {}
         for text, entry in node.entries.items():
             if text not in shape.words:
-                self._name(entry.key, (*at, text))
+                self._name(entry.key, shape.words, (*at, text))
             value = self._read(entry.value, shape.of, (*at, text))
             if value is not None:
                 values[text] = value
         self._fewest(len(node.entries), shape.fewest, node, at)
         return values
 
-    def _name(self, key: tree.Scalar, at: Pointer) -> None:
+    def _name(self, key: tree.Scalar, words: tuple[str, ...], at: Pointer) -> None:
         try:
             typed(key.text, NAME)
         except UntypedError as refusal:
             message = f"`{in_short(key.text)}` is not {refusal.expected}"
-            self._report(codes.WRONG_VALUE, at, key.span, message, refusal.advice)
+            meant = nearest(key.text.lower().replace("-", " "), words)
+            advice = f"Write `{meant}`." if meant else refusal.advice
+            self._report(codes.WRONG_VALUE, at, key.span, message, advice)
 
     def _items(self, node: tree.Node, shape: Items, at: Pointer) -> tuple[Any, ...] | None:
         if not isinstance(node, tree.Listing):
-            self._wrong_kind(node, "a list", at)
+            one = in_short(node.text) if isinstance(node, tree.Scalar) and node.text else ""
+            self._wrong_kind(node, "a list", at, f"Write `[{one}]`." if one else "")
             return None
         read = [self._read(item, shape.of, (*at, place)) for place, item in enumerate(node.items)]
         self._fewest(len(read), shape.fewest, node, at)
@@ -185,13 +201,13 @@ class _Reading:
         span = self.source.span(at, at_key=True)
         self._report(codes.STEP_KIND, at, span, message, advice)
 
-    def _wrong_kind(self, node: tree.Node, due: str, at: Pointer) -> None:
+    def _wrong_kind(self, node: tree.Node, due: str, at: Pointer, instead: str = "") -> None:
         found = _SAID[type(node)]
         if isinstance(node, tree.Scalar) and not node.text and not node.quoted:
             found = "nothing"
         where = f"`{at[-1]}`" if at and isinstance(at[-1], str) else "this place"
         message = f"{where} takes {due}, and {found} stands here"
-        advice = "Compare with the example in protocols/README.md."
+        advice = instead or "Compare with the examples in protocols/README.md."
         self._report(codes.WRONG_KIND, at, node.span, message, advice)
 
     def _report(self, code: Code, at: Pointer, span: Span | None, what: str, advice: str) -> None:
@@ -204,6 +220,18 @@ def _misspelt(node: tree.Table, shape: Kinds) -> tree.Scalar | None:
     keys = [entry.key for name, entry in node.entries.items() if name not in known]
     near = next((key for key in keys if nearest(key.text, shape.by_key)), None)
     return keys[0] if len(keys) == 1 else near
+
+
+def _slip(entry: tree.Entry) -> str:
+    """Return what most likely went wrong where a piece of a sentence stands as a key."""
+    text = entry.key.text
+    is_bare = isinstance(entry.value, tree.Scalar) and not entry.value.text
+    if is_bare and ":" in text:
+        before, after = text.split(":", 1)
+        return f"Put a space after the colon: `{in_short(before)}: {in_short(after.strip())}`."
+    if is_bare and (" " in text or text.endswith(".")):
+        return "A comma between { and } cuts a text in two. Put the whole text in quotes."
+    return ""
 
 
 def _add(name: str, key: Key) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from datetime import date
 from typing import TypeAlias
+from unicodedata import normalize
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.reading.shapes import Kind, Scalar
@@ -94,7 +95,8 @@ def _word(text: str, words: tuple[str, ...]) -> str:
 
 def _advice(text: str, kind: Kind) -> str:
     if kind is Kind.NAME:
-        slug = re.sub(r"[^a-z0-9]+", "-", text[:LONGEST_ADVISED].lower()).strip("-")
+        letters = normalize("NFKD", text[:LONGEST_ADVISED].lower()).encode("ascii", "ignore")
+        slug = re.sub(r"[^a-z0-9]+", "-", letters.decode()).strip("-")
         if _COMPILED[Kind.NAME].match(slug):
             return f"Write `{slug}`."
     return f"Write {EXPECTED[kind]}."

@@ -67,6 +67,7 @@ class Tree:
     file: str
     root: Node | None
     problems: list[Problem] = field(default_factory=list)
+    lines: list[str] = field(default_factory=list)
 
     def report(self, problem: Problem) -> None:
         """Keep a problem. Raises `EnoughError` when there are so many that reading on is vain."""
@@ -113,7 +114,7 @@ class EnoughError(Exception):
 
 def parse(text: str, file: str) -> Tree:
     """Return the tree of one YAML text. Never raises for any text."""
-    tree = Tree(file, None)
+    tree = Tree(file, None, lines=text.splitlines())
     try:
         tree.root = _build(yaml.parse(text, Loader=_LOADER), tree)
     except EnoughError as enough:

@@ -16,10 +16,11 @@ from chamberwise.engine.meaning.advance import (
     moves,
     passage,
 )
+from chamberwise.engine.meaning.effects import after_action
 from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.meaning.state import Freshness, Move, State
 from chamberwise.engine.model.library import Library, Place
-from chamberwise.engine.model.step import Action, Outcome, Step
+from chamberwise.engine.model.step import Action, Outcome, PathwayId, Step
 from chamberwise.engine.walk.entries import Began, Entry, Moved, Noted, Redone, Resumed, Undone
 
 
@@ -166,14 +167,23 @@ def _after(walk: Walk, entry: Entry) -> Walk:
 
 
 def made_stale_by(walk: Walk, field: Field) -> tuple[Action, Place] | None:
-    """Return the action after which a finding last went stale, if it is stale now."""
+    """Return the last action done that makes a finding stale, if it is stale now."""
     if walk.state.freshness(field) is not Freshness.STALE:
         return None
     for leg in reversed(walk.legs):
-        if leg.before.freshness(field) is not Freshness.STALE:
-            step = walk.library.step(leg.before.place)
-            return (step, leg.before.place) if isinstance(step, Action) else None
+        place = leg.before.place
+        step = walk.library.step(place)
+        if isinstance(step, Action) and _makes_stale(walk.library, step, place.pathway, field):
+            return step, place
     return None
+
+
+def _makes_stale(library: Library, action: Action, pathway: PathwayId, field: Field) -> bool:
+    known = field.every & -field.every
+    _, last_seen = after_action(
+        action, (known, 0), library.words(pathway), layout_of(library), pathway
+    )
+    return bool(last_seen & field.every)
 
 
 def fields_in_play(walk: Walk) -> tuple[Field, ...]:

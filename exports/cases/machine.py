@@ -11,7 +11,7 @@ def values(sheet: CaseSheet) -> list[dict[str, Any]]:
     """Return one mapping a case: findings by name, plan by column, acts and steps in order."""
     return [
         {
-            "findings": dict(row.names),
+            "findings": {name: _one_or_more(values) for name, values in row.names},
             "plan": dict(zip(sheet.columns, row.plan, strict=True)),
             "outcome": row.outcome,
             "acts": list(row.acts),
@@ -20,3 +20,7 @@ def values(sheet: CaseSheet) -> list[dict[str, Any]]:
         }
         for row in sheet.rows
     ]
+
+
+def _one_or_more(values: tuple[str, ...]) -> str | list[str]:
+    return values[0] if len(values) == 1 else list(values)

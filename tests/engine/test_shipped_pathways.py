@@ -8,7 +8,8 @@ from pathlib import Path
 from random import Random
 
 import pytest
-from chamberwise.engine.cases.table import cases, condensed
+from chamberwise.engine.cases.grouping import grouped
+from chamberwise.engine.cases.table import cases
 from chamberwise.engine.checks.run import check_files, check_for_walk
 from chamberwise.engine.diagnostics.problem import Severity
 from chamberwise.engine.diagnostics.text import problem_text
@@ -88,7 +89,7 @@ def test_every_case_has_an_outcome(name: str) -> None:
     found = cases(library, name)
     assert [case for case in found if case.problem or case.outcome is None] == []
     assert [case.combination for case in found if case.improbable and not case.looked_again] == []
-    assert len(condensed(found)) <= len(found)
+    assert len(grouped(found)) <= len(found)
 
 
 @every_pathway

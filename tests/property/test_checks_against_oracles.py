@@ -98,7 +98,10 @@ def on_a_loop(names: list[str], edges: list[tuple[str, str]]) -> list[set[str]]:
 def test_unreachable_step(library: Library) -> None:
     for name, pathway in library.pathways.items():
         expected = set(pathway.steps) - reached(pathway, pathway.start)
-        assert places(unreachable_step.check, subject(library, name)) == expected
+        told = places(unreachable_step.check, subject(library, name))
+        follow = {each: reached(pathway, each) - {each} for each in told}
+        assert told | set().union(*follow.values()) & expected == expected
+        assert all(told.isdisjoint(each) for each in follow.values())
 
 
 @given(any_library)

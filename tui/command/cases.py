@@ -38,21 +38,22 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 
 def run(arguments: Namespace) -> int:
     """Show the table; findings when a case has no outcome."""
-    from chamberwise.engine.cases.table import cases, condensed
+    from chamberwise.engine.cases.grouping import apart, grouped
+    from chamberwise.engine.cases.table import cases
     from chamberwise.exports.cases.content import case_sheet
 
     found = asked((arguments.name,), arguments.library)
     name = _walkable(found)
     library = found.loaded.library
-    if library.pathways[name].cases is None:
+    table = library.pathways[name].cases
+    if table is None:
         raise UnusableError(f"`{name}` has no table of cases. Add `cases:` to its file.")
-    rows = cases(
-        library, name, _assumed(arguments.assume, found, name), cannot_tell=arguments.cannot_tell
-    )
+    assumed = {**dict(table.assume), **_assumed(arguments.assume, found, name)}
+    rows = cases(library, name, assumed, cannot_tell=arguments.cannot_tell)
     whole = arguments.all or arguments.format != "text"
-    sheet = case_sheet(library, name, rows if whole else condensed(rows))
-    _show(sheet, arguments.format)
-    talk(f"{len(rows)} combinations, {len(sheet.rows)} rows.")
+    groups = apart(rows) if whole else grouped(rows)
+    _show(case_sheet(library, name, groups, assumed), arguments.format)
+    talk(f"{len(rows)} combinations, {len(groups)} rows: what leads alike stands in one row.")
     return Status.FINDINGS if any(case.problem for case in rows) else Status.CLEAN
 
 

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import time
 from argparse import Namespace, _SubParsersAction
-from datetime import date
+from datetime import date, datetime
 from pathlib import Path
 from typing import Any
 
 from chamberwise.tui.command.finding_files import UnusableError, add_library, asked
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
+from chamberwise.tui.command.typed import add_on
 
 EXAMPLE = """example:
   chamberwise check                          the whole library
@@ -26,7 +27,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     add_library(parser)
     parser.add_argument("--watch", action="store_true", help="check again at every save")
     parser.add_argument("--format", choices=("text", "json"), default="text")
-    parser.add_argument("--on", type=date.fromisoformat, metavar="DATE", help="as if it were DATE")
+    add_on(parser)
     parser.set_defaults(run=run)
 
 
@@ -34,9 +35,13 @@ def run(arguments: Namespace) -> int:
     """Check once, or at every save until interrupted."""
     status = _once(arguments)
     while arguments.watch:
+        talk("\nWatching. Save the file to check it again; Ctrl+C stops.")
         _wait_for_a_save(arguments)
-        talk("-" * 40)
-        status = _once(arguments)
+        talk(f"\n{datetime.now():%H:%M:%S}  " + "-" * 40)
+        try:
+            status = _once(arguments)
+        except UnusableError as error:
+            talk(str(error))
     return status
 
 

@@ -3,15 +3,23 @@
 from __future__ import annotations
 
 from argparse import Namespace, _SubParsersAction
+from collections.abc import Mapping
 from datetime import date
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from chamberwise.tui.command.finding_files import add_library, asked
 from chamberwise.tui.command.output import product, product_json, table, talk
 from chamberwise.tui.command.status import Status
+from chamberwise.tui.command.typed import add_on
+
+if TYPE_CHECKING:
+    from chamberwise.engine.model.words import Act, Duty, KitItem, Words
+
+TABLES = ("findings", "choices", "acts", "duties", "kit", "sources")
 
 EXAMPLE = """example:
   chamberwise list
+  chamberwise list --words duties
   chamberwise list --format json
 """
 
@@ -21,7 +29,15 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     parser = commands.add_parser("list", help="pathways, editions, review dates", epilog=EXAMPLE)
     add_library(parser)
     parser.add_argument("--format", choices=("text", "json"), default="text")
-    parser.add_argument("--on", type=date.fromisoformat, metavar="DATE", help="as if it were DATE")
+    add_on(parser)
+    parser.add_argument(
+        "--words",
+        nargs="?",
+        const="all",
+        choices=("all", *TABLES),
+        metavar="KIND",
+        help=f"the shared words instead: {', '.join(TABLES)}; left out, all of them",
+    )
     parser.set_defaults(run=run)
 
 
@@ -30,6 +46,8 @@ def run(arguments: Namespace) -> int:
     from chamberwise.engine.graph.handovers import reading_order
 
     library = asked((), arguments.library).loaded.library
+    if arguments.words:
+        return _words(library.shared, arguments)
     today = arguments.on or date.today()
     pathways = [library.pathways[name] for name in reading_order(library)]
     rows = [
@@ -51,6 +69,37 @@ def run(arguments: Namespace) -> int:
     product(table([_row(row) for row in rows], heads))
     talk("Rehearsal and teaching only, never live care. Follow local protocol.")
     return Status.CLEAN
+
+
+def _words(shared: Words, arguments: Namespace) -> int:
+    tables = TABLES if arguments.words == "all" else (arguments.words,)
+    found = {table: _named(shared, table) for table in tables}
+    if arguments.format == "json":
+        product_json(found)
+        return Status.CLEAN
+    blocks = [
+        table([(name, title) for name, title in named.items()], (kind, "what it is called"))
+        for kind, named in found.items()
+    ]
+    product("\n\n".join(blocks))
+    return Status.CLEAN
+
+
+def _named(shared: Words, kind: str) -> dict[str, str]:
+    if kind in ("findings", "choices"):
+        wants_choice = kind == "choices"
+        findings = shared.findings.values()
+        return {
+            each.id: each.title for each in findings if (each.choice is not None) is wants_choice
+        }
+    if kind == "sources":
+        return {each.id: f"{each.cite} ({each.mark})" for each in shared.sources.values()}
+    tables: dict[str, Mapping[str, Act | Duty | KitItem]] = {
+        "acts": shared.acts,
+        "duties": shared.duties,
+        "kit": shared.kit,
+    }
+    return {name: each.title for name, each in tables[kind].items()}
 
 
 def _row(row: dict[str, Any]) -> tuple[str, ...]:

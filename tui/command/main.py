@@ -12,8 +12,8 @@ if TYPE_CHECKING:
 COMMANDS = ("list", "check", "walk", "cases", "new")
 
 DESCRIPTION = """\
-Surgical complication pathways that can be checked, rehearsed, printed and
-adapted locally. Without a command, the terminal program opens at the library.
+Surgical complication pathways that can be checked, rehearsed and adapted
+locally. Without a command, the terminal program opens at the library.
 
 For rehearsal, teaching and the preparing of local charts, never live care.
 Follow local protocol.
@@ -23,7 +23,7 @@ EPILOG = """example:
   chamberwise walk posterior-capsule-rupture
 
 exit status:
-  0 clean, 1 findings, 2 unusable input or usage, 3 unproven, 130 interrupted
+  0 clean, 1 findings, 2 unusable input or usage, 130 interrupted
 """
 
 

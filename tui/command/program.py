@@ -48,4 +48,4 @@ def _farewell(started: Started, sitting: Sitting) -> str:
         return f"The walk is over.\n{STANDING}"
     if sitting.is_kept:
         return f"The walk is kept. To go on with it:\n{started.go_on_with}\n{STANDING}"
-    return f"The walk was left. Nothing of it is kept.\n{STANDING}"
+    return f"{sitting.how_left}\n{STANDING}"

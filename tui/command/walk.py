@@ -69,13 +69,7 @@ class Started:
 
 def run(arguments: Namespace) -> int:
     """Walk a pathway."""
-    from chamberwise.exports.record.save import NotSavedError, renderer_for
-
-    try:
-        if arguments.record is not None:
-            renderer_for(arguments.record)
-    except NotSavedError as error:
-        raise UnusableError(str(error)) from error
+    _check_record(arguments.record)
     loaded, pathway = _pathway(arguments)
     sitting, remarks = _sitting(arguments, loaded, pathway)
     started = Started(arguments.pathway, loaded, pathway, remarks, arguments)
@@ -83,6 +77,23 @@ def run(arguments: Namespace) -> int:
         return _walk(started, sitting)
     finally:
         sitting.close()
+
+
+def _check_record(path: Path | None) -> None:
+    if path is None:
+        return
+    from chamberwise.exports.record.save import NotSavedError, renderer_for
+    from chamberwise.tui.keeping import is_taken
+
+    try:
+        renderer_for(path)
+    except NotSavedError as error:
+        raise UnusableError(str(error)) from error
+    if is_taken(path):
+        raise UnusableError(
+            f"There is already a file {path}, and a record writes over nothing. "
+            "Name another file after --record."
+        )
 
 
 def _pathway(arguments: Namespace) -> tuple[Loaded, str]:
@@ -157,16 +168,18 @@ def _walk(started: Started, sitting: Sitting) -> int:
 
 
 def _saved(path: Path | None, sitting: Sitting, status: int) -> int:
-    from chamberwise.exports.record.extract import record_of
-    from chamberwise.exports.record.save import NotSavedError, save_record
+    from chamberwise.exports.record.save import NotSavedError
+    from chamberwise.tui.keeping import NOTHING_DONE, save_anew
 
     if path is None:
         return status
+    sys.stdout.flush()
+    if not sitting.is_begun:
+        talk(NOTHING_DONE)
+        return status
     try:
-        save_record(record_of(sitting.walk, sitting.today), path)
+        talk(f"The record is saved as {save_anew(sitting, path)}.")
     except NotSavedError as error:
         talk(str(error))
         return status or Status.UNUSABLE
-    sys.stdout.flush()
-    talk(f"The record is saved as {path}.")
     return status

@@ -20,15 +20,17 @@ CODE = Code(
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem for every value without an answer, and for a missing "cannot tell".
 
-    Where names keep walks from being explored, nothing is said of values: they may be ruled out.
+    Where names keep walks from being explored, or no arrow leads to the question, nothing is said
+    of values: they may be ruled out.
     """
     possible = _possible_where_asked(subject)
+    reached = subject.by_arrows if subject.entries else frozenset()
     for step in subject.pathway.steps.values():
         finding = subject.words.findings.get(step.ask) if isinstance(step, Question) else None
         if not isinstance(step, Question) or finding is None:
             continue
         answered = {value for answer in step.answers for value in answer.means}
-        every = {value.id for value in finding.values} if subject.entries else set()
+        every = {value.id for value in finding.values} if step.id in reached else set()
         still = possible.get(step.id, every)
         missing = [
             value.id for value in finding.values if value.id in still and value.id not in answered

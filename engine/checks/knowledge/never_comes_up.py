@@ -22,7 +22,7 @@ def check(subject: Subject) -> Iterator[Problem]:
     if not subject.explorations or any(found.stopped for found in subject.explorations):
         return
     reached, asked = _reached(subject)
-    graph_reached = _by_arrows(subject)
+    graph_reached = subject.by_arrows
     for name, step in subject.pathway.steps.items():
         at = ("steps", name)
         if name not in reached and name in graph_reached:
@@ -44,12 +44,3 @@ def _reached(subject: Subject) -> tuple[set[str], set[str]]:
             if seen.asked:
                 asked.add(step)
     return reached, asked
-
-
-def _by_arrows(subject: Subject) -> set[str]:
-    import networkx as nx
-
-    start = subject.pathway.start
-    if start not in subject.graph:
-        return set()
-    return {start, *nx.descendants(subject.graph, start)}

@@ -38,12 +38,26 @@ def check(subject: Subject) -> Iterator[Problem]:
             continue
         known = _known(subject, reference.of)
         if reference.name not in known and (known or reference.of is not Of.PHASE):
-            table = _TABLES[reference.of]
             message = f"{reference.of} `{reference.name}` is not defined"
-            otherwise = f"Define it under `{table}:` in this file."
+            otherwise = _how_to_define(reference.of, reference.name)
             advice = did_you_mean(reference.name, known, otherwise)
             at_key = reference.pointer[-1] == reference.name
             yield subject.problem(CODE, reference.pointer, message, advice, at_key=at_key)
+
+
+_EXAMPLES = {
+    Of.ACT: "{title: What is done}",
+    Of.DUTY: "{title: What the duty is called}",
+    Of.KIT: "{title: What it is called}",
+    Of.SOURCE: "{cite: Where it stands, mark: local}",
+    Of.PHASE: "What the phase is called",
+}
+
+
+def _how_to_define(of: Of, name: str) -> str:
+    example = f": `  {name}: {_EXAMPLES[of]}`" if of in _EXAMPLES else ""
+    shown = " `chamberwise list --words` shows the shared ones." if of is not Of.PHASE else ""
+    return f"Define it under `{_TABLES[of]}:` in this file{example}.{shown}"
 
 
 def _known(subject: Subject, of: Of) -> Mapping[str, Any]:

@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
 from chamberwise.engine.graph.targets import all_targets
+
+if TYPE_CHECKING:
+    import networkx as nx
 
 CODE = Code(
     "unreachable-step",
@@ -18,21 +22,41 @@ CODE = Code(
 
 
 def check(subject: Subject) -> Iterator[Problem]:
-    """Yield a problem for every step that is not reached from the entry."""
+    """Yield a problem for every step not reached from the entry that follows from no other such."""
     import networkx as nx
 
     graph, start = subject.graph, subject.pathway.start
     if start not in graph or _some_arrow_leads_nowhere(subject):
         return
-    reached = nx.descendants(graph, start) | {start}
-    for name in graph:
-        if name not in reached:
-            message = f"no walk from `{start}` can come to `{name}`"
-            before = list(dict.fromkeys(graph.predecessors(name)))
-            advice = "Lead an answer or an action here, or delete the step."
-            if before and all(each not in reached for each in before):
-                advice = f"`{before[0]}` leads here, but no walk comes to that step either."
-            yield subject.problem(CODE, ("steps", name), message, advice, at_key=True)
+    reached = subject.by_arrows
+    told: set[str] = set()
+    for name in _firsts(graph, reached):
+        following = nx.descendants(graph, name) - reached - told - {name}
+        told.update(following, (name,))
+        message = f"no walk from `{start}` can come to `{name}`"
+        if following:
+            message += f", nor to {len(following)} that {_follow(len(following))} only from it"
+        advice = "Lead an answer or an action here, or delete it."
+        yield subject.problem(CODE, ("steps", name), message, advice, at_key=True)
+
+
+def _follow(count: int) -> str:
+    return "follows" if count == 1 else "follow"
+
+
+def _firsts(graph: nx.MultiDiGraph[str], reached: frozenset[str]) -> Iterator[str]:
+    """Yield unreached steps from which the others follow, in document order."""
+    import networkx as nx
+
+    lost = graph.subgraph(name for name in graph if name not in reached)
+    order = {name: place for place, name in enumerate(graph)}
+    loops = nx.condensation(lost)
+    firsts = [
+        min(loops.nodes[loop]["members"], key=order.__getitem__)
+        for loop in loops
+        if not loops.in_degree(loop)
+    ]
+    yield from sorted(firsts, key=order.__getitem__)
 
 
 def _some_arrow_leads_nowhere(subject: Subject) -> bool:

@@ -6,7 +6,8 @@ from itertools import product
 
 import pytest
 from chamberwise.engine.cases.case import Case, Combination
-from chamberwise.engine.cases.table import ANY, cases, condensed
+from chamberwise.engine.cases.grouping import grouped
+from chamberwise.engine.cases.table import cases
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.pathway import CaseTable, Impossible
@@ -132,15 +133,8 @@ def test_a_pathway_without_a_table_is_refused() -> None:
         cases(one(BOTH), "two")
 
 
-def covers(row: Combination, combination: Combination) -> bool:
-    return all(
-        value in (said, ANY) or said == ANY
-        for (_, said), (_, value) in zip(row, combination, strict=True)
-    )
-
-
 @given(libraries(), st.booleans())
-def test_condensed_says_the_same_as_the_whole_table(drawn: Library, cannot_tell: bool) -> None:
+def test_grouped_says_the_same_as_the_whole_table(drawn: Library, cannot_tell: bool) -> None:
     table = CaseTable(
         ("a", "b"), assume=(("c", "c1"), ("d", "d1")), asked_again=(("a", "a1"), ("b", "b2"))
     )
@@ -161,14 +155,14 @@ def test_condensed_says_the_same_as_the_whole_table(drawn: Library, cannot_tell:
         "p0",
         cannot_tell=cannot_tell,
     )
-    short = condensed(whole)
+    short = grouped(whole)
     assert len(short) <= len(whole)
     for case in whole:
-        rows = [each for each in short if covers(each.combination, case.combination)]
+        rows = [each.case for each in short if each.holds(case)]
         assert len(rows) == 1
         said = (rows[0].plan, rows[0].outcome, rows[0].improbable, rows[0].problem)
         assert said == (case.plan, case.outcome, case.improbable, case.problem)
 
 
-def test_condensed_of_nothing_is_nothing() -> None:
-    assert condensed(()) == ()
+def test_grouped_of_nothing_is_nothing() -> None:
+    assert grouped(()) == ()

@@ -73,6 +73,39 @@ def test_what_made_a_finding_stale_is_the_last_action_that_did(wound: Library) -
     assert stale_by(walked(wound, Answered("leaking"), Done(), Answered("dry"))) is None
 
 
+def test_of_two_actions_that_make_a_finding_stale_the_later_one_is_named() -> None:
+    one = library(
+        pathway(
+            "one",
+            ask("look", "wound", dry="press", leaking="press"),
+            do("press", "rinse", stale="wound"),
+            do("rinse", "tell", stale="wound"),
+            do("tell", "again"),
+            ask("again", "wound", dry="close", leaking="close"),
+            end("close"),
+        ),
+        findings=[finding("wound", "dry leaking")],
+    )
+    assert stale_by(walked(one, Answered("dry"), Done())) == Place("one", "press")
+    assert stale_by(walked(one, Answered("dry"), Done(), Done())) == Place("one", "rinse")
+    assert stale_by(walked(one, Answered("dry"), Done(), Done(), Done())) == Place("one", "rinse")
+
+
+def test_of_a_finding_that_changes_by_itself_the_last_action_since_is_named() -> None:
+    one = library(
+        pathway(
+            "one",
+            ask("look", "wound", dry="press", leaking="press"),
+            do("press", "tell"),
+            do("tell", "again"),
+            ask("again", "wound", dry="close", leaking="close"),
+            end("close"),
+        ),
+        findings=[finding("wound", "dry leaking", restless=True)],
+    )
+    assert stale_by(walked(one, Answered("dry"), Done(), Done())) == Place("one", "tell")
+
+
 def test_an_action_over_there_is_named_with_its_pathway(wound: Library) -> None:
     walk = walked(wound, Answered("dry"), Done(), Done())
     assert walk.state.place == Place("two", "rinse")

@@ -7,7 +7,8 @@ import json
 from io import StringIO
 
 import pytest
-from chamberwise.engine.cases.table import cases, condensed
+from chamberwise.engine.cases.grouping import apart, grouped
+from chamberwise.engine.cases.table import cases
 from chamberwise.engine.model.pathway import CaseTable
 from chamberwise.exports.cases.content import CaseRow, CaseSheet, case_sheet
 from chamberwise.exports.cases.csv import csv_text
@@ -30,11 +31,11 @@ one = library(
     ),
     findings=[finding("wound", "dry leaking"), finding("depth", "flat deep")],
 )
-sheet = case_sheet(one, "one", cases(one, "one"))
+sheet = case_sheet(one, "one", apart(cases(one, "one")))
 
 
 def plain_sheet(cell: str) -> CaseSheet:
-    row = CaseRow((cell,), (("a", "b"),), (cell,), cell, (cell,), ("one/step",), cell)
+    row = CaseRow((cell,), (("a", ("b",)),), (cell,), cell, (cell,), ("one/step",), cell)
     return CaseSheet(cell, (cell,), (cell,), (row,))
 
 
@@ -80,7 +81,7 @@ def test_json_names_findings_and_plan() -> None:
 
 
 def test_text_is_no_wider_than_a_terminal_and_says_it_is_no_advice() -> None:
-    short = case_sheet(one, "one", condensed(cases(one, "one")))
+    short = case_sheet(one, "one", grouped(cases(one, "one")))
     said = text(short)
     assert len(short.rows) == 2
     assert "Follow local protocol." in said
