@@ -20,11 +20,13 @@ class KeyAction:
     in_footer: bool = True
     spare: int = 0
     """Where the footer is short of room, the highest of these leaves it first; help keeps it."""
+    brief: str = ""
+    """A shorter word for a footer that is short of room."""
 
 
-QUIT = KeyAction("leave", ("q",), "q", "quit", "leave the program; the walk is kept")
+QUIT = KeyAction("leave", ("q",), "q", "quit", "leave the program; what was done is kept")
 STOP = KeyAction(
-    "interrupt", ("ctrl+c",), "Ctrl+C", "stop", "leave at once; the walk is kept", in_footer=False
+    "interrupt", ("ctrl+c",), "Ctrl+C", "stop", "leave at once; what was done is kept", False
 )
 OF_THE_PROGRAM = (QUIT, STOP)
 HELP = KeyAction("help", ("question_mark",), "?", "help", "this page")
@@ -33,18 +35,26 @@ CLOSE = KeyAction("close", ("escape", "enter"), "Esc", "back", "back to where yo
 ANSWER = KeyAction(
     "answer", tuple("123456789"), "1-9", "answer", "give the answer with that number"
 )
-DONE = KeyAction("done", ("enter",), "Enter", "done", "the action is done; at the end, the record")
+DONE = KeyAction(
+    "done",
+    ("enter", "space"),
+    "Enter",
+    "done",
+    "turn the page while there is more below; then the action is done; at the end, the record",
+)
 
 WALK = (
     ANSWER,
     DONE,
-    KeyAction("undo", ("u",), "u", "undo", "take the last step back"),
-    KeyAction("redo", ("y", "ctrl+r"), "y", "redo", "make the step taken back again", False),
+    KeyAction("undo", ("u", "b"), "u", "undo", "take the last step back; b does it too"),
+    KeyAction(
+        "redo", ("y", "f", "ctrl+r"), "y", "redo", "make the step taken back again; f too", False
+    ),
     KeyAction("why", ("w",), "w", "why", "why this step, and its sources"),
-    KeyAction("known", ("k",), "k", "known", "every finding: known, stale or unknown"),
-    KeyAction("note", ("n",), "n", "note", "write a note; never patient identity", spare=2),
-    KeyAction("map", ("m",), "m", "map", "the steps around this one", spare=1),
-    KeyAction("record", ("c",), "c", "record", "the record so far, and saving it", spare=3),
+    KeyAction("known", ("k",), "k", "known", "every finding: known, stale or unknown", spare=1),
+    KeyAction("note", ("n",), "n", "note", "write a note; never patient identity"),
+    KeyAction("map", ("m",), "m", "map", "the steps around this one", spare=2),
+    KeyAction("record", ("c",), "c", "record", "the record so far, and saving it", brief="save"),
     HELP,
     KeyAction("library", ("escape",), "Esc", "library", "back to the library", False),
     QUIT,
@@ -75,6 +85,12 @@ NOTE = (
     STOP,
 )
 
+NAME = (
+    KeyAction("keep", ("enter",), "Enter", "save", "save the record under that name"),
+    KeyAction("close", ("escape",), "Esc", "back", "back without saving"),
+    STOP,
+)
+
 MAP = (
     KeyAction("earlier", ("left",), "Left", "phase before", "look at the phase before"),
     KeyAction("later", ("right",), "Right", "phase after", "look at the phase after"),
@@ -102,12 +118,20 @@ def footer(
     """
     keys = shown or {}
     told = [each for each in actions if each.in_footer and keys.get(each.name, each.shown)]
-    while True:
-        line = "  ".join(f"{keys.get(each.name, each.shown)} {each.word}" for each in told)
-        spare = max(told, key=lambda each: each.spare)
-        if len(line) <= width or not spare.spare:
-            return line
-        told.remove(spare)
+    spared = sorted((each for each in told if each.spare), key=lambda each: -each.spare)
+    for count in range(len(spared) + 1):
+        left = [each for each in told if each not in spared[:count]]
+        for brief in (False, True):
+            line = _footer(left, keys, brief=brief)
+            if len(line) <= width:
+                return line
+    return line
+
+
+def _footer(told: Iterable[KeyAction], keys: Mapping[str, str], *, brief: bool) -> str:
+    return "  ".join(
+        f"{keys.get(each.name, each.shown)} {(brief and each.brief) or each.word}" for each in told
+    )
 
 
 def help_parts(actions: Iterable[KeyAction]) -> list[Part]:

@@ -36,6 +36,8 @@ class Sitting:
     written: int = 0
     """How many entries of the journal are on disk."""
     lost: str = ""
+    records: list[Path] = field(default_factory=list)
+    """The records saved of it at this keyboard; only those may be written anew."""
     _held: ExitStack = field(default_factory=ExitStack)
     _is_held: bool = False
 
@@ -48,6 +50,18 @@ class Sitting:
     def is_kept(self) -> bool:
         """Whether there is anything on disk to resume."""
         return self.path is not None and self.written > 0
+
+    @property
+    def is_begun(self) -> bool:
+        """Whether anything was done or noted."""
+        return len(self.walk.journal) > 1
+
+    @property
+    def how_left(self) -> str:
+        """What to say on leaving a walk that is neither over nor kept."""
+        if self.is_begun:
+            return "The walk was left. Nothing of it is kept."
+        return "Nothing was done, so there is nothing to keep."
 
     def make(self, move: Move) -> None:
         """Make a move. Raises `IllegalMoveError`; nothing is kept of it then."""

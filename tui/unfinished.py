@@ -16,7 +16,7 @@ from chamberwise.tui.sitting import Clock, Sitting
 
 @dataclass(frozen=True, slots=True)
 class Unfinished:
-    """A walk kept and not finished. `walk` is `None` where the pathway changed since."""
+    """A walk kept and not finished. `walk` is `None` where its pathway is no longer the same."""
 
     kept: Kept
     walk: Walk | None
@@ -39,8 +39,8 @@ class Unfinished:
         if self.walk is not None:
             return ""
         return (
-            f"The pathway has changed since this walk began on {self.began:%Y-%m-%d at %H:%M}, "
-            "so the walk cannot go on over the new wording."
+            f"This walk began on {self.began:%Y-%m-%d at %H:%M}. Since then its pathway has "
+            "changed, or this is another file of the same name, so the walk cannot go on here."
         )
 
     @property

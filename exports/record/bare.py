@@ -1,4 +1,4 @@
-"""The record of a walk whose pathway has changed since: names and times, nothing of the wording."""
+"""The record of a walk whose pathway is another now: names and times, none of the wording."""
 
 from __future__ import annotations
 
@@ -11,8 +11,9 @@ from chamberwise.exports.record.extract import SHORT_DIGEST
 from chamberwise.exports.record.standing import STANDING
 
 REMARK = (
-    "The pathway has changed since this walk. Answers stand here by the names they had then; "
-    "wording, cautions and what was owed are not repeated."
+    "The pathway has changed since this walk, or the file at hand is another of the same name. "
+    "Answers stand here by the names they had then; wording, cautions and what was owed are not "
+    "repeated."
 )
 
 
@@ -25,7 +26,7 @@ def bare_record(journal: Sequence[Entry]) -> RecordContent:
         pathway=began.pathway,
         title=began.pathway,
         edition=began.edition,
-        marks=("PATHWAY CHANGED SINCE",),
+        marks=("PATHWAY CHANGED SINCE, OR ANOTHER OF THE SAME NAME",),
         digest=began.digest[:SHORT_DIGEST],
         began=began.at,
         ended=journal[-1].at,

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.step import Action, Line, Outcome, Question, Step
 from chamberwise.engine.model.words import SourceId, Words
+from chamberwise.exports.record.cautions import cautions_at
 from chamberwise.exports.record.content import Cited
 from chamberwise.exports.record.naming import MARK_WORDS
 
@@ -35,7 +36,7 @@ def sources_of(library: Library, place: Place) -> Iterator[SourceId]:
     """Yield the sources of a step, its cautions, its lines, and the finding it asks."""
     step = library.step(place)
     yield from step.sources
-    for caution in step.cautions:
+    for caution in cautions_at(library, place):
         yield from caution.sources
     for line in _lines(step):
         yield from line.sources

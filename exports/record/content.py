@@ -38,6 +38,15 @@ class RecordedCaution:
 
 
 @dataclass(frozen=True, slots=True)
+class RecordedChoice:
+    """A choice left to the unit: what was chosen, and by whom; nothing where it is not set."""
+
+    title: str
+    chosen: str = ""
+    by: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class RecordedEntry:
     """One line of a walk's history. A move that was taken back stays, with `stands` false."""
 
@@ -51,7 +60,7 @@ class RecordedEntry:
     asked_again: str = ""
     lines: tuple[RecordedLine, ...] = ()
     cautions: tuple[RecordedCaution, ...] = ()
-    unset_choices: tuple[str, ...] = ()
+    choices: tuple[RecordedChoice, ...] = ()
     went_stale: tuple[str, ...] = ()
     passed: tuple[str, ...] = ()
     stands: bool = True
@@ -96,6 +105,8 @@ class RecordContent:
     """The outcome reached or, unfinished, the step stood on."""
     owed: tuple[Owed, ...]
     sources: tuple[Cited, ...]
+    choices: tuple[RecordedChoice, ...] = ()
+    """Every choice that the pathways walked leave to the unit."""
     remark: str = ""
 
     @property

@@ -6,12 +6,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import date, datetime
 
-from chamberwise.engine.meaning.layout import layout_of
-from chamberwise.engine.meaning.state import Answered, Freshness
+from chamberwise.engine.meaning.state import Answered
 from chamberwise.engine.model.step import Action, Handover, Question
 from chamberwise.engine.walk.entries import Entry, Moved, Noted, Redone, Resumed, Undone
 from chamberwise.engine.walk.walk import Walk, fold, make, redo, undo
 from chamberwise.exports.record.cautions import cautions_shown
+from chamberwise.exports.record.choices import choices_here, choices_met
 from chamberwise.exports.record.cited import cited_at
 from chamberwise.exports.record.content import (
     EntryKind,
@@ -20,7 +20,13 @@ from chamberwise.exports.record.content import (
     RecordedEntry,
     RecordedLine,
 )
-from chamberwise.exports.record.naming import answer_label, duty_title, line_voice, step_name
+from chamberwise.exports.record.naming import (
+    READER,
+    answer_label,
+    duty_title,
+    line_voice,
+    step_name,
+)
 from chamberwise.exports.record.owed import outcomes_reached, owed
 from chamberwise.exports.record.passed import told
 from chamberwise.exports.record.stale import asked_again, went_stale
@@ -48,6 +54,7 @@ def record_of(walk: Walk, today: date) -> RecordContent:
         standing_on=step_name(walk.library, walk.state.place),
         owed=owed(walk),
         sources=cited_at(walk.library, dict.fromkeys(places)),
+        choices=choices_met(walk),
     )
 
 
@@ -119,7 +126,7 @@ def _moved(walk: Walk, entry: Moved, elapsed: int) -> RecordedEntry:
             RecordedCaution(caution.signal.upper(), caution.harm, caution.instead)
             for _, caution in cautions_shown(library, walk.last)
         ),
-        unset_choices=_unset_choices(walk),
+        choices=choices_here(walk),
         went_stale=went_stale(library, walk.state, after.state),
         passed=told(library, after.last),
     )
@@ -142,23 +149,11 @@ def _answer(walk: Walk, entry: Moved) -> str:
 def _lines(walk: Walk) -> tuple[RecordedLine, ...]:
     step = walk.step
     if isinstance(step, Handover):
-        return (RecordedLine("Reader", "says", step.says),) if step.says else ()
+        return (RecordedLine(READER, "says", step.says),) if step.says else ()
     if not isinstance(step, Action):
         return ()
     words = walk.library.words(walk.state.place.pathway)
     return tuple(
         RecordedLine(duty_title(words, line.who), line_voice(line), line.text)
         for line in step.lines
-    )
-
-
-def _unset_choices(walk: Walk) -> tuple[str, ...]:
-    step, pathway = walk.step, walk.state.place.pathway
-    if not isinstance(step, Action):
-        return ()
-    fields = [layout_of(walk.library).field(pathway, name) for name in step.choices]
-    return tuple(
-        field.finding.title
-        for field in fields
-        if walk.state.freshness(field) is not Freshness.KNOWN
     )

@@ -16,6 +16,9 @@ from chamberwise.engine.model.step import (
 )
 from chamberwise.engine.model.words import Finding, Mark, ValueId, Words
 
+READER = "Reader"
+"""Who reads the pathway aloud, and so says what a handover says."""
+
 MARK_WORDS = {
     Mark.READ: "read at its address",
     Mark.MEMORY: "from memory, not read again",

@@ -6,7 +6,13 @@ from collections.abc import Iterator
 from datetime import datetime
 from textwrap import wrap
 
-from chamberwise.exports.record.content import EntryKind, Owed, RecordContent, RecordedEntry
+from chamberwise.exports.record.content import (
+    EntryKind,
+    Owed,
+    RecordContent,
+    RecordedChoice,
+    RecordedEntry,
+)
 
 WIDTH = 78
 _SAID = {
@@ -19,6 +25,9 @@ _SAID = {
 def record_text(record: RecordContent) -> str:
     """Return the record as text that ends in a line end."""
     lines = [*_head(record), "", *_history(record), "", *_end(record)]
+    if record.choices:
+        lines += ["", "CHOICES LEFT TO THE UNIT"]
+        lines += [line for choice in record.choices for line in _choice(choice, "  - ")]
     if record.sources:
         lines += ["", *_sources(record)]
     return "\n".join([*lines, "", record.standing, ""])
@@ -28,18 +37,27 @@ def _head(record: RecordContent) -> Iterator[str]:
     yield record.standing
     yield ""
     yield from _wrapped("Record of a walk: ", record.title)
-    yield f"Pathway:  {record.pathway}, edition {record.edition}, content {record.digest}"
+    yield f"Pathway:  {record.pathway}, edition {record.edition}"
+    yield f"Content:  code {record.digest}, which changes with any edit of the pathway"
     yield f"Status:   {', '.join(record.marks) or 'approved'}"
-    yield f"Began:    {_full(record.began)}"
-    yield f"Ended:    {_full(record.ended)}{'' if record.finished else ' (not finished)'}"
-    yield f"Duration: {clock(record.duration)}"
+    ended = _there(record.ended, record.began)
+    yield f"Began:    {record.began:%Y-%m-%d %H:%M:%S}"
+    yield f"Ended:    {ended:%Y-%m-%d %H:%M:%S}{'' if record.finished else ' (not finished)'}"
+    yield f"Duration: {_span(record.duration)}"
+    if offset := record.began.strftime("%z"):
+        yield f"Times:    local, UTC{offset[:3]}:{offset[3:5]}"
     if record.remark:
         yield ""
         yield from _wrapped("", record.remark)
 
 
-def _full(at: datetime) -> str:
-    return at.isoformat(sep=" ", timespec="seconds")
+def _there(at: datetime, began: datetime) -> datetime:
+    """Return a time in the zone the walk began in, so that one zone is told once."""
+    return at if began.tzinfo is None or at.tzinfo is None else at.astimezone(began.tzinfo)
+
+
+def _span(seconds: int) -> str:
+    return clock(seconds).removeprefix("0")
 
 
 def clock(seconds: int) -> str:
@@ -59,11 +77,11 @@ def _history(record: RecordContent) -> Iterator[str]:
         yield from _wrapped("         ", passed)
     for entry in record.entries:
         yield ""
-        yield from _entry(entry)
+        yield from _entry(entry, _there(entry.at, record.began))
 
 
-def _entry(entry: RecordedEntry) -> Iterator[str]:
-    when = f"{entry.at:%H:%M:%S} +{clock(entry.elapsed)}"
+def _entry(entry: RecordedEntry, at: datetime) -> Iterator[str]:
+    when = f"{at:%H:%M:%S}, {_span(entry.elapsed)} into the walk"
     number = f"  {entry.number}." if entry.number else " "
     if entry.kind in _SAID:
         of_step = f" step {entry.number}" if entry.number else ""
@@ -71,7 +89,8 @@ def _entry(entry: RecordedEntry) -> Iterator[str]:
     elif entry.kind is EntryKind.NOTE:
         yield from _wrapped(f"{when}  Note: ", entry.text)
     else:
-        yield f"{when}{number} {entry.phase}{'' if entry.stands else '  [TAKEN BACK]'}".rstrip()
+        taken_back = "" if entry.stands else " [TAKEN BACK]"
+        yield from _wrapped(f"{when}{number} ", f"{entry.phase}{taken_back}")
         yield from _move(entry)
 
 
@@ -82,8 +101,8 @@ def _move(entry: RecordedEntry) -> Iterator[str]:
     if entry.asked_again:
         yield from _wrapped("    ", entry.asked_again)
     yield from _asked_or_done(entry)
-    for title in entry.unset_choices:
-        yield from _wrapped("    NOT SET LOCALLY: ", title)
+    for choice in entry.choices:
+        yield from _choice(choice, "    ")
     if entry.went_stale:
         yield from _wrapped("    May have changed now: ", ", ".join(entry.went_stale))
     for passed in entry.passed:
@@ -99,6 +118,13 @@ def _asked_or_done(entry: RecordedEntry) -> Iterator[str]:
     yield from _wrapped("    Done: " if entry.kind is EntryKind.DONE else "    ", entry.text)
     for line in entry.lines:
         yield from _wrapped(f"      {line.who} {line.voice}: ", line.text)
+
+
+def _choice(choice: RecordedChoice, lead: str) -> Iterator[str]:
+    if choice.chosen:
+        yield from _wrapped(lead, f"{choice.title}: {choice.chosen} ({choice.by})")
+    else:
+        yield from _wrapped(lead, f"NOT SET LOCALLY: {choice.title}")
 
 
 def _end(record: RecordContent) -> Iterator[str]:

@@ -104,7 +104,7 @@ def test_a_changed_pathway_is_refused(tmp_path: Path) -> None:
     unfinished = newest_unfinished(load_library(changed), "leaking-wound", tmp_path / "walks")
     assert unfinished is not None
     assert unfinished.walk is None
-    assert "has changed since" in unfinished.changed
+    assert "its pathway has changed" in unfinished.changed
 
 
 def test_a_walk_goes_on_without_history_where_nothing_can_be_written(tmp_path: Path) -> None:

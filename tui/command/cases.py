@@ -53,7 +53,8 @@ def run(arguments: Namespace) -> int:
     whole = arguments.all or arguments.format != "text"
     groups = apart(rows) if whole else grouped(rows)
     _show(case_sheet(library, name, groups, assumed), arguments.format)
-    talk(f"{len(rows)} combinations, {len(groups)} rows: what leads alike stands in one row.")
+    put_together = "" if whole else " What leads alike stands in one row."
+    talk(f"{len(rows)} combinations, {len(groups)} rows.{put_together}")
     return Status.FINDINGS if any(case.problem for case in rows) else Status.CLEAN
 
 

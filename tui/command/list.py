@@ -45,7 +45,8 @@ def run(arguments: Namespace) -> int:
     """Show the library."""
     from chamberwise.engine.graph.handovers import reading_order
 
-    library = asked((), arguments.library).loaded.library
+    loaded = asked((), arguments.library).loaded
+    library = loaded.library
     if arguments.words:
         return _words(library.shared, arguments)
     today = arguments.on or date.today()
@@ -59,6 +60,7 @@ def run(arguments: Namespace) -> int:
             "approved": each.is_approved,
             "review by": each.review_by.isoformat(),
             "expired": each.review_by < today,
+            "file": loaded.file_of[each.id],
         }
         for each in pathways
     ]

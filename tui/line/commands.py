@@ -29,20 +29,22 @@ class Command:
     verb: Verb
     letter: str
     help: str
+    also: tuple[str, ...] = ()
+    """What else may be typed for it."""
 
 
 COMMANDS = (
     Command(Verb.DONE, "Enter", "the action is done"),
-    Command(Verb.BACK, "b", "take the last step back"),
-    Command(Verb.FORWARD, "f", "make the step taken back again"),
+    Command(Verb.BACK, "u", "take the last step back; b does it too", ("b", "undo")),
+    Command(Verb.FORWARD, "y", "make the step taken back again; f too", ("f", "redo")),
     Command(Verb.WHY, "w", "why this step, and its sources"),
     Command(Verb.KNOWN, "k", "what is known, stale and unknown"),
-    Command(Verb.NOTE, "n", "write a note; n and the words at once, or n alone"),
+    Command(Verb.NOTE, "n", "write a note, never patient identity; n and the words, or n alone"),
     Command(Verb.MAP, "m", "the steps around this one"),
     Command(Verb.RECORD, "c", "save the record of this walk"),
     Command(Verb.REPEAT, "r", "repeat this step"),
     Command(Verb.HELP, "?", "this list"),
-    Command(Verb.QUIT, "q", "leave; the walk is kept"),
+    Command(Verb.QUIT, "q", "leave; what was done is kept"),
 )
 
 
@@ -60,7 +62,7 @@ def understood(typed: str) -> tuple[Verb | None, str]:
         return Verb.DONE, ""
     word, _, rest = typed.strip().partition(" ")
     for command in COMMANDS:
-        meant = word.casefold() in (command.letter, command.verb.value)
+        meant = word.casefold() in (command.letter, command.verb.value, *command.also)
         if meant and (command.verb is Verb.NOTE or not rest):
             return command.verb, rest.strip()
     return None, ""

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 from chamberwise.engine.meaning.state import Answered, Done
 from chamberwise.exports.record.standing import NO_IDENTITY, STANDING
+from chamberwise.tui.identity import LIKE_A_PATIENT, may_name_a_patient
 from chamberwise.tui.line import pages
 from chamberwise.tui.line.commands import Verb, understood
 from chamberwise.tui.line.paper import Paper
@@ -89,7 +90,7 @@ class Conversation:
             self.paper.say("The walk is kept. To go on with it:")
             self.paper.verbatim(self.go_on_with)
         else:
-            self.paper.say("The walk was left. Nothing of it is kept.")
+            self.paper.say(self.sitting.how_left)
         self.paper.say(STANDING)
 
     def _take(self, typed: str) -> bool:
@@ -139,8 +140,15 @@ class Conversation:
         if not words:
             self.paper.prompt(f"Note. {NO_IDENTITY} Empty for none:")
             words = (self.read() or "").strip()
-        if not words:
+        if not words or not self._may_keep(words):
             self.paper.say("No note was kept.")
             return
         self.sitting.note(words)
         self.paper.say(f"Noted: {words}")
+        self.paper.say(NO_IDENTITY)
+
+    def _may_keep(self, words: str) -> bool:
+        if not may_name_a_patient(words):
+            return True
+        self.paper.prompt(f"{LIKE_A_PATIENT} Keep it? y/n:")
+        return (self.read() or "").strip().casefold() in ("y", "yes")

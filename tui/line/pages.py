@@ -49,7 +49,7 @@ def prompt(view: StepView) -> str:
         case StepKind.HANDOVER:
             return "Enter to go over, or ? for help:"
         case _:
-            return "Enter to leave, b to go back, or ? for help:"
+            return "Enter to leave, u to go back, or ? for help:"
 
 
 def valid(view: StepView) -> str:

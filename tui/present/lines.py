@@ -8,9 +8,7 @@ from itertools import groupby
 from chamberwise.engine.model.step import Action, Handover
 from chamberwise.engine.model.words import KitItem
 from chamberwise.engine.walk.walk import Walk
-from chamberwise.exports.record.naming import duty_title
-
-READER = "Reader"
+from chamberwise.exports.record.naming import READER, duty_title
 
 
 @dataclass(frozen=True, slots=True)

@@ -85,7 +85,7 @@ def body(view: StepView, density: Density = Density.USUAL) -> list[Part]:
     brief = density is Density.DENSE
     blocks = [
         [part for answer in view.answers for part in _answer(answer, density)],
-        [part for duty in duties for part in _duty(duty, named=len(duties) > 1, brief=brief)],
+        [part for duty in duties for part in _duty(duty, brief=brief)],
         list(_owed(view.owed)),
         list(_details(view)),
         *(choice_parts(choice, asked=bool(view.answers), brief=brief) for choice in view.choices),
@@ -128,16 +128,16 @@ def _answer(answer: AnswerView, density: Density) -> Iterator[Part]:
         yield GAP
 
 
-def _duty(duty: DutyView, *, named: bool, brief: bool) -> Iterator[Part]:
-    if named and not brief:
+def _duty(duty: DutyView, *, brief: bool) -> Iterator[Part]:
+    if not brief:
         yield Part(duty.who, "", Tone.MARK)
-    who = duty.who if named and brief else ""
     for instruction in duty.instructions:
         if instruction.said_aloud:
-            lead = f"{who} says: " if who else "  says aloud: "
+            lead = f"{duty.who} says: " if brief else "  says aloud: "
             yield Part(f"“{instruction.text}”", lead, Tone.STRONG, hang=4)
         else:
-            yield Part(instruction.text, f"{who}: " if who else "  does: ", Tone.STRONG, hang=4)
+            lead = f"{duty.who}: " if brief else "  does: "
+            yield Part(instruction.text, lead, Tone.STRONG, hang=4)
 
 
 def _owed(items: tuple[Owed, ...]) -> Iterator[Part]:

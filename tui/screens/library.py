@@ -8,6 +8,7 @@ from chamberwise.exports.record.bare import bare_record
 from chamberwise.exports.record.save import NotSavedError, save_record
 from chamberwise.tui.actions import LIBRARY, footer
 from chamberwise.tui.bindings import bindings
+from chamberwise.tui.keeping import free_name
 from chamberwise.tui.present.parts import Part, laid_out
 from chamberwise.tui.present.pathways import PathwayRow, library_page, pathway_rows, unreadable
 from chamberwise.tui.screens.help import help_panel
@@ -131,7 +132,8 @@ class LibraryScreen(Screen[None]):
     def _keep_old(self) -> None:
         found = self.rows[self.chosen].unfinished
         assert found is not None
-        path = home() / "records" / f"{found.kept.path.name.removesuffix('.walk.jsonl')}.txt"
+        name = found.kept.path.name.removesuffix(".walk.jsonl")
+        path = free_name(home() / "records" / f"{name}.txt")
         try:
             save_record(bare_record(found.kept.entries), path)
         except NotSavedError as error:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from chamberwise.exports.record.standing import NO_IDENTITY
 from chamberwise.tui.actions import NOTE, footer
 from chamberwise.tui.bindings import bindings
+from chamberwise.tui.identity import LIKE_A_PATIENT, may_name_a_patient
 from chamberwise.tui.present.parts import Part
 from chamberwise.tui.widgets.foot import Foot
 from chamberwise.tui.widgets.line import TwoEnds
@@ -23,6 +24,9 @@ class NoteScreen(Screen[str | None]):
         super().__init__()
         self.title_line = TwoEnds(id="title")
         self.title_line.ends = (title, "")
+        self.warning = Prose(id="said")
+        self.asked = ""
+        """The note that stood in the field when it was last asked whether to keep it."""
         self.field = Input(placeholder="your note", select_on_focus=False)
 
     def compose(self) -> ComposeResult:
@@ -30,6 +34,7 @@ class NoteScreen(Screen[str | None]):
         yield self.title_line
         yield Prose([Part(NO_IDENTITY)])
         yield self.field
+        yield self.warning
         yield Foot(footer(NOTE))
 
     def on_mount(self) -> None:
@@ -37,13 +42,20 @@ class NoteScreen(Screen[str | None]):
         self.field.cursor_blink = False
         self.field.focus()
 
-    def on_input_submitted(self, event: Input.Submitted) -> None:
+    def on_input_submitted(self) -> None:
         """Hand the note back."""
-        self.dismiss(event.value)
+        self.action_keep()
 
     def action_keep(self) -> None:
-        """Hand the note back."""
-        self.dismiss(self.field.value)
+        """Hand the note back; one that may name a patient only once it is confirmed."""
+        text = self.field.value
+        if may_name_a_patient(text) and text != self.asked:
+            self.asked = text
+            self.warning.show(
+                [Part(f"{LIKE_A_PATIENT} Press Enter again to keep it, or change it.")]
+            )
+        else:
+            self.dismiss(text)
 
     def action_close(self) -> None:
         """Hand nothing back."""

@@ -9,8 +9,9 @@ from chamberwise.exports.record.extract import record_of
 from chamberwise.exports.record.text import record_text
 from chamberwise.tui.actions import RECORD, footer
 from chamberwise.tui.bindings import bindings
-from chamberwise.tui.keeping import keep_record
+from chamberwise.tui.keeping import default_path, is_taken, keep_record
 from chamberwise.tui.present.parts import Part
+from chamberwise.tui.screens.name import NameScreen
 from chamberwise.tui.sitting import Sitting
 from chamberwise.tui.widgets.foot import Foot
 from chamberwise.tui.widgets.line import TwoEnds
@@ -47,8 +48,17 @@ class RecordScreen(Screen[None]):
         self.page.pane.focus()
 
     def action_save(self) -> None:
-        """Save the record and say where."""
-        self.said.show([Part(keep_record(self.sitting, self.record_to, home()))])
+        """Save the record and say where; ask for another name where a file is in the way."""
+        self._save(self.record_to or default_path(self.sitting, home()))
+
+    def _save(self, path: Path | None) -> None:
+        if path is None:
+            return
+        sitting = self.sitting
+        if sitting.is_begun and is_taken(path, sitting.records):
+            self.app.push_screen(NameScreen(path, self.title_line.ends[0]), self._save)
+        else:
+            self.said.show([Part(keep_record(sitting, path, home()))])
 
     def action_close(self) -> None:
         """Go back to the walk."""

@@ -26,10 +26,16 @@ from chamberwise.tui.widgets.foot import Foot
 from chamberwise.tui.widgets.line import TwoEnds
 from chamberwise.tui.widgets.prose import Prose
 from chamberwise.tui.widgets.scrolling import Scrolling
+from textual import events
 from textual.app import ComposeResult
 from textual.containers import Horizontal, Vertical
 from textual.screen import Screen
 
+TURNS = {
+    StepKind.QUESTION: "more below: Enter turns the page",
+    StepKind.ACTION: "more below: Enter turns the page, then means done",
+    StepKind.HANDOVER: "more below: Enter turns the page, then goes over",
+}
 LEAST_FOR_KEYS = 16
 """In a window with fewer rows the keys make way for the question; `?` still lists them."""
 
@@ -46,6 +52,7 @@ class WalkScreen(Screen[None]):
         self.record_to = record_to
         self.guard = BounceGuard()
         self.warned = False
+        self.replied = False
         self.view = self._view()
         self.title_line = TwoEnds(id="title")
         self.place_line = TwoEnds(id="place")
@@ -94,6 +101,7 @@ class WalkScreen(Screen[None]):
         self.card.show([*told, *found.card])
         self.body.show(found.body, from_top=from_top)
         self.body.more.display = not found.fits
+        self.body.say_how(TURNS.get(self.view.kind, TURNS[StepKind.QUESTION]))
         self.side.show(side_board(rows, SIDE_WIDTH - 4, self._room(self.view, wide)))
         self.strip.show(strip(rows), "")
         self.tell_time()
@@ -115,8 +123,17 @@ class WalkScreen(Screen[None]):
         phase = f"Phase {where.phase_number} of {where.phases}: {where.phase}"
         self.place_line.show(f"Step {where.step_number}. {phase}{back}", step)
 
+    def on_key(self, event: events.Key) -> None:
+        """Take back the reply to the last key, and reply to one that does nothing here."""
+        if self.replied:
+            self.remarks, self.replied = [], False
+            self.tell(from_top=False)
+        if event.key not in self.active_bindings:
+            named = event.character if event.is_printable and event.character else event.key
+            self._say(f"{named.strip() or event.key} is no key here; ? lists them")
+
     def _moved(self) -> None:
-        self.remarks = []
+        self.remarks, self.replied = [], False
         if self.sitting.lost and not self.warned:
             self.remarks, self.warned = [self.sitting.lost], True
         self.tell()
@@ -137,9 +154,14 @@ class WalkScreen(Screen[None]):
             self.action_answer(answer.key)
 
     def action_done(self) -> None:
-        """Do the action; at the end, show the record."""
+        """Turn the page while there is more below; then do it; at the end, show the record."""
         kind = self.view.kind
-        if kind is StepKind.QUESTION:
+        if not self.body.laid_out:
+            return
+        if self.body.has_more:
+            if self.guard.lets_pass("enter", self.sitting.clock()):
+                self.body.turn_page()
+        elif kind is StepKind.QUESTION:
             self._hint()
         elif kind in (StepKind.OUTCOME, StepKind.STUCK):
             if self.guard.lets_pass("enter", self.sitting.clock()):
@@ -158,8 +180,8 @@ class WalkScreen(Screen[None]):
             self._say("Press Enter when it is done.")
 
     def _say(self, remark: str) -> None:
-        self.remarks = [remark]
-        self.tell()
+        self.remarks, self.replied = [remark], True
+        self.tell(from_top=False)
 
     def action_undo(self) -> None:
         """Take the last step back."""

@@ -28,6 +28,8 @@ class Scrolling(Vertical):
         self, parts: Sequence[Part] = (), *, takes_arrows: bool = True, **options: Any
     ) -> None:
         super().__init__(**options)
+        self.laid_out = False
+        """Whether what is shown has its place; until then nobody can have read it."""
         self.prose = Prose(parts)
         self.pane = _Pane(self.prose, can_focus=takes_arrows)
         self.more = Static(Content(MORE), classes="more")
@@ -42,11 +44,30 @@ class Scrolling(Vertical):
         self.prose.show(parts)
         if from_top:
             self.pane.scroll_home(animate=False, immediate=True)
-        self.call_after_refresh(self.tell)
+        self.laid_out = self.laid_out and not from_top
+        self.call_after_refresh(self._shown)
+
+    def _shown(self) -> None:
+        self.laid_out = True
+        self.tell()
 
     def tell(self) -> None:
         """Show or hide the line about more."""
-        self.more.set_class(self.pane.max_scroll_y > self.pane.scroll_offset.y, "there")
+        self.more.set_class(self.has_more, "there")
+
+    @property
+    def has_more(self) -> bool:
+        """Whether part of it is still below what is in view."""
+        return self.pane.max_scroll_y > self.pane.scroll_offset.y
+
+    def turn_page(self) -> None:
+        """Go on by a screenful, the last line of this one staying in view."""
+        ahead = max(1, self.pane.size.height - 1)
+        self.pane.scroll_to(y=self.pane.scroll_offset.y + ahead, animate=False, immediate=True)
+
+    def say_how(self, how: str) -> None:
+        """Say other words in the line about more."""
+        self.more.update(Content(how))
 
     def on_resize(self) -> None:
         """Tell again at another size."""

@@ -2,12 +2,14 @@ from __future__ import annotations
 
 import json
 import re
-from datetime import date, timedelta
+from dataclasses import replace
+from datetime import date, timedelta, timezone
 from pathlib import Path
 
 import pytest
 from chamberwise.engine.meaning.state import Answered, Done
-from chamberwise.engine.walk.walk import Walk, make, note, redo, resumed, undo
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.walk.walk import Walk, fold, make, note, redo, resumed, set_out, undo
 from chamberwise.exports.record.bare import bare_record
 from chamberwise.exports.record.content import EntryKind, RecordContent
 from chamberwise.exports.record.extract import record_of
@@ -88,6 +90,29 @@ def test_it_says_what_it_is_for_and_how_far_it_is_approved(typed: tuple[str, ...
     assert text.endswith(f"{STANDING}\n")
     assert "Status:   DRAFT\n" in text
     assert "DRAFT, EXPIRED" in record_text(record_of(walked(typed), date(2028, 1, 1)))
+
+
+def test_the_choices_are_listed_with_what_the_unit_has_set() -> None:
+    walk = walked(("fast", "done"))
+    pathway = walk.library.pathways["leaking-wound"]
+    finding = pathway.words.findings["air-or-fluid"]
+    assert finding.choice
+    chosen = replace(finding, choice=replace(finding.choice, chosen="air"))
+    words = replace(pathway.words, findings={**pathway.words.findings, finding.id: chosen})
+    own = {**walk.library.pathways, pathway.id: replace(pathway, words=words)}
+    local = fold(Library(walk.library.shared, own), walk.journal)
+    assert "  - NOT SET LOCALLY: Filling the chamber\n" in record_text(record_of(walk, TODAY))
+    text = record_text(record_of(local, TODAY))
+    assert text.count("Filling the chamber: Air (set by this unit)\n") == 2
+    assert "NOT SET LOCALLY" not in text
+
+
+def test_times_are_of_one_zone_told_once() -> None:
+    began = MORNING.astimezone(timezone(timedelta(hours=1)))
+    walk = make(set_out(walked().library, "leaking-wound", "", began), Answered("fast"), MORNING)
+    text = record_text(record_of(walk, TODAY))
+    assert "Times:    local, UTC+01:00\n" in text
+    assert "\n10:00:00, 0:00 into the walk  1. " in text
 
 
 def test_lines_fit_a_page() -> None:

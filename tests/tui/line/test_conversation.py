@@ -85,6 +85,32 @@ def test_a_note_reminds_that_no_patient_is_named() -> None:
     assert "Never a name, number or date of birth of a patient." in transcript("n", "", "q")
 
 
+@pytest.mark.parametrize("words", ["03/02/1950", "3 March 1950", "MRN 1234567", "943 476 5919"])
+def test_a_note_like_a_patient_is_asked_about_once(words: str) -> None:
+    for typed in (("n", words), (f"n {words}",)):
+        assert f"Noted: {words}" in transcript(*typed, "y", "q")
+        said = transcript(*typed, "n", "q")
+        assert "This looks like a patient's date or number. Keep it? y/n:" in said
+        assert "No note was kept." in said
+
+
+def test_every_note_is_warned_of() -> None:
+    said = transcript("n pupil 4 mm at 10:32, lens +21.5", "q")
+    assert "Noted: pupil" in said
+    assert "Never a name, number or date of birth of a patient." in said
+    assert "Keep it?" not in said
+
+
+@pytest.mark.parametrize(("back", "forth"), [("u", "y"), ("b", "f"), ("back", "forward")])
+def test_both_pairs_of_letters_go_back_and_forth(back: str, forth: str) -> None:
+    said = transcript("3", back, forth, "q")
+    assert said.count("DO  Hold still") == 2
+
+
+def test_a_walk_with_nothing_done_is_not_said_to_be_kept() -> None:
+    assert "Nothing was done, so there is nothing to keep." in transcript("q")
+
+
 def test_a_walk_that_cannot_be_kept_says_so_once(tmp_path: Path) -> None:
     blocked = tmp_path / "blocked"
     blocked.write_text("")

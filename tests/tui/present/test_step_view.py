@@ -1,17 +1,25 @@
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 from chamberwise.engine.meaning.state import Answered
-from chamberwise.engine.model.library import Library
-from chamberwise.engine.walk.walk import make, set_out
+from chamberwise.engine.model.library import Library, Place
+from chamberwise.engine.model.step import Action, Handover
+from chamberwise.engine.reading.library import Loaded, load_library
+from chamberwise.engine.walk.walk import Walk, make, set_out
+from chamberwise.exports.record.naming import READER, duty_title
+from chamberwise.tui.present.arrange import arrange
 from chamberwise.tui.present.choices import NOT_SET
 from chamberwise.tui.present.parts import text_lines
 from chamberwise.tui.present.step_page import Density, body, head, passed, warnings
 from chamberwise.tui.present.step_view import StepKind, StepView, step_view
 
 from tests.tui.stage import MORNING, TODAY, loaded, walked
+
+SHIPPED = Path(__file__).parents[3] / "protocols"
 
 
 def view(*typed: str) -> StepView:
@@ -171,6 +179,51 @@ def test_one_instruction_is_the_headline_itself() -> None:
     assert text_lines(head(found), 78) == ["DO  Surgeon: Hydrate both edges of the wound."]
     said = view("fast", "done", "sore", "done")
     assert text_lines(head(said), 78) == ["SAY  Surgeon: “We stop for a moment.”"]
+
+
+def steps_of(found: Loaded) -> Iterator[Walk]:
+    """Yield a walk on each action and handover of a library."""
+    library = found.library
+    for pathway in library.pathways.values():
+        walk = set_out(library, pathway.id, "", MORNING)
+        for name, step in pathway.steps.items():
+            if isinstance(step, Action | Handover):
+                state = replace(walk.state, place=Place(pathway.id, name))
+                yield replace(walk, first=replace(walk.first, state=state))
+
+
+@pytest.mark.parametrize("density", Density)
+def test_every_instruction_of_every_shipped_step_says_whose_it_is(density: Density) -> None:
+    seen = 0
+    for walk in steps_of(load_library(SHIPPED)):
+        found, step = step_view(walk, TODAY), walk.step
+        lines = text_lines([*head(found), *body(found, density)], 10_000)
+        words = walk.library.words(walk.state.place.pathway)
+        due = [(READER, walk.step.says)] if isinstance(step, Handover) else []
+        if isinstance(step, Action):
+            due = [(duty_title(words, line.who), line.text) for line in step.lines]
+        for who, text in due:
+            seen += 1
+            at = [number for number, line in enumerate(lines) if text in line]
+            assert any(_speaks(lines, number, who) for number in at), (step.id, who, text)
+    assert seen > 100
+
+
+def _speaks(lines: list[str], number: int, who: str) -> bool:
+    """Whether a line names who it is for, or stands in the block under that name."""
+    if f"{who}: " in lines[number] or f"{who} says: " in lines[number]:
+        return True
+    above = (line for line in reversed(lines[:number]) if not line.startswith("  "))
+    return next(above, "") == who
+
+
+@pytest.mark.parametrize("size", [(58, 13), (78, 18), (84, 34)])
+def test_every_duty_is_named_at_every_size(size: tuple[int, int]) -> None:
+    for walk in steps_of(load_library(SHIPPED)):
+        found = step_view(walk, TODAY)
+        page = arrange(found, *size)
+        text = "\n".join(text_lines([*page.card, *page.body], 10_000))
+        assert all(duty.who in text for duty in found.duties), walk.state.place
 
 
 @pytest.mark.parametrize("density", Density)

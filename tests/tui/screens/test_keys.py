@@ -9,6 +9,7 @@ from chamberwise.tui import actions
 from chamberwise.tui.actions import KeyAction
 from chamberwise.tui.screens.library import LibraryScreen
 from chamberwise.tui.screens.map import MapScreen
+from chamberwise.tui.screens.name import NameScreen
 from chamberwise.tui.screens.note import NoteScreen
 from chamberwise.tui.screens.offer import OfferScreen
 from chamberwise.tui.screens.panel import Panel
@@ -29,6 +30,7 @@ TABLES: list[tuple[type[Screen[object]], tuple[KeyAction, ...]]] = [
     (MapScreen, actions.MAP),
     (RecordScreen, actions.RECORD),
     (NoteScreen, actions.NOTE),
+    (NameScreen, actions.NAME),
 ]
 
 
@@ -137,26 +139,57 @@ async def test_the_map_looks_and_moves_nothing() -> None:
         assert step(pilot) == 3
 
 
-async def test_the_record_opens_at_the_end_and_is_saved(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    monkeypatch.setenv("CHAMBERWISE_HOME", str(tmp_path))
-    async with playing() as pilot:
-        await press(pilot, "1", "1")
-        assert "DRAFT  Record" in await press(pilot, "enter")
-        assert "The record is saved as" in " ".join((await press(pilot, "s")).split())
-    (saved,) = (tmp_path / "records").iterdir()
-    assert "OUTCOME: Wound closed, chamber deep" in saved.read_text(encoding="utf-8")
+@pytest.mark.parametrize("key", ["enter", "space"])
+async def test_the_page_turns_before_an_action_is_done(key: str) -> None:
+    async with playing((60, 20)) as pilot:
+        assert "more below: Enter turns the page, then means done" in await press(pilot, "3")
+        turned = await press(pilot, key)
+        assert step(pilot) == 2
+        assert "Sources of each: press w" in turned
+        assert "more below" not in turned
+        await press(pilot, key)
+        assert step(pilot) == 3
 
 
-async def test_a_record_that_cannot_be_saved_says_so(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    blocked = tmp_path / "blocked"
-    blocked.write_text("")
-    monkeypatch.setenv("CHAMBERWISE_HOME", str(blocked))
+async def test_no_page_is_skipped_by_a_key_that_comes_before_the_paint() -> None:
+    async with playing((60, 20)) as pilot:
+        await pilot.press("3")
+        walk = pilot.app.screen
+        assert isinstance(walk, WalkScreen)
+        walk.tell()
+        walk.action_done()
+        assert step(pilot) == 2
+
+
+async def test_number_keys_answer_at_once_though_there_is_more_below() -> None:
+    async with playing((40, 11)) as pilot:
+        assert "more below" in seen(pilot)
+        assert "DO  Hold still" in await press(pilot, "3")
+
+
+async def test_an_unknown_key_is_answered_until_the_next_key() -> None:
     async with playing() as pilot:
-        assert "could not be written" in " ".join((await press(pilot, "c", "s")).split())
+        assert "! j is no key here; ? lists them" in await press(pilot, "j")
+        assert "! z is no key here" in (text := await press(pilot, "z"))
+        assert "j is" not in text
+        assert "is no key here" not in await press(pilot, "down")
+        assert "! f5 is no key here" in await press(pilot, "f5")
+        assert "is no key here" not in await press(pilot, "3")
+        await press(pilot, "j", "enter")
+        assert step(pilot) == 3
+
+
+async def test_the_keys_of_line_mode_go_back_and_forth_as_well() -> None:
+    async with playing() as pilot:
+        await press(pilot, "3", "enter")
+        assert "Hold still" in await press(pilot, "b")
+        assert "Is the patient comfortable?" in await press(pilot, "f")
+
+
+async def test_a_small_footer_keeps_the_note_and_the_record() -> None:
+    async with playing((60, 20)) as pilot:
+        keys = seen(pilot).rstrip("\n").split("\n")[-1]
+        assert all(told in keys for told in ("n note", "c save", "? help", "q quit"))
 
 
 async def test_quitting_and_stopping() -> None:

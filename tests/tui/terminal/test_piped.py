@@ -89,6 +89,31 @@ def test_a_record_that_cannot_be_written(tmp_path: Path) -> None:
     assert b"Traceback" not in done.stderr
 
 
+def test_a_record_writes_over_no_file(tmp_path: Path) -> None:
+    (tmp_path / "walk.txt").write_text("kept")
+    done = run(tmp_path, "leaking-wound", "--record", "walk.txt", typed="3\n")
+    assert done.returncode == 2
+    assert b"There is already a file walk.txt" in done.stderr
+    assert done.stdout == b""
+    assert (tmp_path / "walk.txt").read_text() == "kept"
+    assert not (tmp_path / "walks").exists()
+
+
+def test_a_record_saved_on_the_way_is_brought_up_to_date_at_the_end(tmp_path: Path) -> None:
+    done = run(tmp_path, "leaking-wound", "--record", "walk.txt", typed="3\nc\n\n")
+    assert done.returncode == 0
+    assert "Done: Hold still" in (tmp_path / "walk.txt").read_text()
+    assert not (tmp_path / "walk-2.txt").exists()
+
+
+def test_a_walk_with_nothing_done_leaves_no_record(tmp_path: Path) -> None:
+    done = run(tmp_path, "leaking-wound", "--record", "walk.txt", typed="c\nq\n")
+    assert done.returncode == 0
+    assert b"Nothing was done, so no record is written." in done.stderr
+    assert b"Nothing was done, so there is nothing to keep." in done.stdout
+    assert list(tmp_path.iterdir()) == []
+
+
 def test_a_changed_pathway_is_not_gone_on_with_but_its_record_can_be_kept(tmp_path: Path) -> None:
     library = tmp_path / "library"
     for path in [*LIBRARY.glob("*.yaml"), *LIBRARY.glob("vocabulary/*.yaml")]:
@@ -100,7 +125,7 @@ def test_a_changed_pathway_is_not_gone_on_with_but_its_record_can_be_kept(tmp_pa
         tmp_path, "leaking-wound", "--resume", "--record", "old.txt", "--library", str(library)
     )
     assert done.returncode == 2
-    assert b"has changed since this walk began" in done.stderr
+    assert b"its pathway has changed" in done.stderr
     assert b"Its record is saved as old.txt." in done.stderr
     assert "Answered: fast" in (tmp_path / "old.txt").read_text()
 
