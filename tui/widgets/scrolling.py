@@ -32,7 +32,8 @@ class Scrolling(Vertical):
         """Whether what is shown has its place; until then nobody can have read it."""
         self.prose = Prose(parts)
         self.pane = _Pane(self.prose, can_focus=takes_arrows)
-        self.more = Static(Content(MORE), classes="more")
+        self.how = MORE
+        self.more = Static(Content(self.how), classes="more")
 
     def compose(self) -> ComposeResult:
         """Put the line under the pane."""
@@ -67,7 +68,9 @@ class Scrolling(Vertical):
 
     def say_how(self, how: str) -> None:
         """Say other words in the line about more."""
-        self.more.update(Content(how))
+        if how != self.how:
+            self.how = how
+            self.more.update(Content(how))
 
     def on_resize(self) -> None:
         """Tell again at another size."""
