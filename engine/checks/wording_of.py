@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
 
 from chamberwise.engine.checks.texts import Text
 from chamberwise.engine.checks.wording import RULES
@@ -44,4 +43,4 @@ def _within(span: Span, words: str, hit: Hit) -> Span:
     if span.line != span.end_line or quoted not in (0, 2):
         return span
     start = span.column + quoted // 2 + hit.start
-    return replace(span, column=start, end_column=start + max(1, hit.end - hit.start))
+    return span._replace(column=start, end_column=start + max(1, hit.end - hit.start))

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import asdict
 
-from chamberwise.engine.diagnostics.problem import Problem, pointer_text
+from chamberwise.engine.diagnostics.problem import Problem, Span, pointer_text
 
 
 def problem_values(problems: Sequence[Problem]) -> list[dict[str, object]]:
@@ -16,11 +15,18 @@ def problem_values(problems: Sequence[Problem]) -> list[dict[str, object]]:
             "severity": str(problem.severity),
             "file": problem.file,
             "at": pointer_text(problem.pointer),
-            "span": asdict(problem.span) if problem.span else None,
+            "span": _span(problem.span),
             "message": problem.message,
             "why": problem.why,
             "next": problem.advice,
-            "notes": [asdict(note) for note in problem.notes],
+            "notes": [
+                {"message": note.message, "file": note.file, "span": _span(note.span)}
+                for note in problem.notes
+            ],
         }
         for problem in problems
     ]
+
+
+def _span(span: Span | None) -> dict[str, int] | None:
+    return span._asdict() if span else None

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 
 class Severity(StrEnum):
@@ -27,8 +28,7 @@ def pointer_text(pointer: Pointer) -> str:
     return " / ".join(str(part + 1) if isinstance(part, int) else part for part in pointer)
 
 
-@dataclass(frozen=True, slots=True)
-class Span:
+class Span(NamedTuple):
     """A stretch of one file. Lines and columns count from 1, columns in characters."""
 
     line: int

@@ -19,7 +19,7 @@ def first_hidden(text: str) -> tuple[int, str] | None:
 
     Tabs and the ends of lines are none.
     """
-    found = _HIDDEN.search(text)
+    found = None if text.isprintable() else _HIDDEN.search(text)
     if found is None:
         return None
     name = next(name for name, each in _RANGES.items() if re.match(f"[{each}]", found.group()))
@@ -28,6 +28,8 @@ def first_hidden(text: str) -> tuple[int, str] | None:
 
 def without_hidden(text: str) -> str:
     """Return a text with a replacement character for each, and for a return; safe to be shown."""
+    if text.isprintable():
+        return text
     return _HIDDEN.sub("\ufffd", text).replace("\r", "\ufffd")
 
 

@@ -9,6 +9,7 @@ walks are witness enough.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 from itertools import product
 from math import prod
 
@@ -27,7 +28,7 @@ def safe_by_form(library: Library, pathway: Pathway, entries: Sequence[PathwayId
     """Whether no step can come up undecided or unanswered, whatever is known there."""
     possible: dict[Place, int] = {}
     for name in entries:
-        for place, bits in widest(compiled(library, name)).items():
+        for place, bits in _widest(library, name).items():
             possible[place] = possible.get(place, 0) | bits
     return all(
         _answers_all(library, pathway, step, possible.get(Place(pathway.id, step.id), 0))
@@ -35,6 +36,11 @@ def safe_by_form(library: Library, pathway: Pathway, entries: Sequence[PathwayId
         else not isinstance(step, Branch) or _decides_always(library, pathway, step)
         for step in pathway.steps.values()
     )
+
+
+@lru_cache(maxsize=16)
+def _widest(library: Library, pathway: PathwayId) -> dict[Place, int]:
+    return widest(compiled(library, pathway))
 
 
 def _answers_all(library: Library, pathway: Pathway, question: Question, possible: int) -> bool:
