@@ -116,6 +116,7 @@ def parse(text: str, file: str) -> Tree:
     """Return the tree of one YAML text. Never raises for any text."""
     tree = Tree(file, None, lines=text.splitlines())
     try:
+        _refuse_at_sight(text, tree)
         tree.root = _build(yaml.parse(text, Loader=_LOADER), tree)
     except EnoughError as enough:
         tree.root = None
@@ -236,6 +237,14 @@ def _refuse_indirection(event: Any, tree: Tree) -> None:
     else:
         return
     raise EnoughError(_refusal(codes.ALIAS, event, tree, f"{written} is refused", advice))
+
+
+def _refuse_at_sight(text: str, tree: Tree) -> None:
+    """Refuse a text with more lines and commas than a file may have entries, before parsing it."""
+    if text.count("\n") + text.count(",") > MOST_NODES:
+        message = f"more than {MOST_NODES:,} lines and entries"
+        advice = "Split it into one file a pathway."
+        raise EnoughError(codes.TOO_LARGE.at(tree.file, (), None, message, advice))
 
 
 def _refuse_more(event: Any, nodes: int, tree: Tree) -> None:
