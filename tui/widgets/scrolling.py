@@ -13,6 +13,7 @@ from textual.content import Content
 from textual.widgets import Static
 
 MORE = "more below: press Down or Page Down"
+ABOVE = "the rest is above: press Up or Page Up"
 
 
 class Scrolling(Vertical):
@@ -32,7 +33,7 @@ class Scrolling(Vertical):
         """Whether what is shown has its place; until then nobody can have read it."""
         self.prose = Prose(parts)
         self.pane = _Pane(self.prose, can_focus=takes_arrows)
-        self.how = MORE
+        self.how = self.said = MORE
         self.more = Static(Content(self.how), classes="more")
 
     def compose(self) -> ComposeResult:
@@ -53,8 +54,10 @@ class Scrolling(Vertical):
         self.tell()
 
     def tell(self) -> None:
-        """Show or hide the line about more."""
-        self.more.set_class(self.has_more, "there")
+        """Say that there is more below or, at the end, that there is more above."""
+        above = self.pane.scroll_offset.y > 0
+        self._say(self.how if self.has_more or not above else ABOVE)
+        self.more.set_class(self.has_more or above, "there")
 
     @property
     def has_more(self) -> bool:
@@ -68,9 +71,13 @@ class Scrolling(Vertical):
 
     def say_how(self, how: str) -> None:
         """Say other words in the line about more."""
-        if how != self.how:
-            self.how = how
-            self.more.update(Content(how))
+        self.how = how
+        self.tell()
+
+    def _say(self, words: str) -> None:
+        if words != self.said:
+            self.said = words
+            self.more.update(Content(words))
 
     def on_resize(self) -> None:
         """Tell again at another size."""
