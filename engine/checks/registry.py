@@ -70,13 +70,24 @@ KNOWLEDGE: tuple[Check, ...] = (
     asked_never_used.check,
 )
 
-SPEAK_OF_WHAT_STANDS = frozenset({*NAMES, handover_ring.check, answers_overlap.check})
-"""The others speak of what is missing: where errors of form are, they would miss what only could
-not be read."""
-
 EVIDENCE: tuple[Check, ...] = (
     never_used.check,
     no_source.check,
     not_approved.check,
     review_overdue.check,
 )
+
+SPEAK_OF_THE_HEAD = frozenset({not_approved.check, review_overdue.check})
+"""These need approval and dates to have been read, and nothing else."""
+
+SPEAK_OF_WHAT_STANDS = frozenset(
+    {
+        *NAMES,
+        handover_ring.check,
+        answers_overlap.check,
+        branch_decides_twice.check,
+        no_source.check,
+    }
+)
+"""The others speak of what is missing: where a step or a word could not be read, they would miss
+what is there."""

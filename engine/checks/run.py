@@ -12,6 +12,7 @@ from chamberwise.engine.checks.registry import (
     KNOWLEDGE,
     NAMES,
     SHAPE,
+    SPEAK_OF_THE_HEAD,
     SPEAK_OF_WHAT_STANDS,
     Check,
 )
@@ -53,15 +54,22 @@ def _check_pathway(subjects: _Subjects, file: File) -> Iterator[Problem]:
     assert file.pathway
     subject = subjects.of(file.pathway.id)
     found: list[Problem] = []
-    whole = all(each.is_whole for each in (file, *subjects.loaded.vocabulary))
+    whole = file.steps_are_whole and all(each.is_whole for each in subjects.loaded.vocabulary)
     for check in (*NAMES, *SHAPE, *KNOWLEDGE, *EVIDENCE):
-        if whole or check in SPEAK_OF_WHAT_STANDS:
+        if check in SPEAK_OF_WHAT_STANDS or (
+            file.head_is_whole if check in SPEAK_OF_THE_HEAD else whole
+        ):
             found += check(subject)
     found += wording(texts(file.pathway), file.tree)
-    told = {each.pointer for each in file.problems if each.pointer}
+    told = {_unread(each.pointer) for each in file.problems if each.pointer}
     found = [each for each in found if not _is_told(each.pointer, told)]
     yield from not_accepted(subject, found)
     yield from subjects.beyond(file.pathway.id)
+
+
+def _unread(pointer: Pointer) -> Pointer:
+    """Return what a problem of form makes doubtful: the whole step, or just the place."""
+    return pointer[:2] if pointer[0] == "steps" else pointer
 
 
 def _is_told(pointer: Pointer, told: Iterable[Pointer]) -> bool:

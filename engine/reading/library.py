@@ -43,6 +43,19 @@ class File:
         return not any(each.severity is Severity.ERROR for each in self.problems)
 
     @property
+    def head_is_whole(self) -> bool:
+        """Whether its status, approval and dates could be read."""
+        keys = ("status", "authors", "approved by", "approved on", "reviewed", "review by")
+        named = [each.pointer[0] for each in self.problems if each.pointer]
+        return not any(key in named for key in keys) and all(map(_has_place, self.problems))
+
+    @property
+    def steps_are_whole(self) -> bool:
+        """Whether all that a walk goes by could be read: entry, steps, phases and words."""
+        errors = (each for each in self.problems if each.severity is Severity.ERROR)
+        return self.tree.root is not None and not any(map(_of_steps, errors))
+
+    @property
     def written_steps(self) -> frozenset[str]:
         """Every step name in it, those of steps that could not be read among them."""
         return frozenset(_names(self.tree.root, "steps"))
@@ -61,8 +74,22 @@ class File:
 
 def _of_definitions(problem: Problem) -> bool:
     """Whether it lies in a table of words, or under a key that may have been meant for one."""
-    unknown = len(problem.pointer) == 1 and problem.code == codes.UNKNOWN_KEY.slug
-    return unknown or problem.pointer[:1] in _DEFINING
+    return _is_misspelt_at_the_top(problem) or problem.pointer[:1] in _DEFINING
+
+
+def _is_misspelt_at_the_top(problem: Problem) -> bool:
+    return len(problem.pointer) == 1 and problem.code == codes.UNKNOWN_KEY.slug
+
+
+def _has_place(problem: Problem) -> bool:
+    """Whether it is of some key, and not of one that is missing or misspelt at the top."""
+    return bool(problem.pointer) and not _is_misspelt_at_the_top(problem)
+
+
+def _of_steps(problem: Problem) -> bool:
+    """Whether it may have hidden an entry, a step or a word."""
+    by_walks = ("start", "steps")
+    return not problem.pointer or problem.pointer[0] in by_walks or _of_definitions(problem)
 
 
 @dataclass(slots=True)

@@ -99,3 +99,18 @@ def test_a_misspelt_word_does_not_make_an_answer_missing() -> None:
     change = _replacing("act: withdraw-tip", "act: withdraw-tipp")
     found = _told(_damaged("shallow-chamber.yaml", change))
     assert {each.code for each in found} == {"not-defined", "caution-too-late"}
+
+
+def test_a_fault_in_the_head_hides_none_in_the_steps() -> None:
+    def change(text: str) -> str:
+        text = _replacing("edition: ", "edition: v")(text)
+        start = text.index("    at most:")
+        return text[:start] + text[text.index("\n", text.index("after that:", start)) + 1 :]
+
+    name = next(
+        Path(shown).name for shown, file in _good().files.items() if "    at most:" in file.text
+    )
+    assert {each.code for each in _told(_damaged(name, change))} >= {
+        "wrong-value",
+        "loop-without-bound",
+    }
