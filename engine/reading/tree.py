@@ -18,7 +18,7 @@ from chamberwise.engine.reading.characters import first_hidden, in_short, withou
 from chamberwise.engine.reading.yaml_error import told
 
 DEEPEST = 32
-MOST_NODES = 600_000
+MOST_NODES = 400_000
 """Twice what ten thousand steps need; so many are read within 500 MB."""
 MOST_PROBLEMS = 1000
 _LOADER: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
@@ -152,16 +152,11 @@ def _build(events: Iterator[Any], tree: Tree) -> Node | None:
     documents = nodes = 0
     open_nodes: list[_Open] = []
     for event in events:
-        if isinstance(event, yaml.DocumentStartEvent):
-            documents += 1
-            if documents > 1:
-                advice = "Give each pathway a file of its own."
-                message = "a second document begins here"
-                raise EnoughError(_refusal(codes.SEVERAL_DOCUMENTS, event, tree, message, advice))
-        elif isinstance(event, yaml.NodeEvent):
+        if isinstance(event, yaml.NodeEvent):
             nodes += 1
-            _refuse_indirection(event, tree)
-            _refuse_more(event, nodes, tree)
+            if nodes > MOST_NODES or event.anchor or getattr(event, "tag", None) is not None:
+                _refuse_indirection(event, tree)
+                _refuse_more(event, nodes, tree)
             at = open_nodes[-1].next_place() if open_nodes else ()
             node = _node(event, at, tree)
             if open_nodes:
@@ -173,6 +168,12 @@ def _build(events: Iterator[Any], tree: Tree) -> Node | None:
                 _refuse_depth(event, open_nodes, tree)
         elif isinstance(event, yaml.CollectionEndEvent):
             open_nodes.pop()
+        elif isinstance(event, yaml.DocumentStartEvent):
+            documents += 1
+            if documents > 1:
+                advice = "Give each pathway a file of its own."
+                message = "a second document begins here"
+                raise EnoughError(_refusal(codes.SEVERAL_DOCUMENTS, event, tree, message, advice))
     return None if isinstance(root, Scalar) and not root.text and not root.quoted else root
 
 
@@ -187,6 +188,8 @@ def _node(event: Any, at: Pointer, tree: Tree) -> Node:
 def _shown(event: Any, at: Pointer, tree: Tree) -> str:
     """Return a scalar's text; a backslash in double quotes can write what no file may hold."""
     text: str = event.value
+    if text.isprintable():
+        return text
     hidden = first_hidden(text)
     found = hidden[1] if hidden else "carriage return U+000D"
     if hidden or "\r" in text:
@@ -240,8 +243,9 @@ def _refuse_indirection(event: Any, tree: Tree) -> None:
 
 
 def _refuse_at_sight(text: str, tree: Tree) -> None:
-    """Refuse a text with more lines and commas than a file may have entries, before parsing it."""
-    if text.count("\n") + text.count(",") > MOST_NODES:
+    """Refuse, before parsing it, a text whose lines, commas or colons tell of too many entries."""
+    pairs = text.count(": ") + text.count(":\n")
+    if max(text.count("\n") + text.count(","), pairs * 3 // 2) > MOST_NODES:
         message = f"more than {MOST_NODES:,} lines and entries"
         advice = "Split it into one file a pathway."
         raise EnoughError(codes.TOO_LARGE.at(tree.file, (), None, message, advice))
