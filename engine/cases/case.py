@@ -38,10 +38,10 @@ def run_case(
     """Return the case of one combination, walked with the table's assumptions."""
     answering = Answering(dict(combination), dict(table.assume), dict(table.asked_again))
     way = _Way(library)
-    state, problem = begin(library, pathway).state, ""
-    way.pass_over(state, begin(library, pathway).silent)
+    first, problem = begin(library, pathway), ""
+    way.pass_over(first.state, first.silent)
     try:
-        state = _walk(library, state, answering, way)
+        _walk(library, first.state, answering, way)
     except CaseError as error:
         problem = str(error)
     ended = isinstance(library.step(way.steps[-1]), Outcome) and not problem
@@ -59,7 +59,7 @@ def run_case(
     )
 
 
-def _walk(library: Library, state: State, answering: Answering, way: _Way) -> State:
+def _walk(library: Library, state: State, answering: Answering, way: _Way) -> None:
     for _ in range(MOST_MOVES):
         step = library.step(state.place)
         if isinstance(step, Question):
@@ -67,7 +67,7 @@ def _walk(library: Library, state: State, answering: Answering, way: _Way) -> St
         elif moves(library, state):
             move = Done()
         elif isinstance(step, Outcome):
-            return state
+            return
         else:
             raise CaseError(f"`{step.id}` cannot decide")
         made = passage(library, state, move)

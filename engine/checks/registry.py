@@ -48,6 +48,11 @@ NAMES: tuple[Check, ...] = (
 )
 """Without these no walk is possible, so they come first and cost least."""
 
+NEEDED_TO_WALK: tuple[Check, ...] = (
+    *(check for check in NAMES if check is not file_name.check),
+    handover_ring.check,
+)
+
 SHAPE: tuple[Check, ...] = (
     handover_ring.check,
     unreachable_step.check,

@@ -11,10 +11,10 @@ from chamberwise.engine.checks.registry import (
     EVIDENCE,
     KNOWLEDGE,
     NAMES,
+    NEEDED_TO_WALK,
     SHAPE,
     SPEAK_OF_THE_HEAD,
     SPEAK_OF_WHAT_STANDS,
-    Check,
 )
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.checks.texts import of_words, texts
@@ -130,19 +130,9 @@ class _Subjects:
         own = self.loaded.library.pathways[pathway]
         subject = Subject(self.loaded, own, self.today, (), self.explore)
         problems = [each for each in file.problems if each.severity is Severity.ERROR]
-        for check in _NEEDED:
+        for check in NEEDED_TO_WALK:
             problems += check(subject)
         return problems
-
-
-def _needed() -> tuple[Check, ...]:
-    from chamberwise.engine.checks.names import file_name
-    from chamberwise.engine.checks.shape import handover_ring
-
-    return (*(check for check in NAMES if check is not file_name.check), handover_ring.check)
-
-
-_NEEDED = _needed()
 
 
 def _by_place(problem: Problem) -> tuple[str, int, int, str, str]:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from hashlib import sha256
 
+from chamberwise.engine.graph.handovers import hands_over_to
 from chamberwise.engine.model.library import Library
-from chamberwise.engine.model.step import Handover
 from chamberwise.engine.reading.library import Loaded
 
 
@@ -13,9 +13,7 @@ def reached_by_handover(library: Library, pathway: str) -> tuple[str, ...]:
     """Return a pathway's name and those it can hand over to, in the order met."""
     found = [pathway]
     for name in found:
-        for step in library.pathways[name].steps.values():
-            if isinstance(step, Handover) and step.to in library.pathways and step.to not in found:
-                found.append(step.to)
+        found += [to for to in hands_over_to(library, name) if to not in found]
     return tuple(found)
 
 

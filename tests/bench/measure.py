@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-import resource
 import subprocess
 import sys
 import tempfile
@@ -51,11 +50,6 @@ def peak_megabytes(command: Sequence[str]) -> float:
     )
     kilobytes = int(done.stdout)
     return kilobytes / (1024 if sys.platform != "darwin" else 1024 * 1024)
-
-
-def own_megabytes() -> float:
-    """Return this process's peak resident memory in MB."""
-    return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
 
 
 def show(rows: Sequence[Row]) -> str:

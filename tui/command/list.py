@@ -44,6 +44,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 def run(arguments: Namespace) -> int:
     """Show the library."""
     from chamberwise.engine.graph.handovers import reading_order
+    from chamberwise.exports.record.standing import STANDING
 
     loaded = asked((), arguments.library).loaded
     library = loaded.library
@@ -69,7 +70,7 @@ def run(arguments: Namespace) -> int:
         return Status.CLEAN
     heads = ("pathway", "edition", "approval", "review by", "title")
     product(table([_row(row) for row in rows], heads))
-    talk("Rehearsal and teaching only, never live care. Follow local protocol.")
+    talk(STANDING)
     return Status.CLEAN
 
 
