@@ -1,4 +1,4 @@
-"""Every name a pathway uses: of what kind, which one, and where."""
+"""Every name that steps, definitions and rules use: of what kind, which one, and where."""
 
 from __future__ import annotations
 
@@ -6,9 +6,11 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 
+from chamberwise.engine.checks.rules.places import Said, conditions, happenings, known_or_not
 from chamberwise.engine.diagnostics.problem import Pointer
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.rule import Rule
 from chamberwise.engine.model.step import Action, Branch, Line, Outcome, Question, Step
 from chamberwise.engine.model.words import Effects, Finding, Words
 
@@ -23,6 +25,8 @@ class Of(StrEnum):
     KIT = "kit item"
     SOURCE = "source"
     PHASE = "phase"
+    OUTCOME = "outcome"
+    PATHWAY = "pathway"
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +40,7 @@ class Reference:
 
 
 def references(pathway: Pathway) -> Iterator[Reference]:
-    """Yield every name a pathway uses of words and phases, in document order."""
+    """Yield every name a pathway uses of words and phases, and in rules of its own."""
     for step in pathway.steps.values():
         yield from _of_step(step)
     yield from of_words(pathway.words)
@@ -62,6 +66,28 @@ def of_words(words: Words) -> Iterator[Reference]:
         yield from _names(Of.SOURCE, item.sources, ("kit", item.id, "sources"))
     for finding in words.findings.values():
         yield from _of_finding(finding)
+    for rule in words.rules.values():
+        yield from _of_rule(rule)
+
+
+def _of_rule(rule: Rule) -> Iterator[Reference]:
+    for said in happenings(rule):
+        yield from _of_happening(said)
+    yield from _names(Of.SOURCE, rule.sources, ("rules", rule.id, "sources"))
+
+
+def _of_happening(said: Said) -> Iterator[Reference]:
+    happening, at = said.happening, said.pointer
+    yield from _names(Of.ACT, happening.acts, (*at, "act"))
+    yield from _names(Of.DUTY, happening.by, (*at, "by"))
+    yield from _names(Of.ACT, happening.warns_of, (*at, "warns of"))
+    yield from _names(Of.FINDING, happening.asks, (*at, "asks"))
+    yield from _names(Of.OUTCOME, happening.outcomes, (*at, "outcome"))
+    yield from _names(Of.PATHWAY, happening.hands_over_to, (*at, "hands over to"))
+    for key, condition in conditions(happening):
+        yield from _condition(condition, (*at, key))
+    for key, findings in known_or_not(happening):
+        yield from _names(Of.FINDING, findings, (*at, key))
 
 
 def _of_finding(finding: Finding) -> Iterator[Reference]:

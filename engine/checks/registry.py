@@ -23,7 +23,9 @@ from chamberwise.engine.checks.names import (
     no_such_pathway,
     no_such_value,
     not_defined,
+    redefined,
 )
+from chamberwise.engine.checks.rules import cannot_be, not_every_moment, says_nothing
 from chamberwise.engine.checks.safety import caution_too_late, late_call_for_help
 from chamberwise.engine.checks.shape import (
     handover_ring,
@@ -45,6 +47,7 @@ NAMES: tuple[Check, ...] = (
     not_defined.check,
     no_such_value.check,
     no_such_pathway.check,
+    redefined.check,
 )
 """Without these no walk is possible, so they come first and cost least."""
 
@@ -75,6 +78,12 @@ KNOWLEDGE: tuple[Check, ...] = (
     asked_never_used.check,
 )
 
+RULES: tuple[Check, ...] = (
+    cannot_be.check,
+    not_every_moment.check,
+    says_nothing.check,
+)
+
 EVIDENCE: tuple[Check, ...] = (
     never_used.check,
     no_source.check,
@@ -91,6 +100,8 @@ SPEAK_OF_WHAT_STANDS = frozenset(
         handover_ring.check,
         answers_overlap.check,
         branch_decides_twice.check,
+        cannot_be.check,
+        not_every_moment.check,
         no_source.check,
     }
 )

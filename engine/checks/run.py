@@ -12,6 +12,7 @@ from chamberwise.engine.checks.registry import (
     KNOWLEDGE,
     NAMES,
     NEEDED_TO_WALK,
+    RULES,
     SHAPE,
     SPEAK_OF_THE_HEAD,
     SPEAK_OF_WHAT_STANDS,
@@ -55,7 +56,7 @@ def _check_pathway(subjects: _Subjects, file: File) -> Iterator[Problem]:
     subject = subjects.of(file.pathway.id)
     found: list[Problem] = []
     whole = file.steps_are_whole and all(each.is_whole for each in subjects.loaded.vocabulary)
-    for check in (*NAMES, *SHAPE, *KNOWLEDGE, *EVIDENCE):
+    for check in (*NAMES, *SHAPE, *KNOWLEDGE, *RULES, *EVIDENCE):
         if check in SPEAK_OF_WHAT_STANDS or (
             file.head_is_whole if check in SPEAK_OF_THE_HEAD else whole
         ):

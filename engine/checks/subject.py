@@ -9,6 +9,7 @@ from functools import cached_property, partial
 from typing import TYPE_CHECKING
 
 from chamberwise.engine.checks.knowledge.at_sight import safe_by_form, unwitnessed
+from chamberwise.engine.checks.references import Reference, references
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem
 from chamberwise.engine.exploration.explore import look
@@ -45,6 +46,11 @@ class Subject:
     def words(self) -> Words:
         """Every word it may use."""
         return self.pathway.words.over(self.library.shared)
+
+    @cached_property
+    def references(self) -> tuple[Reference, ...]:
+        """Every name it uses."""
+        return tuple(references(self.pathway))
 
     @property
     def tree(self) -> Tree:

@@ -50,6 +50,11 @@ def of_words(words: Words) -> Iterator[Text]:
         for key, said in (("title", item.title), ("amount", item.amount)):
             yield Text(TextKind.TITLE, said, ("kit", item.id, key))
         yield Text(TextKind.REASON, item.why, ("kit", item.id, "why"))
+    for rule in words.rules.values():
+        at: Pointer = ("rules", rule.id)
+        yield Text(TextKind.TITLE, rule.title, (*at, "title"))
+        yield Text(TextKind.CAUTION, rule.harm, (*at, "harm"))
+        yield Text(TextKind.REMEDY, rule.instead, (*at, "instead"))
 
 
 def _of_finding(finding: Finding) -> Iterator[Text]:

@@ -1,38 +1,55 @@
-"""Checks on a file of shared words: names its definitions use, and words no pathway uses."""
+"""Checks on a file of shared words: names it uses, words no pathway uses, and its house rules."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
+from functools import lru_cache
 
 from chamberwise.engine.checks.evidence.no_source import unsourced
 from chamberwise.engine.checks.names import never_used, no_such_value, not_defined
 from chamberwise.engine.checks.references import Of, Reference, of_words, references
+from chamberwise.engine.checks.rules import cannot_be, not_every_moment, says_nothing
+from chamberwise.engine.checks.rules.book import Book, house_book
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.diagnostics.problem import Problem
+from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.words import Words
 from chamberwise.engine.reading.library import File, Loaded
 
 
 def check_words(loaded: Loaded, file: File) -> Iterator[Problem]:
-    """Yield every problem of a vocabulary file's names."""
-    yield from undefined(loaded, file)
+    """Yield every problem of a vocabulary file's names and house rules."""
+    named = tuple(of_words(file.words or Words()))
+    yield from undefined(loaded, file, named)
     yield from _unused(loaded, file)
+    yield from _of_rules(house_book(loaded, file), named)
     if file.is_whole:
         yield from unsourced(file.words or Words(), file.tree)
 
 
-def undefined(loaded: Loaded, file: File) -> Iterator[Problem]:
-    """Yield a problem for every name that a vocabulary file uses and nobody has defined."""
+def _of_rules(book: Book, named: Iterable[Reference]) -> Iterator[Problem]:
+    yield from cannot_be.of(book)
+    yield from not_every_moment.of(book)
+    yield from says_nothing.of(book)
+    for reference in named:
+        yield from not_defined.no_such_end(reference, book)
+
+
+def undefined(
+    loaded: Loaded, file: File, named: Iterable[Reference] | None = None
+) -> Iterator[Problem]:
+    """Yield a problem for every word that a vocabulary file uses and nobody has defined."""
     if not all(each.defines_all for each in loaded.vocabulary):
         return
-    for reference in of_words(file.words or Words()):
-        yield from _undefined(reference, loaded.library.shared, file)
+    for reference in of_words(file.words or Words()) if named is None else named:
+        if reference.of not in not_defined.ENDS:
+            yield from _undefined(reference, loaded.library.shared, file)
 
 
 def _undefined(reference: Reference, shared: Words, file: File) -> Iterator[Problem]:
     if reference.value_of is None:
         code = not_defined.CODE
-        known = list(shared.sources if reference.of is Of.SOURCE else shared.findings)
+        known = list(not_defined.of_words(shared, reference.of))
         message = f"{reference.of} `{reference.name}` is not defined"
     else:
         finding = shared.findings.get(reference.value_of)
@@ -50,7 +67,7 @@ def _undefined(reference: Reference, shared: Words, file: File) -> Iterator[Prob
 def _unused(loaded: Loaded, file: File) -> Iterator[Problem]:
     if not all(each.is_whole for each in loaded.files.values()):
         return
-    used = _used(loaded)
+    used = _used(loaded.library)
     for table, kinds in never_used.TABLES:
         entry = getattr(file.tree.root, "entries", {}).get(table)
         for name in getattr(entry.value, "entries", {}) if entry else ():
@@ -62,8 +79,9 @@ def _unused(loaded: Loaded, file: File) -> Iterator[Problem]:
                 yield never_used.CODE.at(file.shown_as, at, span, message, advice)
 
 
-def _used(loaded: Loaded) -> set[tuple[Of, str]]:
-    found = list(of_words(loaded.library.shared))
-    for pathway in loaded.library.pathways.values():
+@lru_cache(maxsize=1)
+def _used(library: Library) -> frozenset[tuple[Of, str]]:
+    found = list(of_words(library.shared))
+    for pathway in library.pathways.values():
         found += references(pathway)
-    return {(each.of, each.name) for each in found if each.value_of is None}
+    return frozenset((each.of, each.name) for each in found if each.value_of is None)

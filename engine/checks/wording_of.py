@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from functools import lru_cache
 
 from chamberwise.engine.checks.texts import Text
 from chamberwise.engine.checks.wording import RULES
-from chamberwise.engine.checks.wording.rule import Hit, WordingRule
+from chamberwise.engine.checks.wording.rule import Hit, TextKind, WordingRule
 from chamberwise.engine.diagnostics.problem import Problem, Span
 from chamberwise.engine.reading.tree import Tree
 
@@ -14,10 +15,13 @@ from chamberwise.engine.reading.tree import Tree
 def wording(texts: Iterable[Text], tree: Tree) -> Iterator[Problem]:
     """Yield a problem for every hit of every rule that reads the text's kind."""
     for text in texts:
-        for rule in RULES:
-            if text.kind in rule.reads:
-                for hit in rule.find(text.words):
-                    yield _problem(rule, hit, text, tree)
+        for rule, hit in _hits(text.kind, text.words):
+            yield _problem(rule, hit, text, tree)
+
+
+@lru_cache(maxsize=4096)
+def _hits(kind: TextKind, words: str) -> tuple[tuple[WordingRule, Hit], ...]:
+    return tuple((rule, hit) for rule in RULES if kind in rule.reads for hit in rule.find(words))
 
 
 def _problem(rule: WordingRule, hit: Hit, text: Text, tree: Tree) -> Problem:

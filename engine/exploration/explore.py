@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.exploration.compiling import compiled
 from chamberwise.engine.exploration.explored import Explored
 from chamberwise.engine.exploration.frame import frames
 from chamberwise.engine.exploration.liveness import mark_live
 from chamberwise.engine.exploration.order import Wanted
-from chamberwise.engine.exploration.program import compiled
 from chamberwise.engine.exploration.search import Search, Stretch
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId

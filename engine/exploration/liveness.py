@@ -36,23 +36,33 @@ def _members(program: Program) -> dict[PathwayId, list[int]]:
 def _inner_first(program: Program, members: dict[PathwayId, list[int]]) -> list[PathwayId]:
     """Return the pathways, each after all it hands over to; handovers never go round."""
     order: list[PathwayId] = []
-
-    def visit(pathway: PathwayId) -> None:
-        if pathway in order:
-            return
-        for place in members[pathway]:
-            if place in program.calls:
-                visit(program.calls[place].pathway)
-        order.append(pathway)
-
-    visit(program.nodes[0].place.pathway)
+    _visit(program, members, program.nodes[0].place.pathway, order)
     return order
 
 
+def _visit(
+    program: Program,
+    members: dict[PathwayId, list[int]],
+    pathway: PathwayId,
+    order: list[PathwayId],
+) -> None:
+    if pathway in order:
+        return
+    for place in members[pathway]:
+        if place in program.calls:
+            _visit(program, members, program.calls[place].pathway, order)
+    order.append(pathway)
+
+
 def _entry_live(program: Program, pathway: PathwayId) -> int:
-    """Return what is live on entering, the count of a bounded first step left out."""
+    """Return what is live on entering, but for its own counts, which begin anew."""
     first = Place(pathway, program.library.pathways[pathway].start)
-    return program.nodes[program.index[first]].live & program.layout.every
+    return program.nodes[program.index[first]].live & ~_counts(program, pathway)
+
+
+def _counts(program: Program, pathway: PathwayId) -> int:
+    counters = program.counters.items()
+    return sum(counter.mask for place, counter in counters if place.pathway == pathway)
 
 
 def _wanted_back(program: Program, pathway: PathwayId) -> int:
@@ -62,7 +72,7 @@ def _wanted_back(program: Program, pathway: PathwayId) -> int:
         if call.pathway == pathway and call.back:
             for target in program.nodes[place].leads_to:
                 wanted |= program.nodes[target].live
-    return wanted & program.layout.every
+    return wanted & ~_counts(program, pathway)
 
 
 def _flow(program: Program, places: list[int], on_entry: dict[PathwayId, int], end: int) -> None:

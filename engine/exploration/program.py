@@ -9,22 +9,18 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
+from typing import TypeAlias
 
-from chamberwise.engine.exploration.moves import action_effect, answer_masks, condition_masks
-from chamberwise.engine.meaning.layout import Layout, layout_of
-from chamberwise.engine.meaning.state import start
+from chamberwise.engine.exploration.moves import Effect
+from chamberwise.engine.meaning.layout import Layout
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.step import (
-    CANNOT_TELL,
-    Action,
-    Branch,
-    Handover,
-    Outcome,
+    Bound,
     PathwayId,
-    Question,
     Step,
     StepId,
 )
+from chamberwise.engine.model.words import ValueId
 
 DONE = "done"
 Next = tuple[str | None, int, int]
@@ -33,6 +29,13 @@ Next = tuple[str | None, int, int]
 
 def _nowhere(bits: int) -> list[Next]:
     return []
+
+
+Way: TypeAlias = "tuple[str, int, int, int, Entering]"
+"""A move's name, the bits of which one must be possible (0: none need be), and `keep` and `add`:
+
+it makes `bits & keep | add` of the bits before it enters what follows.
+"""
 
 
 @dataclass(slots=True)
@@ -46,6 +49,20 @@ class Node:
     leads_to: list[int] = field(default_factory=list)
     onward: Callable[[int], list[Next]] = _nowhere
     live: int = -1
+    is_door: bool = False
+    asked: int = 0
+    """The bits of the finding that a question asks."""
+    ways: tuple[Way, ...] = ()
+    """The moves, where they hang on nothing but the bits."""
+    is_cut_off: bool = False
+
+    def cut_off(self) -> None:
+        """Let nothing follow: a walk that comes here is looked at no further."""
+        self.is_cut_off, self.is_door = True, False
+        self.reads = self.kills = 0
+        self.leads_to = []
+        self.ways = ()
+        self.onward = _nowhere
 
 
 @dataclass(slots=True)
@@ -58,23 +75,29 @@ class Counter:
 
 
 class Entering:
-    """Where an arrow leads once the bounds of the steps on the way are counted."""
+    """Where an arrow leads once the bounds of the steps on the way are counted.
 
-    __slots__ = ("chain", "last")
+    A bound that is not counted is a door: the step and its exit are both open, however often the
+    step was entered.
+    """
 
-    def __init__(self, program: Program, node: Node, place: Place) -> None:
+    __slots__ = ("chain", "last", "leads_to", "reads")
+
+    def __init__(self, program: Program, place: Place) -> None:
         self.chain: list[tuple[int, Counter]] = []
+        self.leads_to: list[int] = []
+        self.reads = 0
         met: set[Place] = set()
         while True:
-            self.last = program.node(place)
-            if self.last not in node.leads_to:
-                node.leads_to.append(self.last)
             bound = program.library.step(place).bound
-            if bound is None or place in met:
+            is_door = bound is not None and place in program.uncounted
+            self.last = program.door(place) if is_door else program.node(place)
+            self.leads_to.append(self.last)
+            if is_door or bound is None or place in met:
                 return
             met.add(place)
             counter = program.counters[place]
-            node.reads |= counter.mask
+            self.reads |= counter.mask
             self.chain.append((self.last, counter))
             place = Place(place.pathway, bound.after_that)
 
@@ -107,115 +130,40 @@ class Program:
     counters: dict[Place, Counter] = field(default_factory=dict)
     width: int = 0
     first_bits: int = 0
+    tracked: dict[int, int] = field(default_factory=dict)
+    """By the bits of a finding, the bit that is set while it is stale, for those asked for."""
+    uncounted: frozenset[Place] = frozenset()
+    """Bounded steps whose entries are not counted."""
+    doors: dict[Place, int] = field(default_factory=dict)
+    entering: dict[tuple[PathwayId, StepId], Entering] = field(default_factory=dict)
+    masks: dict[tuple[int, tuple[ValueId, ...]], int] = field(default_factory=dict)
+    effects: dict[tuple[object, ...], Effect] = field(default_factory=dict)
+    """What was worked out once: by step led to, by bits of a finding and values, by doings."""
+    is_free: bool = False
+    """Whether nothing is known: every answer is open, and every way of a branch."""
 
     def node(self, place: Place) -> int:
         """Return the node of a step, making it when it is new."""
         found = self.index.get(place)
         if found is None:
             found = self.index[place] = len(self.nodes)
-            self.nodes.append(Node(place, self.library.step(place)))
-            self._count(place)
+            step = self.library.step(place)
+            self.nodes.append(Node(place, step))
+            if step.bound and place not in self.uncounted:
+                self._count(place, step.bound)
         return found
 
-    def _count(self, place: Place) -> None:
-        bound = self.library.step(place).bound
-        if bound:
-            bits = bound.at_most.bit_length()
-            mask = ((1 << bits) - 1) << self.width
-            self.counters[place] = Counter(self.width, mask, bound.at_most)
-            self.width += bits
+    def door(self, place: Place) -> int:
+        """Return the node at which a walk either enters a bounded step or takes its exit."""
+        found = self.doors.get(place)
+        if found is None:
+            found = self.doors[place] = len(self.nodes)
+            step = self.library.step(place)
+            self.nodes.append(Node(place, step, is_door=True))
+        return found
 
-
-def compiled(library: Library, pathway: PathwayId) -> Program:
-    """Return the program of a pathway whose names are all defined."""
-    layout = layout_of(library)
-    program = Program(library, layout, width=layout.every.bit_length())
-    first = start(library, pathway)
-    program.first_bits = first.possible
-    program.node(first.place)
-    for place, node in enumerate(program.nodes):  # grows while it is gone through
-        _compile(program, place, node)
-    return program
-
-
-def _compile(program: Program, place: int, node: Node) -> None:
-    match node.step:
-        case Question():
-            _question(program, node, node.step)
-        case Action():
-            _action(program, node, node.step)
-        case Branch():
-            _branch(program, node, node.step)
-        case Handover():
-            program.calls[place] = _handover(program, node, node.step)
-        case Outcome():
-            pass
-
-
-def _question(program: Program, node: Node, step: Question) -> None:
-    asked = program.layout.field(node.place.pathway, step.ask)
-    every = node.reads = asked.every
-    answers = [
-        (answer.id, mask, _to(program, node, answer.go_to))
-        for answer, mask in answer_masks(step, asked)
-    ]
-
-    def onward(bits: int) -> list[Next]:
-        possible = bits & every
-        if possible != every:
-            for name, mask, enter in answers:
-                if name != CANNOT_TELL and not possible & ~mask:
-                    return [(None, *enter(bits))]
-        rest = bits & ~every
-        return [
-            (name, *enter(bits if name == CANNOT_TELL else rest | possible & mask))
-            for name, mask, enter in answers
-            if name == CANNOT_TELL or possible & mask
-        ]
-
-    node.onward = onward
-
-
-def _action(program: Program, node: Node, step: Action) -> None:
-    words = program.library.words(node.place.pathway)
-    keep, add = action_effect(step, words, program.layout, node.place.pathway)
-    node.kills = ~keep | add
-    enter = _to(program, node, step.go_to)
-    node.onward = lambda bits: [(DONE, *enter(bits & keep | add))]
-
-
-def _branch(program: Program, node: Node, step: Branch) -> None:
-    rows = [
-        (
-            *condition_masks(row.when, program.layout, node.place.pathway),
-            _to(program, node, row.go_to),
-        )
-        for row in step.rows
-    ]
-    for _, terms, _ in rows:
-        for every, _ in terms:
-            node.reads |= every
-    otherwise = _to(program, node, step.otherwise) if step.otherwise is not None else None
-    not_known = _to(program, node, step.not_known) if step.not_known is not None else None
-
-    def onward(bits: int) -> list[Next]:
-        for forbidden, _, enter in rows:
-            if not bits & forbidden:
-                return [(None, *enter(bits))]
-        is_open = any(all(bits & mask for _, mask in terms) for _, terms, _ in rows)
-        rest = not_known if is_open else otherwise
-        return [(None, *rest(bits))] if rest else []
-
-    node.onward = onward
-
-
-def _handover(program: Program, node: Node, step: Handover) -> Call:
-    there = Place(step.to, program.library.pathways[step.to].start)
-    inside = Node(there, node.step)
-    enter = Entering(program, inside, there)
-    back = {outcome: _to(program, node, target) for outcome, target in step.on_return}
-    return Call(step.to, enter, back)
-
-
-def _to(program: Program, node: Node, target: StepId) -> Entering:
-    return Entering(program, node, Place(node.place.pathway, target))
+    def _count(self, place: Place, bound: Bound) -> None:
+        bits = bound.at_most.bit_length()
+        mask = ((1 << bits) - 1) << self.width
+        self.counters[place] = Counter(self.width, mask, bound.at_most)
+        self.width += bits

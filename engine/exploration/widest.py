@@ -62,8 +62,8 @@ def _onward(program: Program, node: Node, bits: int) -> list[Flow]:
         ]
     if isinstance(step, Action):
         words = program.library.words(pathway)
-        keep, add = action_effect(step, words, program.layout, pathway)
-        return [(step.go_to, bits & keep | add)]
+        effect = action_effect(step, words, program.layout, pathway)
+        return [(step.go_to, effect(bits))]
     return _by_rows(program, node, step, bits) if isinstance(step, Branch) else []
 
 

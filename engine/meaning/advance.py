@@ -122,7 +122,7 @@ def _moved(library: Library, state: State, move: Move, silent: list[Silent]) -> 
     step = library.step(state.place)
     if isinstance(step, Question) and isinstance(move, Answered):
         answer = next(answer for answer in step.answers if answer.id == move.answer)
-        return _enter(library, _learnt(library, state, step, answer), answer.go_to, silent)
+        return _enter(library, learnt(library, state, step, answer), answer.go_to, silent)
     if isinstance(step, Action):
         pathway = state.place.pathway
         possible, last_seen = after_action(
@@ -138,7 +138,8 @@ def _moved(library: Library, state: State, move: Move, silent: list[Silent]) -> 
     return _handed_over(library, state, step, silent)
 
 
-def _learnt(library: Library, state: State, question: Question, answer: Answer) -> State:
+def learnt(library: Library, state: State, question: Question, answer: Answer) -> State:
+    """Return the state with what an answer tells, before it leads anywhere."""
     if answer.id == CANNOT_TELL:
         return state
     field = layout_of(library).field(state.place.pathway, question.ask)

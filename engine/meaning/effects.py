@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from chamberwise.engine.meaning.layout import Layout
-from chamberwise.engine.model.step import Action, PathwayId
-from chamberwise.engine.model.words import Effects, Words
+from chamberwise.engine.model.step import Action, Line, PathwayId
+from chamberwise.engine.model.words import NO_EFFECTS, Effects, Words
 
 Knowledge = tuple[int, int]
 """The values possible, and the values last seen of stale findings."""
@@ -20,9 +22,25 @@ def after_action(
     for field in layout.restless:
         knowledge = _gone_stale(knowledge, field.every)
     for line in action.lines:
-        if line.act is not None and line.act in words.acts:
-            knowledge = _apply(words.acts[line.act].effects, knowledge, layout, pathway)
+        knowledge = _apply(_effects(line, words), knowledge, layout, pathway)
     return _apply(action.effects, knowledge, layout, pathway)
+
+
+def before_each_line(
+    action: Action, knowledge: Knowledge, words: Words, layout: Layout, pathway: PathwayId
+) -> Iterator[Knowledge]:
+    """Yield what is known just before each line: the acts of the lines before it have been done.
+
+    What may change by itself is taken to hold until the whole action is done.
+    """
+    for line in action.lines:
+        yield knowledge
+        knowledge = _apply(_effects(line, words), knowledge, layout, pathway)
+
+
+def _effects(line: Line, words: Words) -> Effects:
+    act = words.acts.get(line.act or "")
+    return act.effects if act else NO_EFFECTS
 
 
 def _apply(effects: Effects, knowledge: Knowledge, layout: Layout, pathway: PathwayId) -> Knowledge:

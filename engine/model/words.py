@@ -1,11 +1,14 @@
-"""The shared words: findings, acts, duties, kit and sources."""
+"""The shared words: findings, acts, duties, kit, sources and safety rules."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
-from typing import TypeAlias
+from typing import TYPE_CHECKING, TypeAlias
+
+if TYPE_CHECKING:
+    from chamberwise.engine.model.rule import Rule
 
 FindingId: TypeAlias = str
 ValueId: TypeAlias = str
@@ -129,6 +132,7 @@ class Words:
     duties: Mapping[str, Duty] = field(default_factory=dict)
     kit: Mapping[str, KitItem] = field(default_factory=dict)
     sources: Mapping[str, Source] = field(default_factory=dict)
+    rules: Mapping[str, Rule] = field(default_factory=dict)
 
     def over(self, shared: Words) -> Words:
         """Return these words with the shared ones behind them."""
@@ -138,4 +142,5 @@ class Words:
             {**shared.duties, **self.duties},
             {**shared.kit, **self.kit},
             {**shared.sources, **self.sources},
+            {**shared.rules, **self.rules},
         )

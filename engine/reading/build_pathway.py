@@ -20,7 +20,8 @@ from chamberwise.engine.model.step import (
     SignalWord,
     Step,
 )
-from chamberwise.engine.reading.build_words import Raw, condition, effects, listed, names, words
+from chamberwise.engine.reading.build_values import Raw, condition, effects, listed, names
+from chamberwise.engine.reading.build_words import words
 
 _NO_DAY = date.max
 

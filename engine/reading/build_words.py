@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from typing import Any, TypeVar
+from collections.abc import Callable
+from typing import TypeVar
 
-from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.words import (
     About,
     Act,
     Choice,
     Duty,
-    Effects,
     Finding,
     KitItem,
     Mark,
@@ -19,8 +17,9 @@ from chamberwise.engine.model.words import (
     Value,
     Words,
 )
+from chamberwise.engine.reading.build_rules import rule
+from chamberwise.engine.reading.build_values import Raw, effects, names
 
-Raw = Mapping[str, Any]
 _Built = TypeVar("_Built")
 
 
@@ -33,30 +32,8 @@ def words(raw: Raw) -> Words:
         _each(raw, "duties", lambda name, value: Duty(name, value.get("title", name))),
         _each(raw, "kit", _kit),
         _each(raw, "sources", _source),
+        _each(raw, "rules", rule),
     )
-
-
-def names(raw: Raw, key: str) -> tuple[str, ...]:
-    """Return a list of names, one name counting as a list of one; unread items are left out."""
-    return listed(raw.get(key, ()))
-
-
-def listed(value: Any) -> tuple[str, ...]:
-    """Return one name or several as several."""
-    if isinstance(value, str):
-        return (value,)
-    return tuple(name for name in value or () if isinstance(name, str))
-
-
-def effects(raw: Raw) -> Effects:
-    """Return what becomes known and what goes stale."""
-    known = tuple((name, listed(value)) for name, value in raw.get("makes known", {}).items())
-    return Effects(known, names(raw, "makes stale"))
-
-
-def condition(raw: Raw | None) -> Condition:
-    """Return a condition: every finding named, with the values that satisfy it."""
-    return Condition(tuple((name, listed(value)) for name, value in (raw or {}).items()))
 
 
 def _each(raw: Raw, key: str, build: Callable[[str, Raw], _Built]) -> dict[str, _Built]:

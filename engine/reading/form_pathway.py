@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from chamberwise.engine.model.pathway import Status
 from chamberwise.engine.model.step import CANNOT_TELL
+from chamberwise.engine.reading.form_vocabulary import WORD_TABLES
 from chamberwise.engine.reading.form_words import (
     CAUTION,
     CONDITION,
     EFFECT_KEYS,
     NAMES,
     SOURCES,
-    WORD_TABLES,
 )
 from chamberwise.engine.reading.shapes import (
     COUNT,

@@ -108,17 +108,3 @@ CAUTION = Record(
     },
     exactly_one=tuple(SignalWord),
 )
-
-WORD_TABLES = {
-    "findings": Key(Entries(FINDING), "What can be true of eye, patient, team or kit"),
-    "choices": Key(Entries(CHOICE), "Choices left to the unit"),
-    "acts": Key(Entries(ACT), "The smallest things that safety speaks of"),
-    "duties": Key(Entries(DUTY), "Who does or says things"),
-    "kit": Key(Entries(KIT), "What must be to hand"),
-    "sources": Key(Entries(SOURCE), "Where claims come from"),
-}
-
-VOCABULARY = Record(
-    "a vocabulary file",
-    {"vocabulary": Key(TEXT, "What the file lists", required=True), **WORD_TABLES},
-)

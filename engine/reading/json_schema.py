@@ -10,7 +10,7 @@ import json
 from typing import Any, TypeAlias
 
 from chamberwise.engine.reading.form_pathway import PATHWAY
-from chamberwise.engine.reading.form_words import VOCABULARY
+from chamberwise.engine.reading.form_vocabulary import VOCABULARY
 from chamberwise.engine.reading.scalars import EXPECTED, NOTHING, PATTERNS
 from chamberwise.engine.reading.shapes import (
     NAME,
@@ -20,6 +20,7 @@ from chamberwise.engine.reading.shapes import (
     Key,
     Kind,
     Kinds,
+    OneOrMore,
     Record,
     Scalar,
     Shape,
@@ -83,6 +84,8 @@ class _Definitions:
                 return {"type": "array", "items": self.of(shape.of), "minItems": shape.fewest}
             case Either():
                 return {"anyOf": [self.of(shape.short), self.of(shape.long)]}
+            case OneOrMore():
+                return {"anyOf": [self.of(shape.of), self.of(Items(shape.of))]}
 
     def record(self, shape: Record) -> Schema:
         made: Schema = {
@@ -91,14 +94,22 @@ class _Definitions:
             "required": [name for name, key in shape.keys.items() if key.required],
             "additionalProperties": False,
         }
+        if shape.fewest:
+            made["minProperties"] = shape.fewest
         if shape.exactly_one:
             made["oneOf"] = [{"required": [str(name)]} for name in shape.exactly_one]
-        if shape.together:
-            made["dependentRequired"] = {
-                name: [other for other in shape.together if other != name]
-                for name in shape.together
-            }
-        return made
+        needed = {
+            name: [other for other in shape.together if other != name] for name in shape.together
+        }
+        needed |= {name: list(one) for name, one in shape.only_with.items() if len(one) == 1}
+        if needed:
+            made["dependentRequired"] = needed
+        beside = {
+            name: {"anyOf": [{"required": [str(other)]} for other in others]}
+            for name, others in shape.only_with.items()
+            if len(others) > 1
+        }
+        return made | ({"dependentSchemas": beside} if beside else {})
 
     def _key(self, key: Key) -> Schema:
         return {"description": f"{key.doc}.", **self.of(key.shape)}

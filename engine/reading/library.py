@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from pathlib import Path, PurePath
+from typing import Any
 
 from chamberwise.engine.diagnostics.problem import Pointer, Problem, Severity
 from chamberwise.engine.model.library import Library
@@ -14,12 +15,13 @@ from chamberwise.engine.reading import codes, source_text
 from chamberwise.engine.reading.build_pathway import pathway as build_pathway
 from chamberwise.engine.reading.build_words import words as build_words
 from chamberwise.engine.reading.form_pathway import PATHWAY
-from chamberwise.engine.reading.form_words import VOCABULARY
+from chamberwise.engine.reading.form_vocabulary import VOCABULARY
 from chamberwise.engine.reading.read import read
 from chamberwise.engine.reading.tree import Tree, parse
 
-TABLES = ("findings", "choices", "acts", "duties", "kit", "sources")
-_DEFINING = {(table,) for table in (*TABLES, "phases")}
+_WORDS = ("findings", "choices", "acts", "duties", "kit", "sources")
+TABLES = (*_WORDS, "rules")
+_DEFINING = {(table,) for table in (*_WORDS, "phases")}
 
 
 @dataclass(slots=True)
@@ -65,6 +67,11 @@ class File:
         """Whether it lists shared words, or lies where such files lie and could not be read."""
         unread = self.tree.root is None and PurePath(self.shown_as).parent.name == "vocabulary"
         return self.words is not None or unread
+
+    @property
+    def rules_are_whole(self) -> bool:
+        """Whether every safety rule in it could be read."""
+        return not any(problem.pointer[:1] == ("rules",) for problem in self.problems)
 
     @property
     def defines_all(self) -> bool:
@@ -136,12 +143,24 @@ def read_text(text: str | None, shown_as: str, problems: Iterable[Problem] = ())
     if tree.root is None:
         return file
     if _is_vocabulary(tree):
-        raw = read(tree, VOCABULARY)
+        raw = _without_half_rules(read(tree, VOCABULARY), tree)
         file.words = build_words(raw) if raw is not None else None
     else:
-        raw = read(tree, PATHWAY)
+        raw = _without_half_rules(read(tree, PATHWAY), tree)
         file.pathway = build_pathway(raw) if raw is not None else None
     return file
+
+
+def _without_half_rules(raw: dict[str, Any] | None, tree: Tree) -> dict[str, Any] | None:
+    """Leave out every rule that could not be read whole: the rest might be another rule."""
+    if raw is not None and "rules" in raw:
+        told = {each.pointer[1] for each in tree.problems if _is_in(each, "rules")}
+        raw["rules"] = {name: rule for name, rule in raw["rules"].items() if name not in told}
+    return raw
+
+
+def _is_in(problem: Problem, table: str) -> bool:
+    return len(problem.pointer) > 1 and problem.pointer[0] == table
 
 
 def _is_vocabulary(tree: Tree) -> bool:

@@ -5,6 +5,7 @@ What is missing or malformed is left out of the values; the problem says so.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
@@ -22,6 +23,7 @@ from chamberwise.engine.reading.shapes import (
     Key,
     Kind,
     Kinds,
+    OneOrMore,
     Record,
     Scalar,
     Shape,
@@ -58,6 +60,9 @@ class _Reading:
             case Either():
                 short = isinstance(node, tree.Scalar)
                 return self._read(node, shape.short if short else shape.long, at)
+            case OneOrMore():
+                several = isinstance(node, tree.Listing)
+                return self._read(node, Items(shape.of) if several else shape.of, at)
             case Kinds():
                 return self._kinds(node, shape, at)
 
@@ -87,7 +92,9 @@ class _Reading:
 
     def _record(self, node: tree.Node, shape: Record, at: Pointer) -> dict[str, Any] | None:
         if not isinstance(node, tree.Table):
-            self._wrong_kind(node, f"the keys of {shape.name}", at)
+            text = in_short(node.text) if isinstance(node, tree.Scalar) else ""
+            advice = f"Write `{{{shape.told_by}: {text}}}`." if text and shape.told_by else ""
+            self._wrong_kind(node, f"the keys of {shape.name}", at, advice)
             return None
         values: dict[str, Any] = {}
         for text, entry in node.entries.items():
@@ -98,6 +105,7 @@ class _Reading:
             value = self._read(entry.value, key.shape, (*at, text))
             if value is not None:
                 values[text] = value
+        self._fewest(len(node.entries), shape.fewest, node, at)
         self._missing_keys(node, shape, at)
         return values
 
@@ -118,14 +126,32 @@ class _Reading:
         found = [name for name in shape.together if name in node.entries]
         if found and len(found) < len(shape.together):
             absent = next(name for name in shape.together if name not in node.entries)
-            message = f"`{found[0]}` without `{absent}`"
-            self._missing(message, _add(absent, shape.keys[absent]), at)
+            self._alone(found[0], absent, shape, at)
+        if not shape.exactly_one or any(name in node.entries for name in shape.exactly_one):
+            self._only_with(node, shape, at)
+
+    def _only_with(self, node: tree.Table, shape: Record, at: Pointer) -> None:
+        for name, others in shape.only_with.items():
+            if name not in node.entries or any(other in node.entries for other in others):
+                continue
+            if len(others) == 1:
+                self._alone(name, others[0], shape, at)
+                continue
+            message = f"`{name}` stands only beside {_or(others)}"
+            advice = f"Delete `{name}`, or write {shape.name} of another kind."
+            self._report(
+                codes.UNKNOWN_KEY, (*at, name), node.entries[name].key.span, message, advice
+            )
+
+    def _alone(self, found: str, absent: str, shape: Record, at: Pointer) -> None:
+        message = f"`{found}` without `{absent}`"
+        self._missing(message, _add(absent, shape.keys[absent]), at)
 
     def _exactly_one(self, node: tree.Table, shape: Record, at: Pointer) -> None:
         found = [name for name in shape.exactly_one if name in node.entries]
         if len(found) == 1:
             return
-        listed = " or ".join(f"`{name}`" for name in shape.exactly_one)
+        listed = _or(shape.exactly_one)
         if not found:
             self._missing(f"{shape.name} has no {listed}", f"Write one of {listed}.", at)
             return
@@ -172,7 +198,7 @@ class _Reading:
 
     def _fewest(self, count: int, fewest: int, node: tree.Node, at: Pointer) -> None:
         if count < fewest:
-            message = f"nothing stands in `{at[-1]}`" if count == 0 else f"only {count} here"
+            message = f"nothing stands in {_where(at)}" if count == 0 else f"only {count} here"
             advice = f"Write at least {fewest}, or delete the key."
             self._report(codes.WRONG_VALUE, at, node.span, message, advice)
 
@@ -205,8 +231,7 @@ class _Reading:
         found = _SAID[type(node)]
         if isinstance(node, tree.Scalar) and not node.text and not node.quoted:
             found = "nothing"
-        where = f"`{at[-1]}`" if at and isinstance(at[-1], str) else "this place"
-        message = f"{where} takes {due}, and {found} stands here"
+        message = f"{_where(at)} takes {due}, and {found} stands here"
         advice = instead or "Compare with the examples in protocols/README.md."
         self._report(codes.WRONG_KIND, at, node.span, message, advice)
 
@@ -236,6 +261,14 @@ def _slip(entry: tree.Entry) -> str:
 
 def _add(name: str, key: Key) -> str:
     return f"Add `{name}:`, {key.doc[0].lower()}{key.doc[1:]}."
+
+
+def _where(at: Pointer) -> str:
+    return f"`{at[-1]}`" if at and isinstance(at[-1], str) else "this place"
+
+
+def _or(names: Iterable[str]) -> str:
+    return " or ".join(f"`{name}`" for name in names)
 
 
 def _a(name: str) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import TypeAlias
 
@@ -40,12 +40,19 @@ class Key:
 
 @dataclass(frozen=True, slots=True)
 class Record:
-    """A mapping with fixed keys; of some exactly one stands there, some stand only together."""
+    """A mapping with fixed keys; of some exactly one stands there, some stand only together.
+
+    `only_with` names, for a key, the other keys of which one must stand beside it.
+    """
 
     name: str
     keys: Mapping[str, Key]
     exactly_one: tuple[str, ...] = ()
     together: tuple[str, ...] = ()
+    only_with: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    fewest: int = 0
+    told_by: str = ""
+    """The key that a bare text in its place was most likely meant for."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +77,14 @@ class Either:
     """A short form, which is one text, or a long form."""
 
     short: Scalar
-    long: Record | Items
+    long: Record | Items | OneOrMore
+
+
+@dataclass(frozen=True, slots=True)
+class OneOrMore:
+    """A record, or a list of such."""
+
+    of: Record
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +94,7 @@ class Kinds:
     by_key: Mapping[str, Record]
 
 
-Shape: TypeAlias = Scalar | Record | Entries | Items | Either | Kinds
+Shape: TypeAlias = Scalar | Record | Entries | Items | Either | OneOrMore | Kinds
 
 TEXT = Scalar(Kind.TEXT)
 NAME = Scalar(Kind.NAME)

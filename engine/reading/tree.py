@@ -79,9 +79,14 @@ class Tree:
             raise EnoughError(last)
 
     def span(self, pointer: Pointer, *, at_key: bool = False) -> Span | None:
-        """Return where a pointer leads; the nearest place above it when it leads nowhere."""
+        """Return where a pointer leads; the nearest place above it when it leads nowhere.
+
+        The one item of a list is also found as if it stood there alone.
+        """
         node, key = self.root, None
         for part in pointer:
+            if isinstance(part, str) and isinstance(node, Listing) and len(node.items) == 1:
+                node = node.items[0]
             following: Node | None = None
             if isinstance(node, Table) and part in node.entries:
                 entry = node.entries[str(part)]

@@ -43,6 +43,8 @@ class Walk:
     first: Passage
     legs: tuple[Leg, ...] = ()
     taken_back: tuple[Leg, ...] = ()
+    replay: tuple[Move, ...] = ()
+    """The moves of a walk to be gone through again, from the first on; never journalled."""
 
     @property
     def began(self) -> Began:
@@ -72,6 +74,22 @@ class Walk:
         return isinstance(self.step, Outcome)
 
     @property
+    def is_off_replay(self) -> bool:
+        """Whether another move was made than the one to be replayed."""
+        made = tuple(leg.move for leg in self.legs)
+        return bool(self.replay) and made[: len(self.replay)] != self.replay[: len(made)]
+
+    @property
+    def ahead(self) -> tuple[Move, ...]:
+        """The moves of a replay still to be made, the next one first."""
+        return () if self.is_off_replay else self.replay[len(self.legs) :]
+
+    @property
+    def can_redo(self) -> bool:
+        """Whether a move was taken back, or a replay has one ahead."""
+        return bool(self.taken_back or self.ahead)
+
+    @property
     def is_stuck(self) -> bool:
         """Whether no move is left and yet no outcome is reached; a checked pathway never is."""
         return not self.is_over and not moves(self.library, self.state)
@@ -86,10 +104,12 @@ class JournalError(ValueError):
     """The journal does not fold over this library; `args[0]` says what does not fit."""
 
 
-def set_out(library: Library, pathway: str, digest: str, now: datetime) -> Walk:
-    """Return a new walk at the entry of a pathway."""
-    edition = library.pathways[pathway].edition
-    return Walk(library, (Began(now, pathway, edition, digest),), begin(library, pathway))
+def set_out(
+    library: Library, pathway: str, digest: str, now: datetime, replay: tuple[Move, ...] = ()
+) -> Walk:
+    """Return a new walk at the entry of a pathway, with the moves of a replay ahead of it."""
+    began = Began(now, pathway, library.pathways[pathway].edition, digest)
+    return Walk(library, (began,), begin(library, pathway), replay=replay)
 
 
 def make(walk: Walk, move: Move, now: datetime) -> Walk:
@@ -112,7 +132,12 @@ def undo(walk: Walk, now: datetime) -> Walk:
 
 
 def redo(walk: Walk, now: datetime) -> Walk:
-    """Return the walk with the move last taken back made again; unchanged where there is none."""
+    """Return the walk with the move last taken back made again; unchanged where there is none.
+
+    A replay goes on by its next move, whatever was taken back.
+    """
+    if walk.ahead and not (walk.taken_back and walk.taken_back[-1].move == walk.ahead[0]):
+        return make(walk, walk.ahead[0], now)
     if not walk.taken_back:
         return walk
     return replace(

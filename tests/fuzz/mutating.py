@@ -54,6 +54,14 @@ PIECES = (
         "means: []",
         "sources: ",
     ),
+    *(
+        "rules: ",
+        "absence: {never: {}}",
+        "comes: ",
+        "scope: {after each: ",
+        "act: ",
+        "unless known: ",
+    ),
     *("<<<<<<< a\n", "x" * 5000, "[" * 40, "a: " * 40, "- " * 40, "<<: ", "steps: ", "findings: "),
 )
 _NAME = re.compile(r"[a-z][a-z0-9]*(?:-[a-z0-9]+)*")

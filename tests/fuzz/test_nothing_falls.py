@@ -15,6 +15,7 @@ from tests.fuzz.mutating import PIECES, mutated
 
 WORDS = (
     *("pathway", "steps", "vocabulary", "findings", "acts", "shallow-chamber", "go to", "answers"),
+    *("rules", "precedence", "before", "comes", "surely", "harm", "severity", "instead"),
     *("a", "b", "cannot tell", "ask", "do", "outcome", "x y", " ", "\n", "\n  ", "\n    ", ": "),
 )
 randoms = st.integers(0, 2**32 - 1).map(Random)

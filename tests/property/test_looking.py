@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from chamberwise.engine.checks.knowledge.at_sight import safe_by_form, unwitnessed
+from chamberwise.engine.exploration.compiling import compiled
 from chamberwise.engine.exploration.explore import explore, look
 from chamberwise.engine.exploration.explored import Explored
-from chamberwise.engine.exploration.program import compiled
 from chamberwise.engine.exploration.widest import widest
 from chamberwise.engine.meaning.layout import layout_of
 from chamberwise.engine.model.library import Library, Place

@@ -23,6 +23,7 @@ from typing import Any, TypeAlias
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import CaseTable, Pathway, Status
+from chamberwise.engine.model.rule import Rule
 from chamberwise.engine.model.step import (
     CANNOT_TELL,
     Action,
@@ -48,14 +49,23 @@ TODAY = date(2026, 11, 25)
 
 
 def library(
-    *pathways: Pathway, findings: Iterable[Finding] = (), acts: Iterable[Act] = ()
+    *pathways: Pathway,
+    findings: Iterable[Finding] = (),
+    acts: Iterable[Act] = (),
+    rules: Iterable[Rule] = (),
 ) -> Library:
-    """Return a library over shared findings and acts."""
-    return ToldLibrary(words(findings, acts), {each.id: each for each in pathways})
+    """Return a library over shared findings and acts, under house rules."""
+    return ToldLibrary(words(findings, acts, rules), {each.id: each for each in pathways})
 
 
-def words(findings: Iterable[Finding] = (), acts: Iterable[Act] = ()) -> Words:
-    return Words({each.id: each for each in findings}, {each.id: each for each in acts})
+def words(
+    findings: Iterable[Finding] = (), acts: Iterable[Act] = (), rules: Iterable[Rule] = ()
+) -> Words:
+    return Words(
+        {each.id: each for each in findings},
+        {each.id: each for each in acts},
+        rules={each.id: each for each in rules},
+    )
 
 
 def pathway(
@@ -63,6 +73,7 @@ def pathway(
     *steps: Step,
     findings: Iterable[Finding] = (),
     acts: Iterable[Act] = (),
+    rules: Iterable[Rule] = (),
     cases: CaseTable | None = None,
 ) -> Pathway:
     """Return a pathway that begins at the first of its steps."""
@@ -80,7 +91,7 @@ def pathway(
         start=steps[0].id,
         phases={"only": "Only phase"},
         steps={step.id: step for step in steps},
-        words=words(findings, acts),
+        words=words(findings, acts, rules),
         cases=cases,
         accepted=(),
     )

@@ -22,7 +22,7 @@ _ADVICE = "Add `sources:`; `common-practice` is a source too."
 
 
 def check(subject: Subject) -> Iterator[Problem]:
-    """Yield a problem for every claim of a step, a finding or a kit item that names no source."""
+    """Yield a problem for every claim of a step, a finding, a kit item or a rule without source."""
     for step in subject.pathway.steps.values():
         yield from _of_step(subject, step)
     yield from unsourced(subject.pathway.words, subject.tree)
@@ -48,7 +48,7 @@ def _of_step(subject: Subject, step: Step) -> Iterator[Problem]:
 
 
 def unsourced(words: Words, tree: Tree) -> Iterator[Problem]:
-    """Yield a problem for every finding with signs, and every kit item, that names no source."""
+    """Yield a problem for every rule, finding with signs or kit item that names no source."""
     for finding in words.findings.values():
         signs = any(value.sign and not value.sources for value in finding.values)
         if signs and not finding.choice and not finding.sources:
@@ -57,6 +57,9 @@ def unsourced(words: Words, tree: Tree) -> Iterator[Problem]:
     for item in words.kit.values():
         if (item.why or item.amount) and not item.sources:
             yield _at(tree, ("kit", item.id), f"what `{item.id}` is for names no source")
+    for rule in words.rules.values():
+        if not rule.sources:
+            yield _at(tree, ("rules", rule.id), f"the rule `{rule.id}` names no source")
 
 
 def _at(tree: Tree, at: Pointer, what: str) -> Problem:

@@ -13,8 +13,8 @@ from functools import lru_cache
 from itertools import product
 from math import prod
 
+from chamberwise.engine.exploration.compiling import compiled
 from chamberwise.engine.exploration.explored import Explored, Seen
-from chamberwise.engine.exploration.program import compiled
 from chamberwise.engine.exploration.widest import widest
 from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.model.library import Library, Place

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from chamberwise.engine.checks.references import Of, references
+from chamberwise.engine.checks.references import Of
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
@@ -29,9 +29,11 @@ TABLES = (
 
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem for every own act, duty, kit item, source, phase or finding never used."""
+    if not subject.loaded.source(subject.pathway.id).rules_are_whole:
+        return
     used = {
         (reference.of, reference.name)
-        for reference in references(subject.pathway)
+        for reference in subject.references
         if reference.value_of is None
     }
     for table, kinds in TABLES:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from chamberwise.engine.checks.references import references
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.nearest import did_you_mean
@@ -22,7 +21,7 @@ def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem for every value named of a finding that does not have it."""
     if not subject.definitions_are_whole:
         return
-    for reference in references(subject.pathway):
+    for reference in subject.references:
         finding = subject.words.findings.get(reference.value_of or "")
         if finding is None or finding.value(reference.name):
             continue

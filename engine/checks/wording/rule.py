@@ -22,12 +22,13 @@ class TextKind(StrEnum):
     SIGN = "sign"  # how a value is told
     CAUTION = "caution"
     INSTEAD = "instead"  # the right thing to do, paired with a caution
+    REMEDY = "remedy"  # the right thing to do, paired with a rule; it may be several acts in order
     REASON = "reason"  # why, because, a position's text
     TITLE = "title"
 
 
 EVERY_KIND = frozenset(TextKind)
-TO_BE_DONE = frozenset({TextKind.INSTRUCTION, TextKind.INSTEAD})
+TO_BE_DONE = frozenset({TextKind.INSTRUCTION, TextKind.INSTEAD, TextKind.REMEDY})
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,7 +10,7 @@ import re
 from collections.abc import Iterator
 
 from chamberwise.engine.checks.wording.clauses import PROHIBITION, act_start, prohibition_at
-from chamberwise.engine.checks.wording.rule import TO_BE_DONE, Hit, WordingRule
+from chamberwise.engine.checks.wording.rule import TO_BE_DONE, Hit, TextKind, WordingRule
 from chamberwise.engine.checks.wording.sentences import sentences, without_quotes
 from chamberwise.engine.checks.wording.verbs import (
     PLAIN_VERBS,
@@ -102,7 +102,7 @@ RULE = WordingRule(
         " verb, and nobody can tick off half a line."
     ),
     source="ASD-STE100, one instruction a sentence (secondary source read)",
-    reads=TO_BE_DONE,
+    reads=TO_BE_DONE - {TextKind.REMEDY},
     find=_find,
     wrong="Fill the chamber and withdraw the tip.",
     right="Hold the tip and the second instrument still.",

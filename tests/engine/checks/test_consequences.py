@@ -108,7 +108,9 @@ def test_a_fault_in_the_head_hides_none_in_the_steps() -> None:
         return text[:start] + text[text.index("\n", text.index("after that:", start)) + 1 :]
 
     name = next(
-        Path(shown).name for shown, file in _good().files.items() if "    at most:" in file.text
+        Path(shown).name
+        for shown, file in _good().files.items()
+        if file.pathway and "    at most:" in file.text
     )
     assert {each.code for each in _told(_damaged(name, change))} >= {
         "wrong-value",

@@ -13,6 +13,7 @@ from chamberwise.engine.reading.shapes import (
     Items,
     Kind,
     Kinds,
+    OneOrMore,
     Record,
     Shape,
 )
@@ -44,6 +45,18 @@ KEYS = (
     *("ask", "do", "branch", "hand over to", "outcome", "does", "says", "at most", "after that"),
     *("danger", "notice", "instead", "go to", "means", "title", "pathway", "vocabulary", "wy"),
     *("steps", "cannot tell", "sources", "label", "when", "phase", "<<", "~", "true", "Not A Name"),
+    *(
+        "rules",
+        "absence",
+        "precedence",
+        "chain response",
+        "never",
+        "comes",
+        "scope",
+        "until",
+        "and",
+    ),
+    *("before", "after each", "between", "act", "surely", "known", "severity"),
 )
 
 
@@ -63,6 +76,8 @@ def document(shape: Shape, random: Random) -> Node:
             return table({name: document(shape.of, random) for name in names})
         case Either():
             return document(random.choice((shape.short, shape.long)), random)
+        case OneOrMore():
+            return document(random.choice((shape.of, Items(shape.of))), random)
 
 
 def scalar(text: str, random: Random) -> Scalar:
@@ -80,8 +95,12 @@ def _record(shape: Record, random: Random) -> Table:
     kept -= {*shape.exactly_one, *shape.together}
     if shape.exactly_one:
         kept.add(random.choice(shape.exactly_one))
-    if random.random() < 0.4:
+    is_asked_for = not kept.isdisjoint(shape.together)
+    if is_asked_for or (random.random() < 0.4 and not {*shape.together} & {*shape.exactly_one}):
         kept |= set(shape.together)
+    kept -= {name for name, others in shape.only_with.items() if kept.isdisjoint(others)}
+    if len(kept) < shape.fewest:
+        kept.add(random.choice(list(shape.keys)))
     keys = [name for name in shape.keys if name in kept]
     return table({str(name): document(shape.keys[name].shape, random) for name in keys})
 

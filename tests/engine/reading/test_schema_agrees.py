@@ -10,7 +10,8 @@ import pytest
 from chamberwise.engine.diagnostics.problem import Problem, pointer_text
 from chamberwise.engine.reading import codes
 from chamberwise.engine.reading.form_pathway import PATHWAY
-from chamberwise.engine.reading.form_words import VOCABULARY
+from chamberwise.engine.reading.form_rules import RULE
+from chamberwise.engine.reading.form_vocabulary import VOCABULARY
 from chamberwise.engine.reading.json_schema import schema
 from chamberwise.engine.reading.read import read
 from chamberwise.engine.reading.shapes import Record
@@ -24,7 +25,7 @@ from tests.engine.reading.documents import damaged, document, tree_of
 
 ROOT = Path(__file__).parents[3]
 SHIPPED = sorted((ROOT / "protocols").glob("**/*.yaml"))
-SHAPES = {"pathway": PATHWAY, "vocabulary": VOCABULARY}
+SHAPES = {"pathway": PATHWAY, "vocabulary": VOCABULARY, "rule": RULE}
 seeds = st.integers(0, 2**32 - 1).map(Random)
 faults = st.integers(0, 3)
 

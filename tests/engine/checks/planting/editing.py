@@ -9,10 +9,17 @@ from functools import cached_property
 from chamberwise.engine.diagnostics.problem import Pointer
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.reading.form_pathway import PATHWAY
-from chamberwise.engine.reading.form_words import VOCABULARY
+from chamberwise.engine.reading.form_vocabulary import VOCABULARY
 from chamberwise.engine.reading.library import Loaded
-from chamberwise.engine.reading.shapes import Either, Entries, Items, Kinds, Record, Shape
-from chamberwise.engine.reading.shapes import Scalar as ScalarShape
+from chamberwise.engine.reading.shapes import (
+    Either,
+    Entries,
+    Items,
+    Kinds,
+    OneOrMore,
+    Record,
+    Shape,
+)
 from chamberwise.engine.reading.tree import Entry, Listing, Node, Scalar, Table
 
 
@@ -72,9 +79,11 @@ class Source:
         return starts
 
     def at(self, *pointer: str | int) -> Node:
-        """Return the node at a pointer."""
+        """Return the node at a pointer; the one item of a list is met as if it stood alone."""
         node: Node = self.root
         for part in pointer:
+            if isinstance(part, str) and isinstance(node, Listing) and len(node.items) == 1:
+                node = node.items[0]
             if isinstance(node, Table):
                 node = node.entries[str(part)].value
             elif isinstance(node, Listing) and isinstance(part, int):
@@ -185,18 +194,20 @@ def _which(parent: Node, part: str | int) -> int:
     return list(parent.entries).index(str(part)) if isinstance(parent, Table) else int(part)
 
 
-def _places(at: Pointer, node: Node, shape: Shape, entry: Entry | None) -> Iterator[Place]:
+def read_by(shape: Shape, node: Node) -> Shape:
+    """Return the shape by which a node is read where several may stand."""
     if isinstance(shape, Either):
-        yield Place(at, node, shape, entry)
-        shape = shape.short if isinstance(node, Scalar) else shape.long
-        if isinstance(shape, ScalarShape):
-            return
-        yield from _below(at, node, shape)
-        return
+        return read_by(shape.short if isinstance(node, Scalar) else shape.long, node)
+    if isinstance(shape, OneOrMore):
+        return Items(shape.of) if isinstance(node, Listing) else shape.of
+    return shape
+
+
+def _places(at: Pointer, node: Node, shape: Shape, entry: Entry | None) -> Iterator[Place]:
     if isinstance(shape, Kinds) and isinstance(node, Table):
         shape = next(record for key, record in shape.by_key.items() if key in node.entries)
     yield Place(at, node, shape, entry)
-    yield from _below(at, node, shape)
+    yield from _below(at, node, read_by(shape, node))
 
 
 def _below(at: Pointer, node: Node, shape: Shape) -> Iterator[Place]:

@@ -11,7 +11,7 @@ from chamberwise.engine.checks.run import check_files
 from chamberwise.engine.diagnostics.problem import Problem
 from chamberwise.engine.reading.library import File, Loaded, assemble, load_library, read_text
 
-from tests.engine.checks.planting import arrows, evidence, form, wording, words
+from tests.engine.checks.planting import arrows, evidence, form, rules, wording, words
 from tests.engine.checks.planting.editing import Fault, Source
 
 TODAY = date(2026, 11, 25)
@@ -21,9 +21,10 @@ PLANTERS: tuple[Planter, ...] = (
     arrows.faults,
     words.faults,
     evidence.faults,
+    rules.faults,
     wording.faults,
 )
-QUICK: tuple[Planter, ...] = (form.faults, words.faults, evidence.faults)
+QUICK: tuple[Planter, ...] = (form.faults, words.faults, evidence.faults, rules.faults)
 
 
 @dataclass(frozen=True, slots=True)

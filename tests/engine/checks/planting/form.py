@@ -10,7 +10,7 @@ from chamberwise.engine.reading.shapes import Either, Entries, Items, Kind, Reco
 from chamberwise.engine.reading.shapes import Scalar as ScalarShape
 from chamberwise.engine.reading.tree import Scalar, Table
 
-from tests.engine.checks.planting.editing import Fault, Place, Source
+from tests.engine.checks.planting.editing import Fault, Place, Source, read_by
 
 WRONG = {
     Kind.TEXT: ("", " ", "~"),
@@ -27,8 +27,9 @@ WRONG = {
 def faults(source: Source) -> Iterator[Fault]:
     """Yield every fault of form at every place."""
     for place in source.places:
-        if isinstance(place.shape, Record) and isinstance(place.node, Table):
-            yield from _of_record(source, place, place.node, place.shape)
+        shape = read_by(place.shape, place.node)
+        if isinstance(shape, Record) and isinstance(place.node, Table):
+            yield from _of_record(source, place, place.node, shape)
         elif isinstance(place.shape, Entries) and isinstance(place.node, Table):
             yield from _of_names(source, place, place.node)
         if place.pointer:
@@ -69,7 +70,8 @@ def _missing(source: Source, place: Place, node: Table, name: str) -> Fault:
         slug = "step-kind"
     if len(node.entries) == 1:
         slug = "missing-key" if source.is_flow(node) else "wrong-kind"
-    return Fault("missing key", text, slug, above.span.line, f"`{name}`")
+    saying = "nothing stands here" if slug == "wrong-kind" else f"`{name}`"
+    return Fault("missing key", text, slug, above.span.line, saying)
 
 
 def _of_names(source: Source, place: Place, node: Table) -> Iterator[Fault]:
@@ -127,6 +129,7 @@ def _tabs(source: Source) -> Iterator[Fault]:
             continue
         start = source.start(key)
         before = source.text[start - key.span.column + 1 : start]
-        if not before.strip():
+        goes_on = source.text[: start - len(before)].rstrip().endswith(",")  # within braces
+        if not before.strip() and not goes_on:
             text = source.spliced((start - len(before), start, "\t"))
             yield Fault("tab", text, "yaml-syntax", key.span.line, "spaces")

@@ -1,0 +1,94 @@
+"""A rule that speaks of what never comes about in the pathways it binds."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+
+from chamberwise.engine.checks.rules.book import Book, own_book
+from chamberwise.engine.checks.rules.places import Said
+from chamberwise.engine.checks.subject import Subject
+from chamberwise.engine.diagnostics.code import Code
+from chamberwise.engine.diagnostics.problem import Pointer, Problem, Severity
+
+CODE = Code(
+    "rule-says-nothing",
+    Severity.WARNING,
+    "A rule that speaks of what never comes about",
+    "It would be proved to hold, or could never hold, and nobody would be safer for it.",
+)
+
+_ADVICE = "Correct the name, or leave it out of the rule."
+
+
+def check(subject: Subject) -> Iterator[Problem]:
+    """Yield such a problem for the rules of a pathway."""
+    yield from of(own_book(subject))
+
+
+def of(book: Book) -> Iterator[Problem]:
+    """Yield a problem for every name in a happening that no step of the pathways brings about."""
+    if not (book.rules and book.shows_all):
+        return
+    for _, said in book.said():
+        for at, message in _vain(said, book):
+            yield book.problem(CODE, (*said.pointer, *at), message, _ADVICE)
+
+
+def _vain(said: Said, book: Book) -> Iterator[tuple[Pointer, str]]:
+    happening, words, does = said.happening, book.words, book.doings
+    lines, where = does.lines, book.where
+    acts, duties = {act for act, _ in lines}, {who for _, who in lines}
+    in_vain = [
+        *_not_in("act", happening.acts, words.acts, acts, f"no step of {where} does `%s`"),
+        *_not_in("by", happening.by, words.duties, duties, f"no line of {where} is for `%s`"),
+        *_not_in(
+            "warns of",
+            happening.warns_of,
+            words.acts,
+            does.warned,
+            f"no danger or warning of {where} guards `%s`",
+        ),
+        *_not_in(
+            "asks", happening.asks, words.findings, does.asked, f"no step of {where} asks `%s`"
+        ),
+        *_not_in(
+            "hands over to",
+            happening.hands_over_to,
+            book.library.pathways,
+            does.handovers,
+            f"no step of {where} hands over to `%s`",
+        ),
+        *_of_knowledge(said, book),
+    ]
+    yield from in_vain
+    apart = acts.intersection(happening.acts) and duties.intersection(happening.by)
+    if apart and not any(act in happening.acts and who in happening.by for act, who in lines):
+        yield ("by",), f"no line of {where} has that act done by that duty"
+
+
+def _of_knowledge(said: Said, book: Book) -> Iterator[tuple[Pointer, str]]:
+    happening, words, does = said.happening, book.words, book.doings
+    untold, settled = (
+        f"no step of {book.where} asks `%s` or makes it known",
+        f"no step of {book.where} makes `%s` stale",
+    )
+    for finding, _ in happening.surely.terms:
+        yield from _not_in("surely", (finding,), words.findings, does.told, untold, by_key=True)
+    yield from _not_in("known", happening.known, words.findings, does.told, untold)
+    yield from _not_in("unless known", happening.unless_known, words.findings, does.told, untold)
+    yield from _not_in("stale", happening.stale, words.findings, does.stale, settled)
+
+
+def _not_in(
+    key: str,
+    names: Iterable[str],
+    defined: Iterable[str],
+    found: Iterable[str | None],
+    message: str,
+    *,
+    by_key: bool = False,
+) -> Iterator[tuple[Pointer, str]]:
+    """Yield every name that is defined and never comes about; names nobody defined are told."""
+    for place, name in enumerate(names):
+        if name in defined and name not in found:
+            yield (key, name if by_key else place), message % name

@@ -1,0 +1,227 @@
+"""From the steps of a pathway to nodes over integers: every kind of step as masks over bits.
+
+What many steps share, as where an arrow leads or what some acts do, is worked out once.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from chamberwise.engine.exploration.moves import Effect, action_effect, condition_masks
+from chamberwise.engine.exploration.program import DONE, Call, Entering, Next, Node, Program
+from chamberwise.engine.exploration.unswept import unswept
+from chamberwise.engine.meaning.layout import Field, layout_of
+from chamberwise.engine.meaning.state import start
+from chamberwise.engine.model.library import Library, Place
+from chamberwise.engine.model.step import (
+    CANNOT_TELL,
+    Action,
+    Branch,
+    Handover,
+    Outcome,
+    PathwayId,
+    Question,
+    StepId,
+)
+from chamberwise.engine.model.words import ValueId
+
+
+def compiled(
+    library: Library,
+    pathway: PathwayId,
+    tracked: Iterable[Field] = (),
+    uncounted: frozenset[Place] = frozenset(),
+    *,
+    is_free: bool = False,
+) -> Program:
+    """Return the program of a pathway whose names are all defined.
+
+    Of the tracked fields it keeps whether they are stale, as bits above those of all findings.
+    Where entries of bounded steps are not counted, or nothing is known, it has more walks, never
+    less.
+    """
+    layout = layout_of(library)
+    width = layout.every.bit_length()
+    program = Program(library, layout, width=width, uncounted=uncounted, is_free=is_free)
+    for each in tracked:
+        program.tracked[each.every] = 1 << program.width
+        program.width += 1
+    first = start(library, pathway)
+    program.first_bits = first.possible
+    program.node(first.place)
+    with unswept():
+        for place, node in enumerate(program.nodes):  # grows while it is gone through
+            _compile(program, place, node)
+    return program
+
+
+def _compile(program: Program, place: int, node: Node) -> None:
+    if node.is_door:
+        _door(program, node)
+        return
+    if program.is_free and isinstance(node.step, Question | Action | Branch):
+        _free(program, node, node.step)
+        return
+    match node.step:
+        case Question():
+            _question(program, node, node.step)
+        case Action():
+            _action(program, node, node.step)
+        case Branch():
+            _branch(program, node, node.step)
+        case Handover():
+            program.calls[place] = _handover(program, node, node.step)
+        case Outcome():
+            pass
+
+
+def _door(program: Program, node: Node) -> None:
+    bound = node.step.bound
+    assert bound
+    inside = program.node(node.place)
+    node.leads_to.append(inside)
+    after_that = _to(program, node, bound.after_that)
+    node.onward = lambda bits: [(None, inside, bits), (None, *after_that(bits))]
+
+
+def _free(program: Program, node: Node, step: Question | Action | Branch) -> None:
+    names: list[str | None] = [None]
+    if isinstance(step, Question):
+        targets = [answer.go_to for answer in step.answers]
+        names = [answer.id for answer in step.answers]
+    elif isinstance(step, Action):
+        targets, names = [step.go_to], [DONE]
+    else:
+        rest = [target for target in (step.otherwise, step.not_known) if target is not None]
+        targets = [*(row.go_to for row in step.rows), *rest]
+        names *= len(targets)
+    enters = [
+        (name, _to(program, node, target)) for name, target in zip(names, targets, strict=True)
+    ]
+    node.onward = lambda bits: [(name, *enter(bits)) for name, enter in enters]
+    node.ways = tuple([(name, 0, -1, 0, enter) for name, enter in enters if name is not None])
+
+
+def _question(program: Program, node: Node, step: Question) -> None:
+    asked = program.layout.field(node.place.pathway, step.ask)
+    every = node.reads = asked.every
+    kept = ~every & ~program.tracked.get(every, 0)
+    answers = [
+        (answer.id, _mask(program, asked, answer.means), _to(program, node, answer.go_to))
+        for answer in step.answers
+    ]
+    node.asked = every
+    node.ways = tuple(
+        [
+            (name, 0, -1, 0, enter) if name == CANNOT_TELL else (name, mask, kept | mask, 0, enter)
+            for name, mask, enter in answers
+        ]
+    )
+
+    def onward(bits: int) -> list[Next]:
+        possible = bits & every
+        if possible != every:
+            for name, mask, enter in answers:
+                if name != CANNOT_TELL and not possible & ~mask:
+                    return [(None, *enter(bits))]
+        rest = bits & kept
+        return [
+            (name, *enter(bits if name == CANNOT_TELL else rest | possible & mask))
+            for name, mask, enter in answers
+            if name == CANNOT_TELL or possible & mask
+        ]
+
+    def onward_uncounted(bits: int) -> list[Next]:
+        possible = bits & every
+        if possible != every:
+            for name, mask, enter in answers:
+                if name != CANNOT_TELL and not possible & ~mask:
+                    return [(None, enter.last, bits)]
+        rest = bits & kept
+        return [
+            (name, enter.last, bits if name == CANNOT_TELL else rest | possible & mask)
+            for name, mask, enter in answers
+            if name == CANNOT_TELL or possible & mask
+        ]
+
+    counts = any(enter.chain for _, _, enter in answers)
+    node.onward = onward if counts else onward_uncounted
+
+
+def _action(program: Program, node: Node, step: Action) -> None:
+    effect = _effect(program, node.place.pathway, step)
+    keep, add = effect.keep, effect.add
+    node.kills = ~keep | add
+    for every, _ in effect.if_narrowed:
+        node.reads |= every
+    enter = _to(program, node, step.go_to)
+    last = enter.last
+    node.ways = () if effect.if_narrowed else ((DONE, 0, keep, add, enter),)
+    if effect.if_narrowed:
+        node.onward = lambda bits: [(DONE, *enter(effect(bits)))]
+    elif enter.chain:
+        node.onward = lambda bits: [(DONE, *enter(bits & keep | add))]
+    else:
+        node.onward = lambda bits: [(DONE, last, bits & keep | add)]
+
+
+def _branch(program: Program, node: Node, step: Branch) -> None:
+    rows = [
+        (
+            *condition_masks(row.when, program.layout, node.place.pathway),
+            _to(program, node, row.go_to),
+        )
+        for row in step.rows
+    ]
+    for _, terms, _ in rows:
+        for every, _ in terms:
+            node.reads |= every
+    otherwise = _to(program, node, step.otherwise) if step.otherwise is not None else None
+    not_known = _to(program, node, step.not_known) if step.not_known is not None else None
+
+    def onward(bits: int) -> list[Next]:
+        for forbidden, _, enter in rows:
+            if not bits & forbidden:
+                return [(None, *enter(bits))]
+        is_open = any(all(bits & mask for _, mask in terms) for _, terms, _ in rows)
+        rest = not_known if is_open else otherwise
+        return [(None, *rest(bits))] if rest else []
+
+    node.onward = onward
+
+
+def _handover(program: Program, node: Node, step: Handover) -> Call:
+    there = Place(step.to, program.library.pathways[step.to].start)
+    enter = Entering(program, there)
+    back = {outcome: _to(program, node, target) for outcome, target in step.on_return}
+    return Call(step.to, enter, back)
+
+
+def _to(program: Program, node: Node, target: StepId) -> Entering:
+    key = node.place.pathway, target
+    enter = program.entering.get(key)
+    if enter is None:
+        enter = program.entering[key] = Entering(program, Place(*key))
+    node.reads |= enter.reads
+    for there in enter.leads_to:
+        if there not in node.leads_to:
+            node.leads_to.append(there)
+    return enter
+
+
+def _mask(program: Program, asked: Field, means: tuple[ValueId, ...]) -> int:
+    key = asked.every, means
+    mask = program.masks.get(key)
+    if mask is None:
+        mask = program.masks[key] = asked.mask(means)
+    return mask
+
+
+def _effect(program: Program, pathway: PathwayId, step: Action) -> Effect:
+    key = pathway, tuple([line.act for line in step.lines]), step.effects
+    effect = program.effects.get(key)
+    if effect is None:
+        words = program.library.words(pathway)
+        effect = action_effect(step, words, program.layout, pathway, program.tracked)
+        program.effects[key] = effect
+    return effect

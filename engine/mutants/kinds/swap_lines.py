@@ -1,0 +1,35 @@
+"""Two lines of an action, one right after the other, change places."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from itertools import pairwise
+
+from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.step import Action
+from chamberwise.engine.model.words import Words
+from chamberwise.engine.mutants.editing import numbered, with_steps
+from chamberwise.engine.mutants.mutant import Mutant, mutant
+
+KIND = "swap-lines"
+
+
+def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
+    """Yield each action with two lines exchanged whose acts follow each other.
+
+    Lines without an act between them stay where they are; the same act twice is no exchange.
+    """
+    for name, step in pathway.steps.items():
+        if not isinstance(step, Action):
+            continue
+        places = [place for place, line in enumerate(step.lines) if line.act is not None]
+        names = list(numbered(step.lines[place].act or "" for place in places))
+        for (one, first), (other, second) in pairwise(zip(places, names, strict=True)):
+            if step.lines[one].act == step.lines[other].act:
+                continue
+            lines = list(step.lines)
+            lines[one], lines[other] = lines[other], lines[one]
+            what = f"in `{name}`, `{second}` comes before `{first}`"
+            swapped = with_steps(pathway, replace(step, lines=tuple(lines)))
+            yield mutant(KIND, f"{name}/{first} <-> {second}", what, swapped)

@@ -1,0 +1,1 @@
+"""Proving safety rules on every walk, and telling the walk on which one breaks."""

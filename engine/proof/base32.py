@@ -1,0 +1,81 @@
+"""Numbers as keys to be typed: Crockford's letters and figures, closed by two check letters.
+
+The check is a Reed and Solomon code (1960) over the 32 signs: of a key up to `SURE_UP_TO` signs
+any one or two signs mistyped are noticed, two neighbours swapped among them; of a longer key
+surely any one sign.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
+"""Crockford's base 32: no I, L, O or U."""
+
+BITS = 5
+CHECKS = 2
+GROUP = 4
+SURE_UP_TO = 30
+LONGEST = 1000
+
+_READ_AS = str.maketrans("OIL", "011")
+_MODULUS = 0b100101
+"""The polynomial x^5 + x^2 + 1 that makes a field of 32 signs."""
+
+
+def written(number: int, least: int = 1) -> str:
+    """Return a number as at least so many signs and the check, in groups with hyphens."""
+    signs: list[int] = []
+    while number or len(signs) < least:
+        signs.append(number % len(SIGNS))
+        number >>= BITS
+    text = "".join(SIGNS[sign] for sign in _checked(signs[::-1]))
+    return "-".join(text[at : at + GROUP] for at in range(0, len(text), GROUP))
+
+
+def number_of(typed: str) -> int | None:
+    """Return the number that a key stands for; `None` where it was mistyped.
+
+    Small letters, `o`, `i` and `l`, spaces and hyphens are taken as they were meant.
+    """
+    plain = typed.upper().translate(_READ_AS).replace("-", "").replace(" ", "")
+    if not CHECKS < len(plain) <= LONGEST or any(sign not in SIGNS for sign in plain):
+        return None
+    signs = [SIGNS.index(sign) for sign in plain]
+    if any(_sums(signs)):
+        return None
+    number = 0
+    for sign in signs[:-CHECKS]:
+        number = number << BITS | sign
+    return number
+
+
+def _checked(signs: Sequence[int]) -> list[int]:
+    """Return signs with the two that make both sums nothing."""
+    plain, weighted = _sums([*signs, 0, 0])
+    # With check signs x and y last, x + y = plain and 2x + y = weighted, so 3x is their sum.
+    x = _times(plain ^ weighted, _inverse(3))
+    return [*signs, x, plain ^ x]
+
+
+def _sums(signs: Iterable[int]) -> tuple[int, int]:
+    """Return the values at 1 and at 2; a 1 stands before the signs, so that zeros count."""
+    plain = weighted = 1
+    for sign in signs:
+        plain ^= sign
+        weighted = _times(weighted, 2) ^ sign
+    return plain, weighted
+
+
+def _times(one: int, other: int) -> int:
+    product = 0
+    while other:
+        product ^= one if other & 1 else 0
+        one <<= 1
+        one ^= _MODULUS if one & 1 << BITS else 0
+        other >>= 1
+    return product
+
+
+def _inverse(sign: int) -> int:
+    return next(each for each in range(1, len(SIGNS)) if _times(sign, each) == 1)

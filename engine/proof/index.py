@@ -1,0 +1,79 @@
+"""Which machines a moment may concern, found by what happens instead of by asking each."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from typing import TypeAlias
+
+from chamberwise.engine.meaning.happens import shows_event
+from chamberwise.engine.meaning.moments import Moment
+from chamberwise.engine.model.rule import ANY, Happening
+from chamberwise.engine.proof.monitors import Monitor
+
+Label: TypeAlias = tuple[str, str]
+Concern: TypeAlias = tuple[int, int, Happening]
+"""A machine, the bit of one of its letters, and what makes it true."""
+
+_ALWAYS: Label = ("", "")
+
+
+@dataclass(slots=True)
+class Index:
+    """The happenings of all machines by the one label that each must show."""
+
+    by_label: dict[Label, list[Concern]] = field(default_factory=dict)
+    restless: list[int] = field(default_factory=list)
+    """Machines that a moment may change though it shows nothing they speak of."""
+
+    def concerns(self, moment: Moment) -> Iterator[Concern]:
+        """Yield every letter that a moment may make true, what is known left aside."""
+        for label in _labels(moment):
+            for concern in self.by_label.get(label, ()):
+                if shows_event(concern[2], moment):
+                    yield concern
+
+
+def index_of(monitors: Sequence[Monitor]) -> Index:
+    """Return the index of some machines."""
+    index = Index()
+    for number, monitor in enumerate(monitors):
+        if any(row[0] != state for state, row in enumerate(monitor.machine.after)):
+            index.restless.append(number)
+        for place, any_of in enumerate(monitor.roles):
+            for happening in any_of:
+                for label in _telling(happening):
+                    index.by_label.setdefault(label, []).append((number, 1 << place, happening))
+    return index
+
+
+def _telling(happening: Happening) -> list[Label]:
+    """Return labels of which a moment shows at least one, by the part that tells most."""
+    for kind, names in (
+        ("act", happening.acts),
+        ("asks", happening.asks),
+        ("outcome", happening.outcomes),
+        ("hands over to", happening.hands_over_to),
+        ("warns of", happening.warns_of),
+        ("by", happening.by),
+    ):
+        if names:
+            return [(kind, name) for name in dict.fromkeys(names)]
+    return [_ALWAYS]
+
+
+def _labels(moment: Moment) -> Iterator[Label]:
+    yield _ALWAYS
+    for kind, name in (
+        ("act", moment.act),
+        ("asks", moment.asks),
+        ("hands over to", moment.hands_over_to),
+        ("by", moment.by),
+    ):
+        if name is not None:
+            yield kind, name
+    for act in moment.warns_of:
+        yield "warns of", act
+    if moment.is_outcome:
+        yield "outcome", moment.place.step
+        yield "outcome", ANY

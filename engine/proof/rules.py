@@ -1,0 +1,28 @@
+"""Which rules bind a pathway, and where an operation ends."""
+
+from __future__ import annotations
+
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.rule import Rule
+from chamberwise.engine.model.step import Handover, PathwayId, StepId
+
+
+def rules_for(library: Library, pathway: PathwayId) -> tuple[Rule, ...]:
+    """Return the house rules, then the pathway's own; no own rule takes a house rule's place."""
+    own = library.pathways[pathway].words.rules
+    house = library.shared.rules
+    return (*house.values(), *(rule for name, rule in own.items() if name not in house))
+
+
+def comes_back_by(library: Library, pathway: PathwayId) -> frozenset[StepId]:
+    """Return the outcomes by which a pathway comes back to one that handed over to it.
+
+    There the operation goes on: what is still owed is judged in the walks that go through.
+    """
+    return frozenset(
+        outcome
+        for other in library.pathways.values()
+        for step in other.steps.values()
+        if isinstance(step, Handover) and step.to == pathway
+        for outcome, _ in step.on_return
+    )

@@ -1,0 +1,171 @@
+"""All rules in one search over states.
+
+Every state carries the set of all states of all machines that some walk brings there, as one
+integer. Only what is new at a state is carried on, so that each pair of a state and a state of a
+machine is gone through once.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+from heapq import heappop, heappush
+
+from chamberwise.engine.proof.monitors import Monitor
+from chamberwise.engine.proof.shots import NO_SHOT, Shot
+from chamberwise.engine.proof.spots import Arrows, ranks
+from chamberwise.engine.proof.states import States
+
+NOBODY = 1
+"""A mark that every state carries once it is met, whatever machines there are."""
+
+
+@dataclass(slots=True)
+class Watched:
+    """What a search found: by the number of a machine the state in which it was first lost.
+
+    `unkept` has those of walks that ended there without what was asked for.
+    """
+
+    lost: dict[int, int] = field(default_factory=dict)
+    unkept: dict[int, int] = field(default_factory=dict)
+    stopped: bool = False
+
+
+class Search:
+    """One search under way."""
+
+    def __init__(
+        self,
+        states: States,
+        spots: Arrows,
+        monitors: Sequence[Monitor],
+        most: int,
+        is_end: Callable[[int], bool],
+    ) -> None:
+        self.states = states
+        self.spots = spots
+        self.monitors = monitors
+        self.most = most
+        self.is_end = is_end
+        """Whether the operation ends at an outcome."""
+        self.found = Watched()
+        self.alive = sum(monitor.bits for monitor in monitors) | NOBODY
+        self.lost = sum(monitor.lost for monitor in monitors)
+        self.not_good = sum(monitor.not_good for monitor in monitors)
+        self.images: dict[Shot, dict[int, int]] = {}
+        """Where each shot met takes the bits that it moves, once worked out."""
+
+    def by_length(self, *, stop_at_first: bool = False) -> Watched:
+        """Go through everything, walks of fewer moves first."""
+        front = self._first()
+        while front and not self._is_enough():
+            self._at_ends(front)
+            if stop_at_first and self.has_broken:
+                break
+            front = self._onward(front)
+        return self.found
+
+    def by_rank(self) -> Watched:
+        """Go through everything, earlier spots first, so that most states come up once."""
+        states, rank_of = self.states, ranks(self.spots)
+        waiting: dict[int, dict[int, int]] = {}
+        queue: list[tuple[int, int]] = []
+        onward = self._first()
+        while (onward or queue) and not self._is_enough():
+            for state, carried in onward.items():
+                spot = states.spot(state)
+                front = waiting.get(spot)
+                if front is None:
+                    waiting[spot] = {state: carried}
+                    heappush(queue, (rank_of[states.spot_of(spot)], spot))
+                else:
+                    front[state] = front.get(state, 0) | carried
+            front = waiting.pop(heappop(queue)[1])
+            self._at_ends(front)
+            onward = self._onward(front)
+        return self.found
+
+    def _first(self) -> dict[int, int]:
+        start = sum(1 << each.shift for each in self.monitors if not each.is_instant) | NOBODY
+        for state in self.states.first():
+            self.states.marks[state] = start
+        return dict.fromkeys(self.states.first(), start)
+
+    def _is_enough(self) -> bool:
+        self.found.stopped = len(self.states) > self.most
+        return self.found.stopped
+
+    def _onward(self, front: dict[int, int]) -> dict[int, int]:
+        """Make one move from every state in front; return what is new where they lead."""
+        states, marks, alive = self.states, self.states.marks, self.alive
+        begins, count, targets, shot_of = states.begin, states.count, states.targets, states.shot_of
+        onward: dict[int, int] = {}
+        states.open_all(front)
+        for state, carried in front.items():
+            carried &= alive
+            begin = begins[state]
+            image, last = carried, NO_SHOT
+            for edge in range(begin, begin + count[state]):
+                target, shot = targets[edge], shot_of[edge]
+                if shot != last:
+                    image, last = self._image(shot, carried, target), shot
+                mark = marks[target]
+                if not mark:
+                    marks[target] = onward[target] = image
+                elif image & ~mark:
+                    marks[target] = mark | image
+                    onward[target] = onward.get(target, 0) | image & ~mark
+        return onward
+
+    def _image(self, shot: Shot, carried: int, target: int) -> int:
+        """Return where a shot takes what is carried, but for machines that are lost by it."""
+        images = self.images.get(shot)
+        if images is None:
+            images = self.images[shot] = {}
+            self._first_time(shot, target)
+        part = carried & self.states.shots.moves_bits[shot]
+        moved = images.get(part)
+        if moved is None:
+            moved = images[part] = self.states.shots.moved(shot, part)
+        image = carried ^ part | moved
+        if moved & self.lost:
+            self._lost(moved, target)
+            image &= self.alive
+        return image
+
+    def _first_time(self, shot: Shot, state: int) -> None:
+        """Tell which machines without memory are lost by a shot not met before."""
+        for number in self.states.shots.loses[shot]:
+            self.found.lost.setdefault(number, state)
+
+    def _at_ends(self, front: dict[int, int]) -> None:
+        ends = self.states.ends
+        for state in [state for state in front if state in ends]:
+            image = self._image(ends[state], front[state] & self.alive, state)
+            if image & self.not_good & self.alive and self.is_end(state):
+                self._unkept(image & self.alive, state)
+
+    def _lost(self, bits: int, state: int) -> None:
+        for number, monitor in enumerate(self.monitors):
+            if monitor.lost & bits & self.alive:
+                self.found.lost[number] = state
+                self._retire(monitor)
+
+    def _unkept(self, bits: int, state: int) -> None:
+        for number, monitor in enumerate(self.monitors):
+            if monitor.not_good & bits:
+                self.found.unkept[number] = state
+                self._retire(monitor)
+
+    def _retire(self, monitor: Monitor) -> None:
+        self.alive &= ~monitor.bits
+        self.lost &= self.alive
+
+    @property
+    def has_broken(self) -> bool:
+        """Whether some rule broke on a walk gone through so far."""
+        return any(
+            not self.monitors[number].is_trigger
+            for number in (*self.found.lost, *self.found.unkept)
+        )
