@@ -65,6 +65,19 @@ LIBRARY = (
     KeyAction("up", ("up",), "Up", "up", "the pathway above", False),
     KeyAction("down", ("down",), "Down", "down", "the pathway below", False),
     KeyAction("open", ("enter",), "Enter", "open", "walk the pathway marked with >"),
+    KeyAction("prove", ("p",), "p", "check and prove", "its problems, and its rules on every walk"),
+    HELP,
+    QUIT,
+    STOP,
+)
+
+CHECKER = (
+    KeyAction("up", ("up",), "Up/Down", "choose", "the row above or below"),
+    KeyAction("down", ("down",), "Down", "down", "the row below", False),
+    KeyAction("replay", ("enter",), "Enter", "replay", "go through the walk that breaks the rule"),
+    KeyAction("page_down", ("pagedown", "space"), "PgDn", "read on", "more of it", spare=1),
+    KeyAction("page_up", ("pageup",), "PgUp", "read back", "the part before", False),
+    KeyAction("close", ("escape",), "Esc", "back", "back to the library"),
     HELP,
     QUIT,
     STOP,

@@ -13,6 +13,7 @@ from chamberwise.engine.reading.digest import digest
 from chamberwise.engine.reading.library import Loaded
 from chamberwise.engine.store.journal_file import InUseError, append, new_path, writing
 from chamberwise.engine.walk.walk import Walk, make, note, redo, resumed, set_out, undo
+from chamberwise.tui.replaying import Broken
 
 Clock = Callable[[], datetime]
 
@@ -36,6 +37,8 @@ class Sitting:
     written: int = 0
     """How many entries of the journal are on disk."""
     lost: str = ""
+    broken: tuple[Broken, ...] = ()
+    """Of a replay: the rules that it breaks."""
     records: list[Path] = field(default_factory=list)
     """The records saved of it at this keyboard; only those may be written anew."""
     _held: ExitStack = field(default_factory=ExitStack)
@@ -59,6 +62,8 @@ class Sitting:
     @property
     def how_left(self) -> str:
         """What to say on leaving a walk that is neither over nor kept."""
+        if self.walk.replay:
+            return "The replay was left. A replay is not kept."
         if self.is_begun:
             return "The walk was left. Nothing of it is kept."
         return "Nothing was done, so there is nothing to keep."

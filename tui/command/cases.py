@@ -13,6 +13,7 @@ from chamberwise.tui.command.status import Status
 EXAMPLE = """example:
   chamberwise cases posterior-capsule-rupture
   chamberwise cases posterior-capsule-rupture --assume stage=cortex --format csv
+  chamberwise cases posterior-capsule-rupture --every-walk --format json
 """
 
 
@@ -32,16 +33,25 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     parser.add_argument(
         "--cannot-tell", action="store_true", help="let each finding be unclear too"
     )
+    parser.add_argument(
+        "--every-walk",
+        action="store_true",
+        help="with --format json: also every outcome that these first answers may end in",
+    )
     parser.add_argument("--all", action="store_true", help="one row a case, equal rows kept apart")
     parser.set_defaults(run=run)
 
 
 def run(arguments: Namespace) -> int:
-    """Show the table; findings when a case has no outcome."""
+    """Show the table; findings when a case is open."""
     from chamberwise.engine.cases.grouping import apart, grouped
-    from chamberwise.engine.cases.table import cases
+    from chamberwise.engine.cases.summary import summary
+    from chamberwise.engine.cases.table import whole_cases
     from chamberwise.exports.cases.content import case_sheet
+    from chamberwise.exports.cases.told import completeness
 
+    if arguments.every_walk and arguments.format != "json":
+        raise UnusableError("`--every-walk` needs `--format json`.")
     found = asked((arguments.name,), arguments.library)
     name = _walkable(found)
     library = found.loaded.library
@@ -49,13 +59,26 @@ def run(arguments: Namespace) -> int:
     if table is None:
         raise UnusableError(f"`{name}` has no table of cases. Add `cases:` to its file.")
     assumed = {**dict(table.assume), **_assumed(arguments.assume, found, name)}
-    rows = cases(library, name, assumed, cannot_tell=arguments.cannot_tell)
+    rows = whole_cases(library, name, assumed, cannot_tell=arguments.cannot_tell)
     whole = arguments.all or arguments.format != "text"
     groups = apart(rows) if whole else grouped(rows)
-    _show(case_sheet(library, name, groups, assumed), arguments.format)
-    put_together = "" if whole else " What leads alike stands in one row."
-    talk(f"{len(rows)} combinations, {len(groups)} rows.{put_together}")
+    said = completeness(summary(rows))
+    ends = _ends(library, name, rows) if arguments.every_walk else None
+    sheet = case_sheet(library, name, groups, assumed, completeness=said, ends=ends)
+    _show(sheet, arguments.format)
+    if arguments.format == "text":
+        put_together = "" if whole else " What leads alike stands in one row."
+        talk(f"{len(rows)} combinations, {len(groups)} rows.{put_together}")
+    else:
+        talk(said)
     return Status.FINDINGS if any(case.problem for case in rows) else Status.CLEAN
+
+
+def _ends(library: Any, name: str, rows: Any) -> Any:
+    from chamberwise.engine.cases.endings import may_end_in
+
+    combinations = [case.combination for case in rows]
+    return dict(zip(combinations, may_end_in(library, name, combinations), strict=True))
 
 
 def _show(sheet: Any, form: str) -> None:

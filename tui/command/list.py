@@ -13,9 +13,10 @@ from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import add_on
 
 if TYPE_CHECKING:
+    from chamberwise.engine.model.rule import Rule
     from chamberwise.engine.model.words import Act, Duty, KitItem, Words
 
-TABLES = ("findings", "choices", "acts", "duties", "kit", "sources")
+TABLES = ("findings", "choices", "acts", "duties", "kit", "sources", "rules")
 
 EXAMPLE = """example:
   chamberwise list
@@ -97,12 +98,21 @@ def _named(shared: Words, kind: str) -> dict[str, str]:
         }
     if kind == "sources":
         return {each.id: f"{each.cite} ({each.mark})" for each in shared.sources.values()}
+    if kind == "rules":
+        return {each.id: _rule(each, shared) for each in shared.rules.values()}
     tables: dict[str, Mapping[str, Act | Duty | KitItem]] = {
         "acts": shared.acts,
         "duties": shared.duties,
         "kit": shared.kit,
     }
     return {name: each.title for name, each in tables[kind].items()}
+
+
+def _rule(rule: Rule, shared: Words) -> str:
+    """Return what a rule says, how bad its harm is, and how its sources are marked."""
+    named = (shared.sources.get(name) for name in rule.sources)
+    marks = dict.fromkeys(str(source.mark) for source in named if source)
+    return f"{rule.title} ({rule.severity}; {', '.join(marks) or 'no source'})"
 
 
 def _row(row: dict[str, Any]) -> tuple[str, ...]:

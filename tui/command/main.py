@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from chamberwise.tui.command.parser import Parser
 
-COMMANDS = ("list", "check", "walk", "cases", "new")
+COMMANDS = ("list", "check", "prove", "walk", "cases", "new")
 
 DESCRIPTION = """\
 Surgical complication pathways that can be checked, rehearsed and adapted
@@ -23,7 +23,8 @@ EPILOG = """example:
   chamberwise walk posterior-capsule-rupture
 
 exit status:
-  0 clean, 1 findings, 2 unusable input or usage, 130 interrupted
+  0 clean, 1 findings, 2 unusable input or usage, 3 unproven,
+  130 interrupted
 """
 
 

@@ -22,6 +22,7 @@ EXAMPLE = """example:
   chamberwise walk posterior-capsule-rupture --resume
   chamberwise walk my-pathway.yaml --plain --record walk.txt
   chamberwise walk my-pathway.yaml --answers answers.txt
+  chamberwise walk --replay 2S45-JDTN-H4D8-AH
 
 an answers file has one answer a line: a number, an answer's name, or done;
 empty lines and lines that begin with # are skipped
@@ -33,7 +34,12 @@ Rehearsal and teaching only, never live care. Follow local protocol.
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
     parser = commands.add_parser("walk", help="walk a pathway step by step", epilog=EXAMPLE)
-    parser.add_argument("pathway", metavar="ID|FILE", help="a pathway's name, or a .yaml file")
+    parser.add_argument(
+        "pathway",
+        nargs="?",
+        metavar="ID|FILE",
+        help="a pathway's name, or a .yaml file; may be left out with --replay",
+    )
     add_library(parser)
     parser.add_argument("--plain", action="store_true", help="line by line, without a screen")
     parser.add_argument(
@@ -41,6 +47,11 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     )
     parser.add_argument(
         "--resume", action="store_true", help="go on with the newest walk not finished"
+    )
+    parser.add_argument(
+        "--replay",
+        metavar="KEY",
+        help="go through a walk by the key that `chamberwise prove` gave for it",
     )
     parser.add_argument(
         "--record", type=Path, metavar="FILE", help="save the record as FILE, .txt or .json"
@@ -70,13 +81,23 @@ class Started:
 def run(arguments: Namespace) -> int:
     """Walk a pathway."""
     _check_record(arguments.record)
-    loaded, pathway = _pathway(arguments)
-    sitting, remarks = _sitting(arguments, loaded, pathway)
-    started = Started(arguments.pathway, loaded, pathway, remarks, arguments)
+    loaded, pathway, sitting, remarks = _begun(arguments)
+    started = Started(arguments.pathway or pathway, loaded, pathway, remarks, arguments)
     try:
         return _walk(started, sitting)
     finally:
         sitting.close()
+
+
+def _begun(arguments: Namespace) -> tuple[Loaded, str, Sitting, tuple[str, ...]]:
+    if arguments.replay is not None:
+        from chamberwise.tui.command.walk_replay import replayed
+
+        return (*replayed(arguments), ())
+    if arguments.pathway is None:
+        raise UnusableError("Name a pathway to walk. `chamberwise list` shows those there are.")
+    loaded, pathway = _pathway(arguments)
+    return (loaded, pathway, *_sitting(arguments, loaded, pathway))
 
 
 def _check_record(path: Path | None) -> None:

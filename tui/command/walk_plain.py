@@ -29,7 +29,7 @@ def walk_plain(started: Started, sitting: Sitting) -> int:
     conversation = Conversation(
         sitting,
         Paper(sys.stdout, line_width()),
-        _typed,
+        lambda: _typed_or_replayed(sitting),
         started.go_on_with,
         _saver(started, sitting),
         started.remarks,
@@ -64,6 +64,15 @@ def _lines(name: str) -> Iterable[str]:
     except (OSError, UnicodeDecodeError) as error:
         reason = getattr(error, "strerror", None) or "it is not UTF-8 text"
         raise UnusableError(f"The answers in {name} cannot be read: {reason}.") from error
+
+
+def _typed_or_replayed(sitting: Sitting) -> str | None:
+    """Return the next line typed; piped, a replay goes on by itself where there is no more."""
+    line = _typed()
+    if line is None and sitting.walk.ahead and not sys.stdin.isatty():
+        sys.stdout.write("\n")
+        return ""
+    return line
 
 
 def _typed() -> str | None:

@@ -14,8 +14,10 @@ from chamberwise.tui.line.paper import Paper
 from chamberwise.tui.present.board import board
 from chamberwise.tui.present.map_page import around
 from chamberwise.tui.present.panels import full_board, why
+from chamberwise.tui.present.parts import Part
 from chamberwise.tui.present.step_view import StepKind, StepView, step_view
 from chamberwise.tui.present.trail import trail
+from chamberwise.tui.replaying import remarks as replay_remarks
 from chamberwise.tui.sitting import Sitting
 
 Reader = Callable[[], str | None]
@@ -67,12 +69,15 @@ class Conversation:
             self.paper.say(self.sitting.lost)
             self._warned = True
         self.paper.parts(pages.step(self.view))
+        walk = self.sitting.walk
+        for remark in replay_remarks(walk, self.sitting.broken, "Enter"):
+            self.paper.parts([Part(remark, "! ")])
 
     def talk(self) -> None:
         """Go on until the walk is left or there is nothing more to read."""
         self.open()
         while True:
-            self.paper.prompt(pages.prompt(self.view))
+            self.paper.prompt(self._prompt())
             typed = self.read()
             if typed is None:
                 self.paper.say()
@@ -80,6 +85,9 @@ class Conversation:
             if not self._take(typed):
                 break
         self.leave()
+
+    def _prompt(self) -> str:
+        return pages.REPLAYING if self.sitting.walk.ahead else pages.prompt(self.view)
 
     def leave(self) -> None:
         """Say how to go on later, and what this was for."""
@@ -103,6 +111,8 @@ class Conversation:
         verb, words = understood(typed)
         if verb is Verb.QUIT:
             return False
+        if verb is Verb.DONE and self.sitting.walk.ahead:
+            verb = Verb.FORWARD
         if verb is Verb.DONE:
             return self._done()
         if verb is None:
@@ -130,7 +140,7 @@ class Conversation:
         self.show()
 
     def _forward(self, _: str) -> None:
-        if not self.sitting.walk.taken_back:
+        if not self.sitting.walk.can_redo:
             self.paper.say("Nothing was taken back.")
             return
         self.sitting.redo()

@@ -10,6 +10,8 @@ from chamberwise.tui.present.parts import GAP, Part
 from chamberwise.tui.present.step_page import body, head, passed, stacked, warnings
 from chamberwise.tui.present.step_view import StepKind, StepView, Where
 
+REPLAYING = "Enter for the next move of the replay, or ? for help:"
+
 
 def opening(where: Where, remarks: Sequence[str] = ()) -> list[Part]:
     """Return what a walk begins with."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from chamberwise.engine.store.home import home
 from chamberwise.engine.store.journal_file import InUseError
 from chamberwise.exports.record.bare import bare_record
@@ -26,6 +28,9 @@ from chamberwise.tui.widgets.scrolling import Scrolling
 from textual.app import ComposeResult
 from textual.screen import Screen
 
+if TYPE_CHECKING:
+    from chamberwise.tui.examining import Examined
+
 
 class LibraryScreen(Screen[None]):
     """The pathways to choose from."""
@@ -37,6 +42,8 @@ class LibraryScreen(Screen[None]):
         self.setting = setting
         self.rows: tuple[PathwayRow, ...] = ()
         self.chosen = 0
+        self.examined: dict[str, Examined] = {}
+        """What the checker found of pathways so far."""
         self.title_line = TwoEnds(id="title")
         self.title_line.ends = ("Chamberwise: pathways", "")
         self.page = Scrolling(takes_arrows=False)
@@ -103,6 +110,15 @@ class LibraryScreen(Screen[None]):
             self.app.push_screen(OfferScreen(row), self._offered)
         else:
             self._afresh()
+
+    def action_prove(self) -> None:
+        """Check and prove the pathway marked."""
+        if not self.rows:
+            return
+        from chamberwise.tui.screens.checker import CheckerScreen
+
+        row = self.rows[self.chosen]
+        self.app.push_screen(CheckerScreen(self.setting, row.id, self.examined))
 
     def _offered(self, choice: str | None) -> None:
         if choice is None:

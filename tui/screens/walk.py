@@ -16,6 +16,7 @@ from chamberwise.tui.present.panels import full_board, side_board, strip, why
 from chamberwise.tui.present.parts import Part, Tone, laid_out
 from chamberwise.tui.present.step_view import StepKind, StepView, step_view
 from chamberwise.tui.present.trail import trail
+from chamberwise.tui.replaying import remarks as replay_remarks
 from chamberwise.tui.screens.help import help_panel
 from chamberwise.tui.screens.map import MapScreen
 from chamberwise.tui.screens.note import NoteScreen
@@ -96,7 +97,8 @@ class WalkScreen(Screen[None]):
         self.foot.keys.display = self.size.height >= LEAST_FOR_KEYS
         self.foot.show(_keys(self.view, self.size.width - 2))
         width = min(WIDEST, self.size.width - (SIDE_WIDTH if wide else 0) - 2)
-        told = [Part(remark, "! ", Tone.STRONG, Tone.STRONG) for remark in self.remarks]
+        said = [*replay_remarks(self.sitting.walk, self.sitting.broken, "Enter"), *self.remarks]
+        told = [Part(remark, "! ", Tone.STRONG, Tone.STRONG) for remark in said]
         found = arrange(self.view, width, self._room(self.view, wide) - len(laid_out(told, width)))
         self.card.show([*told, *found.card])
         self.body.show(found.body, from_top=from_top)
@@ -117,6 +119,7 @@ class WalkScreen(Screen[None]):
         where = self.view.where
         total, step = clocks(self.sitting.walk, self.sitting.clock())
         not_kept = ("NOT KEPT",) if self.sitting.lost else ()
+        not_kept = ("REPLAY",) if self.sitting.walk.replay else not_kept
         marks = "".join(f"{mark}  " for mark in (*where.marks, *not_kept))
         self.title_line.show(f"{marks}{where.title}, edition {where.edition}", total)
         back = f", back to: {where.back_to}" if where.back_to else ""
@@ -162,7 +165,10 @@ class WalkScreen(Screen[None]):
             if self.guard.lets_pass("enter", self.sitting.clock()):
                 self.body.turn_page()
         elif kind is StepKind.QUESTION:
-            self._hint()
+            if self.sitting.walk.ahead:
+                self._redone("enter")
+            else:
+                self._hint()
         elif kind in (StepKind.OUTCOME, StepKind.STUCK):
             if self.guard.lets_pass("enter", self.sitting.clock()):
                 self.action_record()
@@ -193,9 +199,13 @@ class WalkScreen(Screen[None]):
 
     def action_redo(self) -> None:
         """Make the step taken back again."""
-        if not self.sitting.walk.taken_back:
+        if not self.sitting.walk.can_redo:
             self._say("Nothing was taken back.")
-        elif self.guard.lets_pass("y", self.sitting.clock()):
+        else:
+            self._redone("y")
+
+    def _redone(self, key: str) -> None:
+        if self.guard.lets_pass(key, self.sitting.clock()):
             self.sitting.redo()
             self._moved()
 

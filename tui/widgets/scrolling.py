@@ -26,14 +26,21 @@ class Scrolling(Vertical):
     """
 
     def __init__(
-        self, parts: Sequence[Part] = (), *, takes_arrows: bool = True, **options: Any
+        self,
+        parts: Sequence[Part] = (),
+        *,
+        takes_arrows: bool = True,
+        more: str = MORE,
+        above: str = ABOVE,
+        **options: Any,
     ) -> None:
         super().__init__(**options)
         self.laid_out = False
         """Whether what is shown has its place; until then nobody can have read it."""
         self.prose = Prose(parts)
         self.pane = _Pane(self.prose, can_focus=takes_arrows)
-        self.how = self.said = MORE
+        self.how = self.said = more
+        self.above = above
         self.more = Static(Content(self.how), classes="more")
 
     def compose(self) -> ComposeResult:
@@ -56,7 +63,7 @@ class Scrolling(Vertical):
     def tell(self) -> None:
         """Say that there is more below or, at the end, that there is more above."""
         above = self.pane.scroll_offset.y > 0
-        self._say(self.how if self.has_more or not above else ABOVE)
+        self._say(self.how if self.has_more or not above else self.above)
         self.more.set_class(self.has_more or above, "there")
 
     @property
@@ -68,6 +75,20 @@ class Scrolling(Vertical):
         """Go on by a screenful, the last line of this one staying in view."""
         ahead = max(1, self.pane.size.height - 1)
         self.pane.scroll_to(y=self.pane.scroll_offset.y + ahead, animate=False, immediate=True)
+
+    def turn_back(self) -> None:
+        """Go back by a screenful."""
+        back = max(1, self.pane.size.height - 1)
+        at = max(0, self.pane.scroll_offset.y - back)
+        self.pane.scroll_to(y=at, animate=False, immediate=True)
+
+    def into_view(self, first: int, last: int) -> None:
+        """Scroll so that some rows of the text are in view, counted from 0."""
+        top, height = self.pane.scroll_offset.y, self.pane.size.height
+        if first < top:
+            self.pane.scroll_to(y=first, animate=False, immediate=True)
+        elif last >= top + height:
+            self.pane.scroll_to(y=max(0, last + 1 - height), animate=False, immediate=True)
 
     def say_how(self, how: str) -> None:
         """Say other words in the line about more."""

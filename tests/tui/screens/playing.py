@@ -7,6 +7,7 @@ from contextlib import asynccontextmanager
 from datetime import timedelta
 from pathlib import Path
 
+from chamberwise.engine.reading.library import Loaded
 from chamberwise.tui.app import WalkProgram
 from chamberwise.tui.setting import Setting
 from chamberwise.tui.sitting import sit_down
@@ -25,10 +26,12 @@ async def playing(
     walks: Path = NOWHERE,
     kept: bool = False,
     tick: timedelta = timedelta(milliseconds=500),
+    library: Loaded | None = None,
+    colour: bool = True,
 ) -> AsyncIterator[Pilot[int]]:
     """Open the program at a walk or, without a pathway, at the library."""
     clock = Ticking(tick)
-    setting = Setting(loaded(), clock, walks)
+    setting = Setting(library or loaded(), clock, walks, colour)
     walk = sit_down(loaded(), pathway, clock, walks if kept else None) if pathway else None
     async with WalkProgram(setting, walk).run_test(size=size) as pilot:
         await pilot.pause()

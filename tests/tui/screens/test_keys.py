@@ -7,6 +7,7 @@ import pytest
 from chamberwise.exports.record.standing import STANDING
 from chamberwise.tui import actions
 from chamberwise.tui.actions import KeyAction
+from chamberwise.tui.screens.checker import CheckerScreen
 from chamberwise.tui.screens.library import LibraryScreen
 from chamberwise.tui.screens.map import MapScreen
 from chamberwise.tui.screens.name import NameScreen
@@ -25,6 +26,7 @@ from tests.tui.stage import sitting
 TABLES: list[tuple[type[Screen[object]], tuple[KeyAction, ...]]] = [
     (WalkScreen, actions.WALK),
     (LibraryScreen, actions.LIBRARY),
+    (CheckerScreen, actions.CHECKER),
     (OfferScreen, actions.OFFER),
     (Panel, actions.PANEL),
     (MapScreen, actions.MAP),

@@ -5,6 +5,9 @@ import subprocess
 from pathlib import Path
 
 import pytest
+from chamberwise.engine.meaning.state import Answered, Done
+from chamberwise.engine.proof.replay_key import key_of
+from chamberwise.engine.reading.library import load_library
 
 from tests.tui.stage import LIBRARY
 from tests.tui.terminal.playing import COMMAND, environment
@@ -148,3 +151,35 @@ def test_bytes_that_are_no_text_move_nothing(tmp_path: Path) -> None:
     )
     assert done.returncode == 0
     assert done.stdout.count(b"Not understood.") == 2
+
+
+RULED = Path(__file__).parents[2] / "exports" / "proof" / "library"
+
+
+def test_a_replay_piped_with_nothing_to_read_tells_the_whole_walk(tmp_path: Path) -> None:
+    key = key_of(load_library(RULED), "leaking-wound", (Answered("fast"), Done()))
+    done = run(tmp_path, "--library", str(RULED), "--replay", key)
+    assert (done.returncode, done.stderr) == (0, b"")
+    assert b"The replay ends here." in done.stdout
+    assert b"A replay is not kept." in done.stdout
+    assert list(tmp_path.iterdir()) == []
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (("--replay", "AAAA-AAAA-A"), "This key is mistyped"),
+        (("--replay", "8V2B-AX59"), "of a pathway that is not here"),
+        (
+            ("leaking-wound", "--replay", "8V2B-AX59", "--resume"),
+            "Leave --resume and --answers out",
+        ),
+        ((), "Name a pathway to walk"),
+    ],
+)
+def test_a_replay_that_cannot_be_says_why(
+    words: tuple[str, ...], said: str, tmp_path: Path
+) -> None:
+    done = run(tmp_path, *words)
+    assert (done.returncode, done.stdout) == (2, b"")
+    assert said in done.stderr.decode()

@@ -1,0 +1,1 @@
+"""What a proof says: rules in words, verdicts, and the story of each counterexample."""
