@@ -3,45 +3,67 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
+from typing import NamedTuple
 
 from chamberwise.engine.meaning.advance import offered
 from chamberwise.engine.meaning.layout import layout_of
-from chamberwise.engine.meaning.state import Answered, Freshness, State
+from chamberwise.engine.meaning.state import Freshness, State
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import CANNOT_TELL, Question
-from chamberwise.engine.model.words import FindingId, ValueId
+from chamberwise.engine.model.words import Finding, FindingId, ValueId
 
 
 class CaseError(Exception):
     """The case cannot go on; `args[0]` says why and what the table needs."""
 
 
-@dataclass(slots=True)
+class Given(NamedTuple):
+    """The value a question is answered with, and the answer that says it."""
+
+    value: ValueId
+    answer: str
+
+
+@dataclass(frozen=True, slots=True)
 class Answering:
-    """Answers by finding: the first time, and once it has gone stale. `times` counts the asking."""
+    """Answers by finding: the first time, and once it has gone stale or is known otherwise."""
 
     combination: Mapping[FindingId, ValueId]
     assume: Mapping[FindingId, ValueId]
     asked_again: Mapping[FindingId, ValueId]
-    times: dict[FindingId, int] = field(default_factory=dict)
 
-    def answer(self, library: Library, state: State, question: Question) -> Answered:
-        """Return the move at a question. Raises `CaseError`."""
-        finding = question.ask
-        value = self._value(library, state, question)
-        self.times[finding] = self.times.get(finding, 0) + 1
-        for answer in offered(library, state, question):
-            if value in answer.means or value == answer.id == CANNOT_TELL:
-                return Answered(answer.id)
-        raise CaseError(f"`{question.id}` does not offer `{value}` for `{finding}`")
+    def answer(self, library: Library, state: State, question: Question) -> Given:
+        """Return how a question is answered. Raises `CaseError`."""
+        values = self._values(library, state, question)
+        for value in values:
+            for answer in offered(library, state, question):
+                if value in answer.means or value == answer.id == CANNOT_TELL:
+                    return Given(value, answer.id)
+        raise CaseError(f"`{question.id}` does not offer `{values[0]}` for `{question.ask}`")
 
-    def _value(self, library: Library, state: State, question: Question) -> ValueId:
+    def _values(self, library: Library, state: State, question: Question) -> list[ValueId]:
+        """Return what to answer with; the second where the first is ruled out by now."""
         finding = question.ask
-        first = self.combination.get(finding) or self.assume.get(finding)
-        stale = state.freshness(layout_of(library).field(state.place.pathway, finding))
-        if stale is Freshness.STALE and finding in self.asked_again:
-            return self.asked_again[finding]
+        field = layout_of(library).field(state.place.pathway, finding)
+        again = [self.asked_again[finding]] if finding in self.asked_again else []
+        if again and state.freshness(field) is Freshness.STALE:
+            return again
+        first = self.combination.get(finding) or chosen(field.finding)
+        first = first or self.assume.get(finding) or undecided(field.finding)
         if first is None:
             raise CaseError(f"`{question.id}` asks `{finding}`; add it to `assume`")
-        return first
+        return [first, *again]
+
+
+def chosen(finding: Finding) -> ValueId | None:
+    """Return what the unit has chosen, where the finding is a choice left to it."""
+    return finding.choice.chosen if finding.choice else None
+
+
+def undecided(finding: Finding) -> ValueId | None:
+    """Return how a choice that the unit has not made is answered; nothing for other findings.
+
+    That is as suggested or, without a suggestion, "cannot tell".
+    """
+    return (finding.choice.suggested or CANNOT_TELL) if finding.choice else None

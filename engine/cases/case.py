@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from chamberwise.engine.cases.answering import Answering, CaseError
-from chamberwise.engine.meaning.advance import Silent, begin, moves, passage
+from chamberwise.engine.cases.doubt import Doubt, doubt
+from chamberwise.engine.cases.hang import Hang
+from chamberwise.engine.cases.way import Way
+from chamberwise.engine.meaning.advance import begin, moves, passage
 from chamberwise.engine.meaning.state import Answered, Done, State
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.pathway import CaseTable, Impossible
-from chamberwise.engine.model.step import Action, Outcome, PathwayId, Question, Step
+from chamberwise.engine.model.step import Outcome, PathwayId, Question
 from chamberwise.engine.model.words import ActId, FindingId, ValueId
 
 MOST_MOVES = 1000
@@ -20,24 +23,40 @@ Combination = tuple[tuple[FindingId, ValueId], ...]
 
 @dataclass(frozen=True, slots=True)
 class Case:
-    """What one combination leads to. `plan` holds, by column, what was planned, in walk order."""
+    """What one combination leads to. `plan` holds, by column, what was planned, in walk order.
+
+    `doubts` has an entry for each declaration that calls it impossible, `not_asked` the findings
+    of the combination that the walk did not need, `problem` why the case is open.
+    """
 
     combination: Combination
     plan: Mapping[str, tuple[str, ...]]
     acts: tuple[ActId, ...]
     steps: tuple[Place, ...]
     outcome: Place | None
-    improbable: str = ""
-    looked_again: bool = False
+    doubts: tuple[Doubt, ...] = ()
+    not_asked: tuple[FindingId, ...] = ()
     problem: str = ""
+    hangs_on: tuple[Hang, ...] = ()
+
+    @property
+    def improbable(self) -> bool:
+        """Whether the combination is declared impossible."""
+        return bool(self.doubts)
+
+    @property
+    def looked_again(self) -> bool:
+        """Whether one that is declared impossible leads to a second look."""
+        return any(each.looked_at for each in self.doubts)
 
 
 def run_case(
     library: Library, pathway: PathwayId, combination: Combination, table: CaseTable
 ) -> Case:
     """Return the case of one combination, walked with the table's assumptions."""
-    answering = Answering(dict(combination), dict(table.assume), dict(table.asked_again))
-    way = _Way(library)
+    values = dict(combination)
+    answering = Answering(values, dict(table.assume), dict(table.asked_again))
+    way = Way(library, values)
     first, problem = begin(library, pathway), ""
     way.pass_over(first.state, first.silent)
     try:
@@ -45,30 +64,34 @@ def run_case(
     except CaseError as error:
         problem = str(error)
     ended = isinstance(library.step(way.steps[-1]), Outcome) and not problem
-    impossible = next((each for each in table.impossible if _holds(each, combination)), None)
-    named = {name for name, _ in impossible.when.terms} if impossible else set()
+    declared = [each for each in table.impossible if _holds(each, values)]
+    doubts = tuple(doubt(library, each, way.happened) for each in declared)
+    problems = [problem] if problem else [*_of_doubts(doubts)]
+    if not declared:
+        problems += _contrary(way)
     return Case(
         combination,
         {column: tuple(said) for column, said in way.plan.items()},
-        tuple(way.acts),
+        way.acts,
         tuple(way.steps),
         way.steps[-1] if ended else None,
-        impossible.because if impossible else "",
-        any(answering.times.get(name, 0) > 1 for name in named),
-        problem,
+        doubts,
+        way.not_asked,
+        "; ".join(problems),
     )
 
 
-def _walk(library: Library, state: State, answering: Answering, way: _Way) -> None:
+def _walk(library: Library, state: State, answering: Answering, way: Way) -> None:
     for _ in range(MOST_MOVES):
         step = library.step(state.place)
+        move: Answered | Done = Done()
         if isinstance(step, Question):
-            move: Answered | Done = answering.answer(library, state, step)
-        elif moves(library, state):
-            move = Done()
+            given = answering.answer(library, state, step)
+            way.answer(state, step, given.value)
+            move = Answered(given.answer)
         elif isinstance(step, Outcome):
             return
-        else:
+        elif not moves(library, state):
             raise CaseError(f"`{step.id}` cannot decide")
         made = passage(library, state, move)
         state = made.state
@@ -76,33 +99,23 @@ def _walk(library: Library, state: State, answering: Answering, way: _Way) -> No
     raise CaseError(f"no outcome after {MOST_MOVES} moves")
 
 
-class _Way:
-    """What a walk passed: steps, acts and what each step says for the table."""
-
-    def __init__(self, library: Library) -> None:
-        self.library = library
-        self.steps: list[Place] = []
-        self.acts: list[ActId] = []
-        self.plan: dict[str, list[str]] = {}
-
-    def pass_over(self, state: State, silent: tuple[Silent, ...]) -> None:
-        for each in silent:
-            place = getattr(each, "place", None)
-            if place is not None:
-                self._say(self.library.step(place))
-        self.steps.append(state.place)
-        step = self.library.step(state.place)
-        self._say(step)
-        if isinstance(step, Action):
-            self.acts += [line.act for line in step.lines if line.act]
-
-    def _say(self, step: Step) -> None:
-        for column, said in step.plan:
-            entries = self.plan.setdefault(column, [])
-            if said not in entries:
-                entries.append(said)
+def _holds(declared: Impossible, values: Mapping[FindingId, ValueId]) -> bool:
+    return all(values.get(name) in wanted for name, wanted in declared.when.terms)
 
 
-def _holds(impossible: Impossible, combination: Combination) -> bool:
-    values = dict(combination)
-    return all(values.get(name) in wanted for name, wanted in impossible.when.terms)
+def _of_doubts(doubts: tuple[Doubt, ...]) -> Iterator[str]:
+    for each in doubts:
+        if each.stands_at and not each.looked_at:
+            yield f"declared impossible, yet not looked at again after `{each.stands_at.step}`"
+        elif each.too_late_for:
+            late = each.too_late_for.step
+            yield f"declared impossible, yet `{late}` comes before the second look"
+
+
+def _contrary(way: Way) -> Iterator[str]:
+    for name, place in way.contrary.items():
+        value = way.combination[name]
+        yield (
+            f"`{place.step}` goes by a `{name}` that cannot be `{value}`, unasked; "
+            "declare it impossible"
+        )

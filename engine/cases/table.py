@@ -7,15 +7,19 @@ from dataclasses import replace
 from itertools import product
 
 from chamberwise.engine.cases.case import Case, run_case
+from chamberwise.engine.cases.hanging import with_hangs
 from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.pathway import CaseTable
 from chamberwise.engine.model.step import CANNOT_TELL, PathwayId
 from chamberwise.engine.model.words import FindingId, ValueId
+
+Assumed = Mapping[FindingId, ValueId]
 
 
 def cases(
     library: Library,
     pathway: PathwayId,
-    assume: Mapping[FindingId, ValueId] | None = None,
+    assume: Assumed | None = None,
     *,
     cannot_tell: bool = False,
 ) -> tuple[Case, ...]:
@@ -23,15 +27,32 @@ def cases(
 
     Raises `ValueError` for a pathway without a table.
     """
-    table = library.pathways[pathway].cases
-    if table is None:
-        raise ValueError(f"`{pathway}` has no `cases:`")
-    table = replace(table, assume=tuple({**dict(table.assume), **(assume or {})}.items()))
+    table = _table(library, pathway, assume)
     axes = [_values(library, pathway, name, cannot_tell=cannot_tell) for name in table.over]
     return tuple(
         run_case(library, pathway, tuple(zip(table.over, values, strict=True)), table)
         for values in product(*axes)
     )
+
+
+def whole_cases(
+    library: Library,
+    pathway: PathwayId,
+    assume: Assumed | None = None,
+    *,
+    cannot_tell: bool = False,
+) -> tuple[Case, ...]:
+    """Return every case as `cases` does, each with what it hangs on."""
+    found = cases(library, pathway, assume, cannot_tell=cannot_tell)
+    table = _table(library, pathway, assume)
+    return with_hangs(library, pathway, table, found, cannot_tell=cannot_tell)
+
+
+def _table(library: Library, pathway: PathwayId, assume: Assumed | None) -> CaseTable:
+    table = library.pathways[pathway].cases
+    if table is None:
+        raise ValueError(f"`{pathway}` has no `cases:`")
+    return replace(table, assume=tuple({**dict(table.assume), **(assume or {})}.items()))
 
 
 def _values(

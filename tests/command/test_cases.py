@@ -56,6 +56,48 @@ def test_an_assumption_that_is_none_is_refused(assumed: str, capsys: Said) -> No
     assert "names no finding and value" in said.err
 
 
+def test_every_walk_tells_where_a_case_may_end_and_holds_where_it_does(capsys: Said) -> None:
+    run([*ASKED, "--format", "json"])
+    plain = json.loads(capsys.readouterr().out)
+    run([*ASKED, "--format", "json", "--every-walk"])
+    rows = json.loads(capsys.readouterr().out)
+    assert [{**row, "may end in": None} for row in rows] == [
+        {**row, "may end in": None} for row in plain
+    ]
+    assert all("may end in" not in row for row in plain)
+    for row in rows:
+        assert row["steps"][-1] in row["may end in"]
+
+
+@pytest.mark.parametrize("form", ["text", "csv"])
+def test_every_walk_is_for_programs(form: str, capsys: Said) -> None:
+    assert run([*ASKED, "--every-walk", "--format", form]) == Status.UNUSABLE
+    said = capsys.readouterr()
+    assert said.out == ""
+    assert "`--every-walk` needs `--format json`" in said.err
+
+
+def test_an_impossible_case_without_a_second_look_is_open(capsys: Said) -> None:
+    """Iris in the wound that does not leak is declared impossible, and nothing looks again."""
+    assert run(ASKED) == Status.FINDINGS
+    said = capsys.readouterr().out
+    assert "PROBLEM: declared impossible, yet not looked at again" in said
+    assert "1 open." in " ".join(said.split())
+
+
+def test_a_table_with_nothing_open_is_clean(tmp_path: Path, capsys: Said) -> None:
+    path = tmp_path / "shallow-chamber.yaml"
+    text = (LIBRARY / "shallow-chamber.yaml").read_text()
+    declared = (
+        "  impossible:\n"
+        "    - {when: {leak: none, iris: outside}, because: Iris in the wound holds it open.}\n"
+    )
+    assert declared in text
+    path.write_text(text.replace(declared, ""))
+    assert run(["cases", "--library", str(LIBRARY), str(path)]) == Status.CLEAN
+    assert "0 are declared impossible" in " ".join(capsys.readouterr().out.split())
+
+
 def test_a_case_without_an_outcome_is_a_finding(tmp_path: Path, capsys: Said) -> None:
     path = tmp_path / "shallow-chamber.yaml"
     text = (LIBRARY / "shallow-chamber.yaml").read_text()
