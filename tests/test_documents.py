@@ -31,7 +31,7 @@ def test_the_smallest_pathway_checks_as_it_stands() -> None:
     assert problems(WHOLE) == []
 
 
-@pytest.mark.parametrize("table", ["acts", "choices"])
+@pytest.mark.parametrize("table", ["acts", "choices", "rules"])
 def test_the_words_shown_can_be_pasted_in(table: str) -> None:
     block = next(each for each in BLOCKS if each.startswith(f"{table}:"))
     sources = "  source-a: {cite: A, mark: local}\n  source-b: {cite: B, mark: local}\n"
@@ -55,9 +55,11 @@ def test_every_pathway_stands_in_the_readme() -> None:
     assert [name for name in names if f"`{name}`" not in README] == []
 
 
-@pytest.mark.parametrize("document", ["README.md", "DEVELOPERS.md", "protocols/README.md"])
+@pytest.mark.parametrize(
+    "document", ["README.md", "DEVELOPERS.md", "protocols/README.md", "protocols/RULES.md"]
+)
 def test_every_file_a_document_names_is_there(document: str) -> None:
     text = (TOP / document).read_text(encoding="utf-8")
-    links = re.findall(r"\]\(([^)#:]+)\)", text)
+    links = re.findall(r"\[[^\]]+\]\(([^)#:]+)\)", re.sub(r"`[^`]*`", "", text))
     folder = (TOP / document).parent
     assert [link for link in links if not (folder / link).exists()] == []

@@ -62,6 +62,7 @@ DOUBT: dict[str, dict[str, str]] = {
         "is-the-optic-captured": "in-sulcus",
         "where-is-vitreous-after-lens": "in-chamber, at-wound",
         "does-the-lens-hold": "sinking",
+        "is-the-eye-soft-before-taking-out": "suspected",
     },
     "posterior-capsule-rupture": {
         "what-is-in-the-eye": "in-the-eye",
@@ -94,6 +95,10 @@ DOUBT: dict[str, dict[str, str]] = {
         "how-is-the-front-opening": "to look-at-the-opening-again",
         "where-is-vitreous-before-lens": "in-chamber, at-wound",
         "is-the-eye-soft-before-lens": "suspected",
+        "is-the-eye-soft-after-rounding": "suspected",
+        "is-the-eye-soft-before-the-wound-grows": "suspected",
+        "is-the-eye-soft-before-taking-out": "suspected",
+        "is-the-eye-soft-before-exchange": "suspected",
         "is-the-patient-still-before-lens": "uncomfortable",
         "is-the-view-clear-before-lens": "too-cloudy",
         "did-vitreous-come-forward": "came-forward",

@@ -18,14 +18,13 @@ CAPITALS_WITHIN = frozenset({"mL", "D", "Parkinson", "sub-Tenon's"})
 """A unit, the dioptre, and two people whom a disease and a block are named after."""
 
 LOOKED_AT = """
-Acetylcholine Advance Aim Also Aspirate Assistant Begin Blade Book Brief Bulging Bury Cephalosporin
-Check Choose Circulating Cover Damaged Deepen Dissect Draining Either Enter Epinucleus Faster
-Fetch Fix Force Give High How Hydrate I Inject Inspect Levitate Lift Load Lowers Make Match
-Micro-scissors Part Part-way Penetrating Plate Prepare Prepared Preparing Prescribe Press Raise
-Reaching Reader Recalculate Reduce Refill Replace Restock Return Reverse Rinse Say Scrub Settle
-Shallow Sheets Slide Softness Speak Spread Squeezing State Steadiness Strip Sub-Tenon's Sudden
-Tenfold Tools Top Topical Treat Turning Unchanged Uneven Unsuitable Untrained Unwashed Vergence Warn
-Wash We Wet Withdraw Wristband Write
+Acetylcholine Advance Aim Also Aspirate Assistant Begin Blade Book Brief Bulging Bury
+Cephalosporin Circulating Damaged Deepen Dissect Draining Either Epinucleus Faster Fetch Fix Force
+Give High Hydrate I Inject Inspect Levitate Load Make Match Micro-scissors Part Part-way
+Penetrating Plate Prepare Preparing Prescribe Press Raise Reader Reduce Refill Replace Restock
+Return Reverse Settle Shallow Sheets Slide Softness Speak Spread Squeezing State Steadiness
+Sub-Tenon's Sudden Tenfold Tools Top Topical Treat Turning Unchanged Uneven Unsuitable Untrained
+Unwashed Vergence Warn Wash We Wet Wristband Write
 """
 FIRST_WORDS = frozenset(LOOKED_AT.split())
 """Words that begin a sentence and stand nowhere in small letters; each is an ordinary word."""
