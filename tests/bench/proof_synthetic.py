@@ -1,0 +1,166 @@
+"""Synthetic pathways with rules that all hold, made of model objects: phases, loops, branches.
+
+A phase has twelve steps and some ends: it looks at four findings, cleans in a bounded loop, fills,
+cuts or presses, and closes, after which all it found is stale. Phases hang in a tree ("wide") or
+follow one another ("deep").
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+
+from chamberwise.engine.model.condition import Condition
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.pathway import Pathway, Status
+from chamberwise.engine.model.step import (
+    CANNOT_TELL,
+    Action,
+    Answer,
+    Bound,
+    Branch,
+    Line,
+    Outcome,
+    Question,
+    Row,
+    Step,
+)
+from chamberwise.engine.model.words import About, Act, Effects, Finding, Value, Words
+
+VALUES = ("clear", "partial", "full")
+GROUPS = 8
+"""Every phase belongs to one of eight groups, each with acts and rules of its own."""
+
+STEPS_A_PHASE = 13
+NAME = "synthetic"
+KINDS = ("open", "clean", "fill", "cut", "press", "close", "admit")
+
+
+def synthetic(steps: int, *, findings: int = 5, deep: bool = False, kept: int = 2) -> Library:
+    """Return a library of one pathway of about so many steps.
+
+    Of what it has looked at, a phase keeps as many findings in mind as `kept` says.
+    """
+    names = [f"f{number}" for number in range(findings)]
+    phases = max(1, steps // STEPS_A_PHASE)
+    every = [
+        step for phase in range(phases) for step in _Phase(phase, phases, names, deep, kept).steps()
+    ]
+    return Library(Words(), {NAME: _pathway(every, names)})
+
+
+def finding_of(group: int, findings: int) -> str:
+    """Return the finding that must be clear before a group cuts."""
+    return f"f{group % findings}"
+
+
+def _pathway(every: list[Step], names: list[str]) -> Pathway:
+    acts = {f"{kind}-{group}": Act(f"{kind}-{group}", "") for kind in KINDS for group in range(8)}
+    values = tuple(Value(name, name) for name in VALUES)
+    day = date(2026, 11, 25)
+    return Pathway(
+        id=NAME,
+        title="Synthetic pathway",
+        summary="Made for measuring, without clinical meaning.",
+        edition="0.1",
+        status=Status.DRAFT,
+        authors=(),
+        approved_by=None,
+        approved_on=None,
+        reviewed=day,
+        review_by=day,
+        start=every[0].id,
+        phases={"work": "Work"},
+        steps={step.id: step for step in every},
+        words=Words({name: Finding(name, name, About.EYE, values) for name in names}, acts),
+        cases=None,
+        accepted=(),
+    )
+
+
+class _Phase:
+    """One phase on its way to steps."""
+
+    def __init__(self, number: int, of: int, findings: list[str], deep: bool, kept: int) -> None:
+        self.number, self.of, self.deep = number, of, deep
+        self.group = number % GROUPS
+        first = self.group % len(findings)
+        self.looks = [findings[(first + place) % len(findings)] for place in range(len(findings))]
+        self.kept = self.looks[:kept]
+
+    def at(self, step: str) -> str:
+        return f"p{self.number}-{step}"
+
+    def steps(self) -> Iterator[Step]:
+        """Yield the steps of the phase."""
+        field, edge, room, _ = self.looks[:4]
+        more = self.looks[4 : len(self.kept) + 1] if len(self.kept) > 3 else []
+        yield self._do("open", "see", ["open", *(["admit"] if self.number == 0 else [])])
+        yield self._ask("see", field, ("edge", "clean", "clean", "clean"))
+        stale = Effects(stale=(field,))
+        bound = Bound(2, self.at("edge"))
+        yield self._do("clean", "see", ["clean"], effects=stale, bound=bound)
+        yield self._ask("edge", edge, ("room", "room", "hold", "hold"))
+        yield self._do("hold", "room", [])
+        names = ["room", *(f"more{place}" for place in range(len(more)))]
+        for name, onward, asked in zip(names, [*names[1:], "choose"], [room, *more], strict=True):
+            last = onward if onward != "choose" else "widen"
+            yield self._ask(name, asked, (onward, onward, last, last))
+        yield self._do("widen", "choose", [])
+        yield from self._ways()
+        yield self._do("firm", "close", ["fill", "press"])
+        yield self._do("close", "next", ["close"], effects=Effects(stale=tuple(self.looks)))
+        yield from self._ends()
+
+    def _ways(self) -> Iterator[Step]:
+        clear = Condition(tuple((name, ("clear",)) for name in self.kept))
+        yield Branch(
+            id=self.at("choose"),
+            phase="work",
+            rows=(Row(clear, self.at("light")),),
+            otherwise=self.at("firm"),
+            not_known=self.at("firm"),
+        )
+        yield self._do("light", "cut", ["fill"])
+        yield self._do("cut", "close", ["cut"])
+
+    def _ends(self) -> Iterator[Step]:
+        onward = [self.number + 1] if self.deep else [2 * self.number + 1, 2 * self.number + 2]
+        ahead = [f"p{each}-open" for each in onward if each < self.of]
+        if not ahead:
+            yield Outcome(id=self.at("next"), phase="work", title="Finished")
+            return
+        to = [ahead[0], ahead[-1], ahead[0], ahead[-1]]
+        yield self._ask("next", self.looks[3], tuple(each.partition("-") and each for each in to))
+
+    def _ask(self, name: str, finding: str, to: tuple[str, ...]) -> Question:
+        targets = [each if each.endswith("-open") else self.at(each) for each in to]
+        return Question(
+            id=self.at(name),
+            phase="work",
+            ask=finding,
+            question="?",
+            answers=tuple(
+                Answer(value, () if value == CANNOT_TELL else (value,), target)
+                for value, target in zip((*VALUES, CANNOT_TELL), targets, strict=True)
+            ),
+        )
+
+    def _do(
+        self,
+        name: str,
+        to: str,
+        acts: list[str],
+        *,
+        effects: Effects = Effects(),  # noqa: B008
+        bound: Bound | None = None,
+    ) -> Action:
+        lines = tuple(Line("surgeon", "", act=f"{act}-{self.group}") for act in acts)
+        return Action(
+            id=self.at(name),
+            phase="work",
+            lines=lines or (Line("surgeon", ""),),
+            go_to=self.at(to),
+            effects=effects,
+            bound=bound,
+        )
