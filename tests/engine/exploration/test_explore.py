@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
+from chamberwise.engine.exploration.compiling import compiled
 from chamberwise.engine.exploration.explore import explore
 from chamberwise.engine.exploration.explored import trapped
-from chamberwise.engine.exploration.program import compiled
 from chamberwise.engine.exploration.widest import widest
 from chamberwise.engine.meaning.advance import advance, begin
 from chamberwise.engine.meaning.state import State
