@@ -5,9 +5,9 @@ What many steps share, as where an arrow leads or what some acts do, is worked o
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
-from chamberwise.engine.exploration.moves import Effect, action_effect, condition_masks
+from chamberwise.engine.exploration.moves import Effect, Terms, action_effect, condition_masks
 from chamberwise.engine.exploration.program import DONE, Call, Entering, Next, Node, Program
 from chamberwise.engine.exploration.unswept import unswept
 from chamberwise.engine.meaning.layout import Field, layout_of
@@ -183,11 +183,21 @@ def _branch(program: Program, node: Node, step: Branch) -> None:
         for forbidden, _, enter in rows:
             if not bits & forbidden:
                 return [(None, *enter(bits))]
-        is_open = any(all(bits & mask for _, mask in terms) for _, terms, _ in rows)
-        rest = not_known if is_open else otherwise
+        rest = not_known if _is_open(bits, rows) else otherwise
         return [(None, *rest(bits))] if rest else []
 
     node.onward = onward
+
+
+def _is_open(bits: int, rows: Sequence[tuple[int, Terms, Entering]]) -> bool:
+    """Whether some row of a branch may still turn out to be true."""
+    for _, terms, _ in rows:
+        for _, mask in terms:
+            if not bits & mask:
+                break
+        else:
+            return True
+    return False
 
 
 def _handover(program: Program, node: Node, step: Handover) -> Call:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from typing import TypeAlias
 
 from chamberwise.engine.model.library import Library, Place
@@ -18,7 +18,7 @@ from chamberwise.engine.model.step import (
     StepId,
 )
 
-Back: TypeAlias = Mapping[Place, Sequence[Place]]
+Back: TypeAlias = Mapping[tuple[PathwayId, StepId], Sequence[Place]]
 """By outcome, where handovers come back to."""
 
 
@@ -46,7 +46,7 @@ def _may_show(step: Step, wanted: Happening) -> bool:
 
 
 def _back(every: Sequence[tuple[PathwayId, Step]]) -> Back:
-    back: dict[Place, list[Place]] = {}
+    back: dict[tuple[PathwayId, StepId], list[Place]] = {}
     for name, step in every:
         if isinstance(step, Handover):
             for outcome, target in step.on_return:
@@ -55,13 +55,15 @@ def _back(every: Sequence[tuple[PathwayId, Step]]) -> Back:
 
 
 def _on_a_ring(library: Library, back: Back, start: Place) -> bool:
-    met, waiting = {start}, [start]
+    met: set[tuple[PathwayId, StepId]] = {start}
+    waiting: list[tuple[PathwayId, StepId]] = [start]
     while waiting:
         place = waiting.pop()
-        step = library.step(place)
-        onward = [Place(place.pathway, name) for name in _arrows(step)]
+        pathway, name = place
+        step = library.pathways[pathway].steps[name]
+        onward = [(pathway, target) for target in _arrows(step)]
         if isinstance(step, Handover):
-            onward.append(Place(step.to, library.pathways[step.to].start))
+            onward.append((step.to, library.pathways[step.to].start))
         for there in (*onward, *back.get(place, ())):
             if there == start:
                 return True
@@ -71,14 +73,16 @@ def _on_a_ring(library: Library, back: Back, start: Place) -> bool:
     return False
 
 
-def _arrows(step: Step) -> Iterator[StepId]:
-    """Yield where a step leads in its own pathway, and the exit of its bound."""
+def _arrows(step: Step) -> Sequence[StepId]:
+    """Return where a step leads in its own pathway, and the exit of its bound."""
+    arrows: list[StepId] = []
     if isinstance(step, Question):
-        yield from {answer.go_to: None for answer in step.answers}
+        arrows = [answer.go_to for answer in step.answers]
     elif isinstance(step, Action):
-        yield step.go_to
+        arrows = [step.go_to]
     elif isinstance(step, Branch):
-        yield from (row.go_to for row in step.rows)
-        yield from (name for name in (step.otherwise, step.not_known) if name is not None)
-    if step.bound:
-        yield step.bound.after_that
+        rest = (step.otherwise, step.not_known)
+        arrows = [row.go_to for row in step.rows] + [name for name in rest if name is not None]
+    elif isinstance(step, Handover):
+        arrows = [target for _, target in step.on_return]
+    return [*arrows, step.bound.after_that] if step.bound else arrows

@@ -68,7 +68,7 @@ class States:
         if not self._first:
             counter = self.program.counters.get(self.program.nodes[0].place)
             bits = self.program.first_bits + (1 << counter.shift if counter else 0)
-            self._first = self._settled(self._keys.key(0, 0, bits))
+            self._first = list(self._settled(self._keys.key(0, 0, bits)))
         return self._first
 
     def place(self, state: int) -> Place:
@@ -160,13 +160,27 @@ class States:
             self._stacks.append(onto)
         return found
 
-    def _settled(self, key: Key) -> list[int]:
+    def _settled(self, key: Key) -> Sequence[int]:
         """Return the states that stand behind a key once all is done that needs no move.
 
         There are several where a door is on the way.
         """
+        onward = self._silently(key)
+        if onward is None or len(onward) != 1:
+            found = self._all_behind(key)
+        else:
+            target = self._number_of.get(onward[0])
+            found = self._all_behind(onward[0]) if target is None else (target,)
+        if len(found) == 1:
+            self._number_of[key] = found[0]
+        return found
+
+    def _all_behind(self, key: Key) -> Sequence[int]:
+        place = self._keys.place(key)
+        if key & self._keys.due[place] == self._keys.due[place]:
+            return (self._met(key, place),)
         found: list[int] = []
-        waiting, passed, first = [key], {0}, key
+        waiting, passed = [key], {0}
         while waiting:
             key = waiting.pop()
             state = self._number_of.get(key)
@@ -176,11 +190,7 @@ class States:
             elif key not in passed:
                 passed.add(key)
                 waiting += onward
-        if not found:
-            found.append(self._met_stuck(key))
-        if len(found) == 1:
-            self._number_of[first] = found[0]
-        return found
+        return found or [self._met_stuck(key)]
 
     def _silently(self, key: Key) -> list[Key] | None:
         """Return where what needs no move leads on from a key; `None` where it stands."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from hashlib import sha256
 
 from chamberwise.engine.graph.handovers import hands_over_to
@@ -15,6 +16,16 @@ def reached_by_handover(library: Library, pathway: str) -> tuple[str, ...]:
     for name in found:
         found += [to for to in hands_over_to(library, name) if to not in found]
     return tuple(found)
+
+
+def that_reach(library: Library, pathways: Iterable[str]) -> tuple[str, ...]:
+    """Return the other pathways whose walks can come into some, in the order of the library."""
+    asked = set(pathways)
+    return tuple(
+        name
+        for name in library.pathways
+        if name not in asked and not asked.isdisjoint(reached_by_handover(library, name))
+    )
 
 
 def digest(loaded: Loaded, pathway: str) -> str:

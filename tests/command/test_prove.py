@@ -247,3 +247,12 @@ def test_a_survivor_on_no_list_is_a_finding(
     assert "Measuring `restless-patient`" in said.err
     assert typed(library, *words, "--format", "json") == status
     assert json.loads(capsys.readouterr().out)["mutants"][0]["by"] == {"trapped": 9}
+
+
+def test_a_pathway_is_proved_with_those_that_come_through_it(capsys: Said) -> None:
+    assert run(["prove", "anterior-vitrectomy", "--rule", "fill-before-tip-leaves"]) == Status.CLEAN
+    out = capsys.readouterr().out
+    assert "(posterior-capsule-rupture," in out
+    assert "(closing-and-after-care," in out
+    assert run(["prove", "posterior-capsule-rupture", "--rule", "fill-before-tip-leaves"]) == 0
+    assert "(anterior-vitrectomy," not in capsys.readouterr().out

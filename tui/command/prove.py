@@ -33,6 +33,8 @@ exit status:
   0 every rule holds, 1 a rule is broken or never arises, a walk cannot end or
   an edit goes unnoticed, 2 unusable input, 3 a rule is unproven and none broken
 
+Pathways whose walks come through one that is asked for are proved with it.
+
 A rule that holds, holds on every walk of the pathway as it is written; that
 says nothing of what the pathway leaves out. Follow local protocol.
 """
@@ -76,9 +78,10 @@ def run(arguments: Namespace) -> int:
     if arguments.rule and arguments.mutants:
         raise UnusableError("--mutants measures all rules together. Leave --rule or --mutants out.")
     found = asked(arguments.names, arguments.library)
-    names = _walkable(found, everything=not arguments.names)
+    asked_for = _walkable(found, everything=not arguments.names)
+    names = (*asked_for, *_coming_through(found, asked_for))
     rules = _rules(found, names, arguments.rule)
-    measured = names if arguments.mutants else ()
+    measured = asked_for if arguments.mutants else ()
     _refuse_bad_lists(found, measured)
     problems = _in_the_way(found, names)
     teller = _teller(found, arguments)
@@ -116,6 +119,16 @@ def _walkable(found: Asked, *, everything: bool) -> tuple[str, ...]:
     if not found.pathways:
         raise UnusableError("There is no pathway in this library, so there is nothing to prove.")
     return tuple(dict.fromkeys(found.pathways))
+
+
+def _coming_through(found: Asked, names: tuple[str, ...]) -> tuple[str, ...]:
+    """Return the other pathways whose walks come through those asked for: a change shows there."""
+    from chamberwise.engine.reading.digest import that_reach
+    from chamberwise.tui.walkable import problems_in_the_way
+
+    others = that_reach(found.loaded.library, names)
+    files = found.loaded.file_of
+    return tuple(name for name in others if not problems_in_the_way(found.loaded, files[name]))
 
 
 def _rules(found: Asked, names: tuple[str, ...], wanted: list[str]) -> dict[str, tuple[Rule, ...]]:
