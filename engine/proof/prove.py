@@ -10,7 +10,7 @@ from chamberwise.engine.exploration.unswept import unswept
 from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.rule import AnyOf, Rule, RuleId
-from chamberwise.engine.model.step import PathwayId
+from chamberwise.engine.model.step import Handover, PathwayId, Step
 from chamberwise.engine.proof.counterexample import counterexample
 from chamberwise.engine.proof.counting import by_bounds
 from chamberwise.engine.proof.rules import rules_for
@@ -28,14 +28,14 @@ class _Task:
     reduced: bool
 
     def ever_closer(
-        self, rules: Sequence[Rule], counted: frozenset[Place]
+        self, rules: Sequence[Rule], counted: frozenset[Place], *, by_counts: bool
     ) -> Iterator[tuple[Sequence[Rule], Run]]:
         """Yield searches with more walks than there are, each for the rules that still may break.
 
         Where counts alone decide, the first forgets all that is known. Where a rule breaks, the
         bounds of the pathway in which it broke are counted as well.
         """
-        if counted and all(map(_speaks_of_events, rules)):
+        if by_counts and all(map(_speaks_of_events, rules)):
             freely = self._run(rules, counted, is_free=True)
             yield rules, freely
             rules = [rule for at, rule in enumerate(rules) if not freely.holds(at)]
@@ -90,8 +90,9 @@ def prove(
     seen = 0
     held: set[RuleId] = set()
     vacuous: set[RuleId] = set()
-    for counted, some in by_bounds(library, pathway, rules).items():
-        for asked, loosely in task.ever_closer(some, counted):
+    for needed, some in by_bounds(library, pathway, rules).items():
+        counted = needed or _last(library, pathway)
+        for asked, loosely in task.ever_closer(some, counted, by_counts=bool(needed)):
             seen += len(loosely.states)
             vacuous.update(rule.id for at, rule in enumerate(asked) if loosely.is_vacuous(at))
             held.update(rule.id for at, rule in enumerate(asked) if loosely.holds(at))
@@ -121,6 +122,24 @@ def _bounded(library: Library, pathway: PathwayId | None) -> frozenset[Place]:
     """Return the bounded steps of a pathway; none of no pathway."""
     steps = library.pathways[pathway].steps.values() if pathway is not None else ()
     return frozenset(Place(pathway or "", step.id) for step in steps if step.bound)
+
+
+def _last(library: Library, pathway: PathwayId) -> frozenset[Place]:
+    """Return the bounded steps of pathways reached that lead for good into no other.
+
+    They come last, and their counts multiply little.
+    """
+    return frozenset().union(
+        *(
+            _bounded(library, name)
+            for name in library.pathways
+            if name != pathway and not any(map(_is_for_good, library.pathways[name].steps.values()))
+        )
+    )
+
+
+def _is_for_good(step: Step) -> bool:
+    return isinstance(step, Handover) and not step.on_return
 
 
 def _speaks_of_events(rule: Rule) -> bool:
