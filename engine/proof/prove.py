@@ -9,7 +9,7 @@ from chamberwise.engine.exploration.compiling import compiled
 from chamberwise.engine.exploration.unswept import unswept
 from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.model.library import Library, Place
-from chamberwise.engine.model.rule import AnyOf, Rule, RuleId
+from chamberwise.engine.model.rule import AnyOf, Rule
 from chamberwise.engine.model.step import Handover, PathwayId, Step
 from chamberwise.engine.proof.counterexample import counterexample
 from chamberwise.engine.proof.counting import by_bounds
@@ -86,25 +86,25 @@ def prove(
     """
     rules = tuple(rules_for(library, pathway) if rules is None else rules)
     task = _Task(library, pathway, most, reduced)
-    found: dict[RuleId, Verdict] = {}
+    found: dict[Rule, Verdict] = {}
     seen = 0
-    held: set[RuleId] = set()
-    vacuous: set[RuleId] = set()
+    held: set[Rule] = set()
+    vacuous: set[Rule] = set()
     for needed, some in by_bounds(library, pathway, rules).items():
         counted = needed or _last(library, pathway)
         for asked, loosely in task.ever_closer(some, counted, by_counts=bool(needed)):
             seen += len(loosely.states)
-            vacuous.update(rule.id for at, rule in enumerate(asked) if loosely.is_vacuous(at))
-            held.update(rule.id for at, rule in enumerate(asked) if loosely.holds(at))
-    doubtful = [rule for rule in rules if rule.id not in held]
+            vacuous.update(rule for at, rule in enumerate(asked) if loosely.is_vacuous(at))
+            held.update(rule for at, rule in enumerate(asked) if loosely.holds(at))
+    doubtful = [rule for rule in rules if rule not in held]
     if doubtful:
         exactly = task.exactly(doubtful, stop_at_first=stop_at_first)
         seen += len(exactly.states)
         found = {
-            rule.id: _verdict(library, exactly, at, rule, is_vacuous=rule.id in vacuous)
+            rule: _verdict(library, exactly, at, rule, is_vacuous=rule in vacuous)
             for at, rule in enumerate(doubtful)
         }
-    verdicts = [found.get(rule.id) or Holds(rule, rule.id in vacuous) for rule in rules]
+    verdicts = [found.get(rule) or Holds(rule, rule in vacuous) for rule in rules]
     return Proof(pathway, seen, tuple(verdicts))
 
 

@@ -141,3 +141,10 @@ def test_a_shortcut_past_the_second_look_is_caught_by_one_rule_alone() -> None:
         if isinstance(each, Violated)
     }
     assert broken == {*BROKEN, "R9"}
+
+
+def test_rules_of_one_name_are_told_apart() -> None:
+    whole = example()
+    nameless = [replace(each, id="one-name") for each in named()]
+    verdicts = prove(whole, "example", nameless).verdicts
+    assert [type(each) for each in verdicts] == [type(each) for each in proof_of(whole).verdicts]
