@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 
 from chamberwise.engine.checks.evidence import no_source, not_approved, review_overdue
 from chamberwise.engine.checks.knowledge import (
+    answer_without_words,
     answers_cover,
     answers_overlap,
     asked_never_used,
@@ -63,6 +64,7 @@ SHAPE: tuple[Check, ...] = (
     loop_without_bound.check,
     loop_without_exit.check,
     answers_overlap.check,
+    answer_without_words.check,
     branch_decides_twice.check,
     caution_too_late.check,
     late_call_for_help.check,
@@ -99,6 +101,7 @@ SPEAK_OF_WHAT_STANDS = frozenset(
         *NAMES,
         handover_ring.check,
         answers_overlap.check,
+        answer_without_words.check,
         branch_decides_twice.check,
         cannot_be.check,
         not_every_moment.check,

@@ -17,7 +17,7 @@ from chamberwise.engine.model.rule import Rule
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.mutants.nearing import distances
 from chamberwise.engine.proof.monitors import Monitor, monitors
-from chamberwise.engine.proof.prove import _tracked
+from chamberwise.engine.proof.prove import tracked_fields
 from chamberwise.engine.proof.rules import comes_back_by
 from chamberwise.engine.proof.shots import NO_SHOT, Shot, Shots
 from chamberwise.engine.proof.states import States
@@ -43,7 +43,7 @@ def hunted(
 
     `near` are the steps edited; `most_moves` are made in all before the hunt is given up.
     """
-    program = compiled(library, pathway, _tracked(library, pathway, rules))
+    program = compiled(library, pathway, tracked_fields(library, pathway, rules))
     watching = monitors(rules)
     shots = Shots(watching, program, pathway)
     states = States(program, shots, [shots.at(node) for node in program.nodes])

@@ -51,18 +51,18 @@ class _Task:
 
     def exactly(self, rules: Sequence[Rule], *, stop_at_first: bool) -> Run:
         """Return the search through the walks there are, shorter ones first."""
-        tracked = _tracked(self.library, self.pathway, rules)
-        program = compiled(self.library, self.pathway, tracked)
+        fields = tracked_fields(self.library, self.pathway, rules)
+        program = compiled(self.library, self.pathway, fields)
         order = Order.FIRST_BREAK if stop_at_first else Order.BY_LENGTH
         return run(program, self.pathway, rules, order, self.most, reduced=self.reduced)
 
     def _run(
         self, rules: Sequence[Rule], counted: frozenset[Place], *, is_free: bool = False
     ) -> Run:
-        tracked = _tracked(self.library, self.pathway, rules)
+        fields = tracked_fields(self.library, self.pathway, rules)
         everywhere = (_bounded(self.library, name) for name in self.library.pathways)
         uncounted = frozenset().union(*everywhere) - counted
-        program = compiled(self.library, self.pathway, tracked, uncounted, is_free=is_free)
+        program = compiled(self.library, self.pathway, fields, uncounted, is_free=is_free)
         return run(program, self.pathway, rules, Order.BY_RANK, self.most, reduced=self.reduced)
 
 
@@ -150,7 +150,7 @@ def _roles(rule: Rule) -> tuple[AnyOf, ...]:
     return rule.of, rule.by, rule.scope.opens, rule.scope.closes
 
 
-def _tracked(library: Library, pathway: PathwayId, rules: Sequence[Rule]) -> list[Field]:
+def tracked_fields(library: Library, pathway: PathwayId, rules: Sequence[Rule]) -> list[Field]:
     """Return the findings of which some rule asks whether they are stale or never known."""
     names = dict.fromkeys(name for rule in rules for name in _asked_if_stale(rule))
     return [layout_of(library).field(pathway, name) for name in names]
