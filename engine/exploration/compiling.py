@@ -166,18 +166,21 @@ def _action(program: Program, node: Node, step: Action) -> None:
 
 
 def _branch(program: Program, node: Node, step: Branch) -> None:
-    rows = [
-        (
-            *condition_masks(row.when, program.layout, node.place.pathway),
-            _to(program, node, row.go_to),
-        )
-        for row in step.rows
-    ]
+    rows = node.rows = tuple(
+        [
+            (
+                *condition_masks(row.when, program.layout, node.place.pathway),
+                _to(program, node, row.go_to),
+            )
+            for row in step.rows
+        ]
+    )
     for _, terms, _ in rows:
         for every, _ in terms:
             node.reads |= every
     otherwise = _to(program, node, step.otherwise) if step.otherwise is not None else None
     not_known = _to(program, node, step.not_known) if step.not_known is not None else None
+    node.otherwise, node.not_known = otherwise, not_known
 
     def onward(bits: int) -> list[Next]:
         for forbidden, _, enter in rows:

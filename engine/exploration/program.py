@@ -11,7 +11,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import TypeAlias
 
-from chamberwise.engine.exploration.moves import Effect
+from chamberwise.engine.exploration.moves import Effect, Terms
 from chamberwise.engine.meaning.layout import Layout
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.step import (
@@ -54,6 +54,10 @@ class Node:
     """The bits of the finding that a question asks."""
     ways: tuple[Way, ...] = ()
     """The moves, where they hang on nothing but the bits."""
+    rows: tuple[tuple[int, Terms, Entering], ...] = ()
+    """Of a branch the bits that must be gone, the terms, and where it leads."""
+    otherwise: Entering | None = None
+    not_known: Entering | None = None
     is_cut_off: bool = False
 
     def cut_off(self) -> None:
@@ -61,7 +65,8 @@ class Node:
         self.is_cut_off, self.is_door = True, False
         self.reads = self.kills = 0
         self.leads_to = []
-        self.ways = ()
+        self.ways = self.rows = ()
+        self.otherwise = self.not_known = None
         self.onward = _nowhere
 
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TypeAlias
 
-from chamberwise.engine.exploration.program import Node, Program
+from chamberwise.engine.exploration.program import Entering, Node, Program
 from chamberwise.engine.model.step import Action, Handover, Question
 from chamberwise.engine.proof.shots import ShotAt
 
@@ -25,6 +25,21 @@ Move: TypeAlias = tuple[int, int, int, int, int]
 """Of a move the bits of which one must be set in the key, `keep` and `add`, the bits that, all set
 
 in the key led to, say that a move is due there, and the node led to.
+"""
+
+Turn: TypeAlias = tuple[int, int, int, int]
+"""The same without the first, where no move has to be made."""
+
+Passing: TypeAlias = tuple[
+    Sequence[tuple[int, "Turn | None"]],
+    Sequence[Sequence[int]],
+    "Turn | None",
+    "Turn | None",
+]
+"""The rows of a branch, each with the bits that must be gone and how a walk then goes on. By row
+
+masks, of each of which one bit must be left for the row to be open. How a walk goes on otherwise,
+and how where a row is open. There is no turn where counts or doors are on the way.
 """
 
 Laid: TypeAlias = "tuple[ShotAt, list[Move] | None]"
@@ -46,6 +61,11 @@ class Keys:
         """Return the key of a node with some bits, but for those that can no longer be read."""
         live, dead = self._live[place]
         return self.spot(place, stack) << self.width | bits & live | dead
+
+    def entered(self, place: int, stack: Stack) -> Turn:
+        """Return how keys change that enter a node with nothing learnt."""
+        live, dead = self._live[place]
+        return live, self.spot(place, stack) << self.width | dead, self.due[place], place
 
     def spot(self, place: int, stack: Stack) -> SpotNumber:
         """Return the number of a spot."""
@@ -73,10 +93,31 @@ class Keys:
             if behind is None:
                 return shot, None
             for there in behind:
-                live, dead = self._live[there]
-                into = self.spot(there, stack) << self.width | dead | add & live
-                moves.append((needs or mine, keep & live, into, self.due[there], there))
+                live, into, due, _ = self.entered(there, stack)
+                moves.append((needs or mine, keep & live, add & live | into, due, there))
         return shot, moves
+
+    def passing(self, spot: SpotNumber) -> Passing:
+        """Put into integers how a branch, or a question that is known, is passed at a spot."""
+        stack, place = self.apart(spot)
+        node = self._nodes[place]
+        if node.asked:
+            known = [(node.asked & ~needs, enter) for _, needs, _, _, enter in node.ways if needs]
+            return self._turns(known, stack), (), None, None
+        rows = self._turns([(gone, enter) for gone, _, enter in node.rows], stack)
+        otherwise, not_known = self._turn(node.otherwise, stack), self._turn(node.not_known, stack)
+        masks = [tuple([mask for _, mask in terms]) for _, terms, _ in node.rows]
+        return rows, () if otherwise == not_known else masks, otherwise, not_known
+
+    def _turns(
+        self, rows: Sequence[tuple[int, Entering]], stack: Stack
+    ) -> list[tuple[int, Turn | None]]:
+        return [(gone, self._turn(enter, stack)) for gone, enter in rows]
+
+    def _turn(self, enter: Entering | None, stack: Stack) -> Turn | None:
+        if enter is None or enter.chain or self._nodes[enter.last].is_door:
+            return None
+        return self.entered(enter.last, stack)
 
     def _behind(self, place: int) -> Sequence[int] | None:
         """Return a node, or the nodes behind it where it is a door; `None` where counts decide."""

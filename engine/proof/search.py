@@ -51,10 +51,14 @@ class Search:
         """Whether the operation ends at an outcome."""
         self.found = Watched()
         self.alive = sum(monitor.bits for monitor in monitors) | NOBODY
+        self.settled = 0
+        """The bits of machines of which all is known."""
         self.lost = sum(monitor.lost for monitor in monitors)
         self.not_good = sum(monitor.not_good for monitor in monitors)
         self.images: dict[Shot, dict[int, int]] = {}
         """Where each shot met takes the bits that it moves, once worked out."""
+        self.same: dict[int, int] = {}
+        """Equal sets are kept once, for there are far fewer than states."""
 
     def by_length(self, *, stop_at_first: bool = False) -> Watched:
         """Go through everything, walks of fewer moves first."""
@@ -98,12 +102,13 @@ class Search:
 
     def _onward(self, front: dict[int, int]) -> dict[int, int]:
         """Make one move from every state in front; return what is new where they lead."""
-        states, marks, alive = self.states, self.states.marks, self.alive
+        states, marks, settled = self.states, self.states.marks, self.settled
         begins, count, targets, shot_of = states.begin, states.count, states.targets, states.shot_of
-        onward: dict[int, int] = {}
+        same, onward = self.same, dict[int, int]()
         states.open_all(front)
         for state, carried in front.items():
-            carried &= alive
+            if carried & settled:
+                carried &= ~settled
             begin = begins[state]
             image, last = carried, NO_SHOT
             for edge in range(begin, begin + count[state]):
@@ -114,7 +119,8 @@ class Search:
                 if not mark:
                     marks[target] = onward[target] = image
                 elif image & ~mark:
-                    marks[target] = mark | image
+                    both = mark | image
+                    marks[target] = same.setdefault(both, both)
                     onward[target] = onward.get(target, 0) | image & ~mark
         return onward
 
@@ -132,7 +138,7 @@ class Search:
         if moved & self.lost:
             self._lost(moved, target)
             image &= self.alive
-        return image
+        return self.same.setdefault(image, image)
 
     def _first_time(self, shot: Shot, state: int) -> None:
         """Tell which machines without memory are lost by a shot not met before."""
@@ -160,6 +166,7 @@ class Search:
 
     def _retire(self, monitor: Monitor) -> None:
         self.alive &= ~monitor.bits
+        self.settled |= monitor.bits
         self.lost &= self.alive
 
     @property

@@ -14,11 +14,12 @@ from chamberwise.engine.exploration.liveness import mark_live
 from chamberwise.engine.exploration.program import Program
 from chamberwise.engine.model.library import Place
 from chamberwise.engine.model.step import Action, Branch, Handover, Outcome, PathwayId
-from chamberwise.engine.proof.keys import Key, Keys, Laid, SpotNumber, Stack
+from chamberwise.engine.proof.keys import Key, Keys, Laid, Passing, SpotNumber, Stack, Turn
 from chamberwise.engine.proof.shots import Shot, ShotAt, Shots
 from chamberwise.engine.proof.spots import Spot
 
 NOT_OPEN = -1
+MOST_TURNS = 100
 ROOM = 1024
 NO_MARKS, NOT_OPENED = [0] * ROOM, [NOT_OPEN] * ROOM
 
@@ -44,6 +45,7 @@ class States:
         self._stacks: list[tuple[int, ...]] = [()]
         self._stack_of: dict[tuple[int, ...], Stack] = {(): 0}
         self._laid: dict[SpotNumber, Laid] = {}
+        self._passing: dict[SpotNumber, Passing] = {}
         self._number_of: dict[Key, int] = {}
         self._key_of: list[Key] = []
         self._first: list[int] = []
@@ -68,7 +70,7 @@ class States:
         if not self._first:
             counter = self.program.counters.get(self.program.nodes[0].place)
             bits = self.program.first_bits + (1 << counter.shift if counter else 0)
-            self._first = list(self._settled(self._keys.key(0, 0, bits)))
+            self._first = list(self._all_behind(self._keys.key(0, 0, bits)))
         return self._first
 
     def place(self, state: int) -> Place:
@@ -111,7 +113,7 @@ class States:
                     elif after & due == due:
                         targets.append(self._met(after, place))
                     else:
-                        targets.extend(self._settled(after))
+                        targets.extend(self._settled(after, place))
             count[state] = edges = len(targets) - begin
             shot = shot_at if isinstance(shot_at, int) else shot_at(key)
             self.shot_of.extend([shot] * edges)
@@ -131,7 +133,7 @@ class States:
             due = self._keys.due[there]
             if target is None and key & due == due:
                 target = self._met(key, there)
-            found = self._settled(key) if target is None else (target,)
+            found = self._settled(key, there) if target is None else (target,)
             self.targets.extend(found)
             self.shot_of.extend([shot] * len(found))
 
@@ -160,20 +162,38 @@ class States:
             self._stacks.append(onto)
         return found
 
-    def _settled(self, key: Key) -> Sequence[int]:
+    def _settled(self, key: Key, place: int) -> Sequence[int]:
         """Return the states that stand behind a key once all is done that needs no move.
 
         There are several where a door is on the way.
         """
-        onward = self._silently(key)
-        if onward is None or len(onward) != 1:
-            found = self._all_behind(key)
-        else:
-            target = self._number_of.get(onward[0])
-            found = self._all_behind(onward[0]) if target is None else (target,)
-        if len(found) == 1:
-            self._number_of[key] = found[0]
-        return found
+        for _ in range(MOST_TURNS):
+            turn = self._turn(key)
+            if turn is None:
+                break
+            keep, into, due, place = turn
+            key = key & keep | into
+            state = self._number_of.get(key)
+            if state is None and key & due == due:
+                state = self._met(key, place)
+            if state is not None:
+                return (state,)
+        return self._all_behind(key)
+
+    def _turn(self, key: Key) -> Turn | None:
+        """Return how a walk goes on in silence from a key, if that is told by its bits alone."""
+        spot = key >> self._width
+        passing = self._passing.get(spot)
+        if passing is None:
+            passing = self._passing[spot] = self._keys.passing(spot)
+        rows, masks, otherwise, not_known = passing
+        for gone, turn in rows:
+            if not key & gone:
+                return turn
+        for some in masks:
+            if all(key & mask for mask in some):
+                return not_known
+        return otherwise
 
     def _all_behind(self, key: Key) -> Sequence[int]:
         place = self._keys.place(key)

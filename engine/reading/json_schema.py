@@ -10,6 +10,7 @@ import json
 from typing import Any, TypeAlias
 
 from chamberwise.engine.reading.form_pathway import PATHWAY
+from chamberwise.engine.reading.form_reviewed import REVIEWED
 from chamberwise.engine.reading.form_vocabulary import VOCABULARY
 from chamberwise.engine.reading.scalars import EXPECTED, NOTHING, PATTERNS
 from chamberwise.engine.reading.shapes import (
@@ -42,6 +43,7 @@ def schema_files() -> dict[str, str]:
     return {
         "pathway.schema.json": _text(schema(PATHWAY, "pathway")),
         "vocabulary.schema.json": _text(schema(VOCABULARY, "vocabulary")),
+        "mutants.schema.json": _text(schema(REVIEWED, "mutants")),
     }
 
 

@@ -7,13 +7,18 @@ from __future__ import annotations
 
 import sys
 
-from tests.bench import checking, starting, walking
+from tests.bench import checking, proving, starting, walking
 from tests.bench.measure import Row, show
 
 
 def main(words: list[str]) -> int:
     """Run the benchmarks named, or all, and print one table."""
-    benches = {"starting": starting.rows, "checking": checking.rows, "walking": walking.rows}
+    benches = {
+        "starting": starting.rows,
+        "checking": checking.rows,
+        "proving": proving.rows,
+        "walking": walking.rows,
+    }
     rows: list[Row] = []
     for name in words or benches:
         rows += benches[name]()

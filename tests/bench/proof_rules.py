@@ -17,10 +17,8 @@ from chamberwise.engine.model.rule import (
 
 from tests.bench.proof_synthetic import GROUPS, finding_of
 
+EVERYWHERE = Scope()
 BAD = ("partial", "full")
-
-
-GLOBALLY = Scope()
 
 
 def eight_rules(findings: int = 5) -> tuple[Rule, ...]:
@@ -69,7 +67,7 @@ def _rule(
     by: AnyOf = (),
     *,
     times: int = 0,
-    scope: Scope = GLOBALLY,
+    scope: Scope = EVERYWHERE,
 ) -> Rule:
     severity = HarmSeverity.CRITICAL
     return Rule(name, name, pattern, of, by, times, scope, "Harm.", severity, "Hold still.")

@@ -25,18 +25,18 @@ from chamberwise.engine.model.step import (
     Row,
     Step,
 )
-from chamberwise.engine.model.words import About, Act, Effects, Finding, Value, Words
+from chamberwise.engine.model.words import NO_EFFECTS, About, Act, Effects, Finding, Value, Words
 
 VALUES = ("clear", "partial", "full")
 GROUPS = 8
 """Every phase belongs to one of eight groups, each with acts and rules of its own."""
 
-STEPS_A_PHASE = 13
+STEPS_A_PHASE = 15
 NAME = "synthetic"
 KINDS = ("open", "clean", "fill", "cut", "press", "close", "admit")
 
 
-def synthetic(steps: int, *, findings: int = 5, deep: bool = False, kept: int = 2) -> Library:
+def synthetic(steps: int, *, findings: int = 5, deep: bool = False, kept: int = 4) -> Library:
     """Return a library of one pathway of about so many steps.
 
     Of what it has looked at, a phase keeps as many findings in mind as `kept` says.
@@ -93,24 +93,25 @@ class _Phase:
 
     def steps(self) -> Iterator[Step]:
         """Yield the steps of the phase."""
-        field, edge, room, _ = self.looks[:4]
-        more = self.looks[4 : len(self.kept) + 1] if len(self.kept) > 3 else []
+        field, edge, room, *more = self.looks
         yield self._do("open", "see", ["open", *(["admit"] if self.number == 0 else [])])
-        yield self._ask("see", field, ("edge", "clean", "clean", "clean"))
+        yield self._ask("see", field, {"clear": "edge", "partial full": "clean"})
         stale = Effects(stale=(field,))
         bound = Bound(2, self.at("edge"))
         yield self._do("clean", "see", ["clean"], effects=stale, bound=bound)
-        yield self._ask("edge", edge, ("room", "room", "hold", "hold"))
-        yield self._do("hold", "room", [])
-        names = ["room", *(f"more{place}" for place in range(len(more)))]
-        for name, onward, asked in zip(names, [*names[1:], "choose"], [room, *more], strict=True):
-            last = onward if onward != "choose" else "widen"
-            yield self._ask(name, asked, (onward, onward, last, last))
+        yield self._ask("edge", edge, {"clear": "steady", "partial full": "hold", "": "hold"})
+        yield self._do("hold", "steady", [])
+        yield self._do("steady", "room", [])
+        asked = [room, *more[: len(self.kept) - 3]]
+        names = ["room", *(f"more{place}" for place in range(1, len(asked)))]
+        for name, onward, finding in zip(names, [*names[1:], ""], asked, strict=True):
+            to, last = onward or "choose", onward or "widen"
+            yield self._ask(name, finding, {"clear": to, "partial full": last, "": last})
         yield self._do("widen", "choose", [])
         yield from self._ways()
         yield self._do("firm", "close", ["fill", "press"])
         yield self._do("close", "next", ["close"], effects=Effects(stale=tuple(self.looks)))
-        yield from self._ends()
+        yield self._end()
 
     def _ways(self) -> Iterator[Step]:
         clear = Condition(tuple((name, ("clear",)) for name in self.kept))
@@ -124,26 +125,25 @@ class _Phase:
         yield self._do("light", "cut", ["fill"])
         yield self._do("cut", "close", ["cut"])
 
-    def _ends(self) -> Iterator[Step]:
+    def _end(self) -> Step:
         onward = [self.number + 1] if self.deep else [2 * self.number + 1, 2 * self.number + 2]
         ahead = [f"p{each}-open" for each in onward if each < self.of]
         if not ahead:
-            yield Outcome(id=self.at("next"), phase="work", title="Finished")
-            return
-        to = [ahead[0], ahead[-1], ahead[0], ahead[-1]]
-        yield self._ask("next", self.looks[3], tuple(each.partition("-") and each for each in to))
+            return Outcome(id=self.at("next"), phase="work", title="Finished")
+        return self._ask("next", self.looks[-1], {"clear": ahead[0], "partial full": ahead[-1]})
 
-    def _ask(self, name: str, finding: str, to: tuple[str, ...]) -> Question:
-        targets = [each if each.endswith("-open") else self.at(each) for each in to]
+    def _ask(self, name: str, finding: str, to: dict[str, str]) -> Question:
+        """Return a question by the values of each answer; none for "cannot tell"."""
+        answers = [
+            Answer(
+                values or CANNOT_TELL,
+                tuple(values.split()),
+                target if target.endswith("-open") else self.at(target),
+            )
+            for values, target in to.items()
+        ]
         return Question(
-            id=self.at(name),
-            phase="work",
-            ask=finding,
-            question="?",
-            answers=tuple(
-                Answer(value, () if value == CANNOT_TELL else (value,), target)
-                for value, target in zip((*VALUES, CANNOT_TELL), targets, strict=True)
-            ),
+            id=self.at(name), phase="work", ask=finding, question="?", answers=tuple(answers)
         )
 
     def _do(
@@ -152,7 +152,7 @@ class _Phase:
         to: str,
         acts: list[str],
         *,
-        effects: Effects = Effects(),  # noqa: B008
+        effects: Effects = NO_EFFECTS,
         bound: Bound | None = None,
     ) -> Action:
         lines = tuple(Line("surgeon", "", act=f"{act}-{self.group}") for act in acts)

@@ -10,6 +10,7 @@ import pytest
 from chamberwise.engine.diagnostics.problem import Problem, pointer_text
 from chamberwise.engine.reading import codes
 from chamberwise.engine.reading.form_pathway import PATHWAY
+from chamberwise.engine.reading.form_reviewed import REVIEWED
 from chamberwise.engine.reading.form_rules import RULE
 from chamberwise.engine.reading.form_vocabulary import VOCABULARY
 from chamberwise.engine.reading.json_schema import schema
@@ -25,7 +26,7 @@ from tests.engine.reading.documents import damaged, document, tree_of
 
 ROOT = Path(__file__).parents[3]
 SHIPPED = sorted((ROOT / "protocols").glob("**/*.yaml"))
-SHAPES = {"pathway": PATHWAY, "vocabulary": VOCABULARY, "rule": RULE}
+SHAPES = {"pathway": PATHWAY, "vocabulary": VOCABULARY, "mutants": REVIEWED, "rule": RULE}
 seeds = st.integers(0, 2**32 - 1).map(Random)
 faults = st.integers(0, 3)
 
@@ -91,5 +92,5 @@ def _shipped(path: Path) -> Node:
 @settings(deadline=None, max_examples=40)
 @given(random=seeds, path=st.sampled_from(SHIPPED), number=faults)
 def test_they_agree_on_shipped_files(random: Random, path: Path, number: int) -> None:
-    name = "vocabulary" if path.parent.name == "vocabulary" else "pathway"
+    name = path.parent.name if path.parent.name in SHAPES else "pathway"
     _assert_agreement(damaged(_shipped(path), random, number), name)
