@@ -2,8 +2,8 @@
 
 It is given much ready made: the steps as integers, the same reduction of states, the same machines
 and what each move does to them. It then explores every state into one `DiGraph` whose nodes are
-tuples, makes for each rule another of pairs of a state and a state of the rule's machine, and asks
-networkx what can be reached. No edge is gone through more than once for a rule.
+tuples, and makes for each rule another of pairs of a state and a state of the rule's machine,
+breadth first, so that all its nodes can be reached. For a rule no edge is gone through twice.
 """
 
 from __future__ import annotations
@@ -85,13 +85,12 @@ def _product(
     waiting = [start]
     after = [dict(changes).get(number) for changes in shots.changes]
     for state, at in waiting:
-        for _, target, shot in graph.out_edges(state, data="shot"):
-            row = after[shot]
+        for target, edge in graph.adj[state].items():
+            row = after[edge["shot"]]
             pair = target, at if row is None else row[at]
             if pair not in product:
                 waiting.append(pair)
             product.add_edge((state, at), pair)
-    reached = nx.descendants(product, start) | {start}
     lost, good = monitor.machine.lost, monitor.machine.good
-    broken = any(at == lost or (state == (-1, 0) and at not in good) for state, at in reached)
+    broken = any(at == lost or (state == (-1, 0) and at not in good) for state, at in product)
     return product, not broken

@@ -1,6 +1,6 @@
 """Synthetic pathways with rules that all hold, made of model objects: phases, loops, branches.
 
-A phase has twelve steps and some ends: it looks at four findings, cleans in a bounded loop, fills,
+A phase of some fourteen steps looks at three findings or more, cleans in a bounded loop, fills,
 cuts or presses, and closes, after which all it found is stale. Phases hang in a tree ("wide") or
 follow one another ("deep").
 """
@@ -39,7 +39,8 @@ KINDS = ("open", "clean", "fill", "cut", "press", "close", "admit")
 def synthetic(steps: int, *, findings: int = 5, deep: bool = False, kept: int = 4) -> Library:
     """Return a library of one pathway of about so many steps.
 
-    Of what it has looked at, a phase keeps as many findings in mind as `kept` says.
+    Of what it has looked at, a phase keeps as many findings in mind as `kept` says, every second
+    phase one fewer.
     """
     names = [f"f{number}" for number in range(findings)]
     phases = max(1, steps // STEPS_A_PHASE)
@@ -86,7 +87,7 @@ class _Phase:
         self.group = number % GROUPS
         first = self.group % len(findings)
         self.looks = [findings[(first + place) % len(findings)] for place in range(len(findings))]
-        self.kept = self.looks[:kept]
+        self.kept = self.looks[: kept - number % 2]
 
     def at(self, step: str) -> str:
         return f"p{self.number}-{step}"
@@ -94,7 +95,9 @@ class _Phase:
     def steps(self) -> Iterator[Step]:
         """Yield the steps of the phase."""
         field, edge, room, *more = self.looks
-        yield self._do("open", "see", ["open", *(["admit"] if self.number == 0 else [])])
+        anew = Effects(stale=tuple(self.looks))
+        acts = ["open", "admit"] if self.number == 0 else ["open"]
+        yield self._do("open", "see", acts, effects=anew)
         yield self._ask("see", field, {"clear": "edge", "partial full": "clean"})
         stale = Effects(stale=(field,))
         bound = Bound(2, self.at("edge"))
@@ -110,7 +113,7 @@ class _Phase:
         yield self._do("widen", "choose", [])
         yield from self._ways()
         yield self._do("firm", "close", ["fill", "press"])
-        yield self._do("close", "next", ["close"], effects=Effects(stale=tuple(self.looks)))
+        yield self._do("close", "next", ["close"], effects=anew)
         yield self._end()
 
     def _ways(self) -> Iterator[Step]:
