@@ -37,7 +37,7 @@ _NEVER: Clauses = frozenset()
 _SURE: Clauses = frozenset({frozenset()})
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Machine:
     """A minimal deterministic machine. A letter has one bit for each of `atoms` that is true.
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 from typing import TypeAlias
 
 from chamberwise.engine.exploration.moves import Effect, line_effects
@@ -16,6 +17,7 @@ from chamberwise.engine.exploration.program import Node, Program
 from chamberwise.engine.meaning.moments import Moment, warned_of
 from chamberwise.engine.model.rule import Happening
 from chamberwise.engine.model.step import Action, Handover, Outcome, PathwayId, Question
+from chamberwise.engine.patterns.machine import Machine
 from chamberwise.engine.proof.index import Index, index_of
 from chamberwise.engine.proof.knowing import Knowing, Test
 from chamberwise.engine.proof.monitors import Monitor
@@ -97,16 +99,19 @@ class Shots:
         loses: list[int] = []
         for number in sorted(concerned.union(self.index.restless)):
             monitor = self.monitors[number]
-            read = [
-                some.get(number, 0)
-                for some, is_act in zip(letters, acts, strict=True)
-                if is_act or not monitor.only_acts
-            ]
-            states = range(len(monitor.machine.after))
-            after = tuple(monitor.machine.run(read, state) for state in states)
+            read = tuple(
+                [
+                    some.get(number, 0)
+                    for some, is_act in zip(letters, acts, strict=True)
+                    if is_act or not monitor.only_acts
+                ]
+            )
+            after = _run(monitor.machine, read)
+            if after is None:
+                continue
             if monitor.is_instant:
                 loses += [number] if after[0] == monitor.machine.lost else []
-            elif after != tuple(states):
+            else:
                 changes.append((number, after))
         key = tuple(changes), tuple(loses)
         if key not in self.number_of:
@@ -199,6 +204,14 @@ def _shown(node: Node) -> Shown:
     if isinstance(step, Outcome):
         return Outcome, step.id, tuple([(line.act, line.who) for line in step.owed]), warned
     return ()
+
+
+@lru_cache(maxsize=4096)
+def _run(machine: Machine, letters: tuple[int, ...]) -> tuple[int, ...] | None:
+    """Return by state the state after some letters; none where nothing changes."""
+    states = tuple(range(len(machine.after)))
+    after = tuple(machine.run(letters, state) for state in states)
+    return None if after == states else after
 
 
 def moments_at(program: Program, node: Node) -> list[Moment]:
