@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import Enum, auto
 
@@ -38,6 +38,8 @@ class Run:
     """Whether it came to its end, so that what did not break holds."""
     is_end: Callable[[int], bool]
     """Whether the operation ends at an outcome, instead of going on elsewhere."""
+    number_of: Mapping[tuple[int, bool], int]
+    """The machines by their rule and by whether they are its trigger."""
 
     @property
     def stopped(self) -> bool:
@@ -46,14 +48,7 @@ class Run:
 
     def machine(self, rule: int, *, trigger: bool = False) -> int | None:
         """Return the number of a rule's machine, or of its trigger's, which it may lack."""
-        return next(
-            (
-                number
-                for number, each in enumerate(self.watching)
-                if each.rule == rule and each.is_trigger is trigger
-            ),
-            None,
-        )
+        return self.number_of.get((rule, trigger))
 
     def breaks(self, rule: int) -> bool:
         """Whether some walk was found that breaks a rule."""
@@ -107,4 +102,5 @@ def run(
     by_rank = order is Order.BY_RANK
     found = search.by_rank() if by_rank else search.by_length(stop_at_first=briefly)
     is_whole = not found.stopped and not (briefly and search.has_broken)
-    return Run(pathway, states, watching, found, is_whole, is_end)
+    number_of = {(each.rule, each.is_trigger): number for number, each in enumerate(watching)}
+    return Run(pathway, states, watching, found, is_whole, is_end, number_of)
