@@ -81,6 +81,7 @@ def _door(program: Program, node: Node) -> None:
     inside = program.node(node.place)
     node.leads_to.append(inside)
     after_that = _to(program, node, bound.after_that)
+    node.silent = Entering(inside), after_that
     node.onward = lambda bits: [(None, inside, bits), (None, *after_that(bits))]
 
 
@@ -100,6 +101,7 @@ def _free(program: Program, node: Node, step: Question | Action | Branch) -> Non
     ]
     node.onward = lambda bits: [(name, *enter(bits)) for name, enter in enters]
     node.ways = tuple([(name, 0, -1, 0, enter) for name, enter in enters if name is not None])
+    node.silent = tuple([enter for name, enter in enters if name is None])
 
 
 def _question(program: Program, node: Node, step: Question) -> None:
@@ -158,6 +160,7 @@ def _action(program: Program, node: Node, step: Action) -> None:
     last = enter.last
     node.ways = () if effect.if_narrowed else ((DONE, 0, keep, add, enter),)
     if effect.if_narrowed:
+        node.narrowing = effect, enter
         node.onward = lambda bits: [(DONE, *enter(effect(bits)))]
     elif enter.chain:
         node.onward = lambda bits: [(DONE, *enter(bits & keep | add))]
@@ -205,7 +208,7 @@ def _is_open(bits: int, rows: Sequence[tuple[int, Terms, Entering]]) -> bool:
 
 def _handover(program: Program, node: Node, step: Handover) -> Call:
     there = Place(step.to, program.library.pathways[step.to].start)
-    enter = Entering(program, there)
+    enter = program.enter(there)
     back = {outcome: _to(program, node, target) for outcome, target in step.on_return}
     return Call(step.to, enter, back)
 
@@ -214,7 +217,7 @@ def _to(program: Program, node: Node, target: StepId) -> Entering:
     key = node.place.pathway, target
     enter = program.entering.get(key)
     if enter is None:
-        enter = program.entering[key] = Entering(program, Place(*key))
+        enter = program.entering[key] = program.enter(Place(*key))
     node.reads |= enter.reads
     for there in enter.leads_to:
         if there not in node.leads_to:

@@ -57,12 +57,7 @@ def _visit(
 def _entry_live(program: Program, pathway: PathwayId) -> int:
     """Return what is live on entering, but for its own counts, which begin anew."""
     first = Place(pathway, program.library.pathways[pathway].start)
-    return program.nodes[program.index[first]].live & ~_counts(program, pathway)
-
-
-def _counts(program: Program, pathway: PathwayId) -> int:
-    counters = program.counters.items()
-    return sum(counter.mask for place, counter in counters if place.pathway == pathway)
+    return program.nodes[program.index[first]].live & ~program.counts(pathway)
 
 
 def _wanted_back(program: Program, pathway: PathwayId) -> int:
@@ -72,7 +67,7 @@ def _wanted_back(program: Program, pathway: PathwayId) -> int:
         if call.pathway == pathway and call.back:
             for target in program.nodes[place].leads_to:
                 wanted |= program.nodes[target].live
-    return wanted & ~_counts(program, pathway)
+    return wanted & ~program.counts(pathway)
 
 
 def _flow(program: Program, places: list[int], on_entry: dict[PathwayId, int], end: int) -> None:

@@ -7,7 +7,7 @@ of entering it.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from typing import TypeAlias
 
@@ -58,6 +58,10 @@ class Node:
     """Of a branch the bits that must be gone, the terms, and where it leads."""
     otherwise: Entering | None = None
     not_known: Entering | None = None
+    narrowing: tuple[Effect, Entering] | None = None
+    """Of an action whose doings hang on what is known: what it does, and where it leads."""
+    silent: tuple[Entering, ...] = ()
+    """Where a door leads, or a branch of which nothing is known: every one of these is open."""
     is_cut_off: bool = False
 
     def cut_off(self) -> None:
@@ -66,7 +70,8 @@ class Node:
         self.reads = self.kills = 0
         self.leads_to = []
         self.ways = self.rows = ()
-        self.otherwise = self.not_known = None
+        self.otherwise = self.not_known = self.narrowing = None
+        self.silent = ()
         self.onward = _nowhere
 
 
@@ -88,23 +93,14 @@ class Entering:
 
     __slots__ = ("chain", "last", "leads_to", "reads")
 
-    def __init__(self, program: Program, place: Place) -> None:
-        self.chain: list[tuple[int, Counter]] = []
-        self.leads_to: list[int] = []
+    def __init__(self, last: int, chain: Sequence[tuple[int, Counter]] = ()) -> None:
+        self.last = last
+        self.chain = chain
+        self.leads_to = [last]
         self.reads = 0
-        met: set[Place] = set()
-        while True:
-            bound = program.library.step(place).bound
-            is_door = bound is not None and place in program.uncounted
-            self.last = program.door(place) if is_door else program.node(place)
-            self.leads_to.append(self.last)
-            if is_door or bound is None or place in met:
-                return
-            met.add(place)
-            counter = program.counters[place]
-            self.reads |= counter.mask
-            self.chain.append((self.last, counter))
-            place = Place(place.pathway, bound.after_that)
+        if chain:
+            self.leads_to = [*(node for node, _ in chain), last]
+            self.reads = sum(counter.mask for _, counter in chain)
 
     def __call__(self, bits: int) -> tuple[int, int]:
         """Return the node come to, and the bits there with the entry counted."""
@@ -166,6 +162,28 @@ class Program:
             step = self.library.step(place)
             self.nodes.append(Node(place, step, is_door=True))
         return found
+
+    def enter(self, place: Place) -> Entering:
+        """Return what entering a step comes to, by its bound and the bounds of its exits."""
+        bound = self.library.step(place).bound
+        if bound is None:
+            return Entering(self.node(place))
+        chain: list[tuple[int, Counter]] = []
+        met: set[Place] = set()
+        while True:
+            bound = self.library.step(place).bound
+            is_door = bound is not None and place in self.uncounted
+            node = self.door(place) if is_door else self.node(place)
+            if is_door or bound is None or place in met:
+                return Entering(node, chain)
+            met.add(place)
+            chain.append((node, self.counters[place]))
+            place = Place(place.pathway, bound.after_that)
+
+    def counts(self, pathway: PathwayId) -> int:
+        """Return the bits of the counts of a pathway's bounded steps."""
+        counters = self.counters.items()
+        return sum(counter.mask for place, counter in counters if place.pathway == pathway)
 
     def _count(self, place: Place, bound: Bound) -> None:
         bits = bound.at_most.bit_length()

@@ -100,9 +100,14 @@ def _after(clauses: Clauses, letter: frozenset[str]) -> Clauses:
     for clause in clauses:
         both = _SURE
         for formula, _ in clause:
-            both = _and(both, _put_off(formula, letter, True))
+            both = _and(both, _put_off_once(formula, letter))
         found = _or(found, both)
     return found
+
+
+@lru_cache(maxsize=4096)
+def _put_off_once(formula: Formula, letter: frozenset[str]) -> Clauses:
+    return _put_off(formula, letter, True)
 
 
 def _put_off(formula: Formula, letter: frozenset[str], wanted: bool) -> Clauses:

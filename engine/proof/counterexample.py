@@ -16,6 +16,7 @@ def counterexample(library: Library, found: Run, number: int, rule: Rule) -> Cou
     """Return a shortest walk that breaks a rule, which the search has to have broken."""
     machine = found.machine(number)
     assert machine is not None
+    assert found.states is not None
     way = shortest(found.states, machine, found.watching[machine], found.is_end)
     state = begin(library, found.pathway).state
     made: list[Move] = []

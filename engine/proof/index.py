@@ -12,8 +12,11 @@ from chamberwise.engine.model.rule import ANY, Happening
 from chamberwise.engine.proof.monitors import Monitor
 
 Label: TypeAlias = tuple[str, str]
-Concern: TypeAlias = tuple[int, int, Happening]
-"""A machine, the bit of one of its letters, and what makes it true."""
+Concern: TypeAlias = tuple[int, int, Happening, bool]
+"""A machine, the bit of one of its letters, what makes it true, and whether it does whatever is
+
+known.
+"""
 
 _ALWAYS: Label = ("", "")
 
@@ -42,8 +45,9 @@ def index_of(monitors: Sequence[Monitor]) -> Index:
             index.restless.append(number)
         for place, any_of in enumerate(monitor.roles):
             for happening in any_of:
+                concern = number, 1 << place, happening, happening == happening.event
                 for label in _telling(happening):
-                    index.by_label.setdefault(label, []).append((number, 1 << place, happening))
+                    index.by_label.setdefault(label, []).append(concern)
     return index
 
 

@@ -93,13 +93,13 @@ def prove(
     for needed, some in by_bounds(library, pathway, rules).items():
         counted = needed or _last(library, pathway)
         for asked, loosely in task.ever_closer(some, counted, by_counts=bool(needed)):
-            seen += len(loosely.states)
+            seen += loosely.found.states
             vacuous.update(rule for at, rule in enumerate(asked) if loosely.is_vacuous(at))
             held.update(rule for at, rule in enumerate(asked) if loosely.holds(at))
     doubtful = [rule for rule in rules if rule not in held]
     if doubtful:
         exactly = task.exactly(doubtful, stop_at_first=stop_at_first)
-        seen += len(exactly.states)
+        seen += exactly.found.states
         found = {
             rule: _verdict(library, exactly, at, rule, is_vacuous=rule in vacuous)
             for at, rule in enumerate(doubtful)
@@ -114,7 +114,7 @@ def _verdict(library: Library, found: Run, number: int, rule: Rule, *, is_vacuou
     if found.holds(number):
         return Holds(rule, is_vacuous)
     if found.stopped:
-        return Unproven(rule, f"there are more than {len(found.states):,} states")
+        return Unproven(rule, f"there are more than {found.found.states:,} states")
     return Unproven(rule, "the search ended with the first rule that broke")
 
 

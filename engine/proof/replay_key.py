@@ -10,11 +10,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from hashlib import sha256
 
+from chamberwise.engine.keys.base32 import number_of, written
 from chamberwise.engine.meaning.advance import advance, begin, moves
 from chamberwise.engine.meaning.state import Move
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId
-from chamberwise.engine.proof.base32 import number_of, written
 from chamberwise.engine.reading.digest import digest
 from chamberwise.engine.reading.library import Loaded
 

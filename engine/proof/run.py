@@ -6,16 +6,20 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import Enum, auto
 
+from chamberwise.engine.exploration.liveness import mark_live
 from chamberwise.engine.exploration.program import Program
+from chamberwise.engine.model.library import Place
 from chamberwise.engine.model.rule import Rule
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.proof.monitors import Monitor, monitors
 from chamberwise.engine.proof.pruning import prune
 from chamberwise.engine.proof.rules import comes_back_by
-from chamberwise.engine.proof.search import Search, Watched
+from chamberwise.engine.proof.search import Search
 from chamberwise.engine.proof.shots import NO_SHOT, Shots
-from chamberwise.engine.proof.spots import arrows
+from chamberwise.engine.proof.spots import spots_of
 from chamberwise.engine.proof.states import States
+from chamberwise.engine.proof.sweep import Sweep
+from chamberwise.engine.proof.watched import Watched
 
 
 class Order(Enum):
@@ -31,15 +35,16 @@ class Run:
     """What a search found, with the rules by their numbers."""
 
     pathway: PathwayId
-    states: States
     watching: tuple[Monitor, ...]
     found: Watched
     is_whole: bool
     """Whether it came to its end, so that what did not break holds."""
-    is_end: Callable[[int], bool]
+    is_end: Callable[[Place], bool]
     """Whether the operation ends at an outcome, instead of going on elsewhere."""
     number_of: Mapping[tuple[int, bool], int]
     """The machines by their rule and by whether they are its trigger."""
+    states: States | None = None
+    """The states and the moves between them, of a search by length."""
 
     @property
     def stopped(self) -> bool:
@@ -60,7 +65,7 @@ class Run:
         machine = self.machine(rule)
         for found in (self.found.lost, self.found.unkept):
             if machine in found:
-                return self.states.place(found[machine]).pathway
+                return found[machine].pathway
         return None
 
     def holds(self, rule: int) -> bool:
@@ -86,21 +91,24 @@ def run(
     watching = monitors(rules)
     shots = Shots(watching, program, pathway)
     shot_at = shots.everywhere()
-    spots = arrows(program)
+    spots = spots_of(program)
     if reduced and all(monitor.only_forbids for monitor in watching):
         speaking = (number for number, shot in enumerate(shot_at) if shot != NO_SHOT)
         prune(program, spots, frozenset(speaking))
-    states = States(program, shots, shot_at, reduced=reduced)
     comes_back = comes_back_by(program.library, pathway)
 
-    def is_end(state: int) -> bool:
-        place = states.place(state)
+    def is_end(place: Place) -> bool:
         return place.pathway != pathway or place.step not in comes_back
 
-    search = Search(states, spots, watching, most, is_end)
-    briefly = order is Order.FIRST_BREAK
-    by_rank = order is Order.BY_RANK
-    found = search.by_rank() if by_rank else search.by_length(stop_at_first=briefly)
-    is_whole = not found.stopped and not (briefly and search.has_broken)
     number_of = {(each.rule, each.is_trigger): number for number, each in enumerate(watching)}
-    return Run(pathway, states, watching, found, is_whole, is_end, number_of)
+    if order is Order.BY_RANK:
+        if reduced:
+            mark_live(program)
+        found = Sweep(program, spots, shots, shot_at, most, is_end).run()
+        return Run(pathway, watching, found, not found.stopped, is_end, number_of)
+    states = States(program, shots, shot_at, reduced=reduced)
+    search = Search(states, watching, most, is_end)
+    briefly = order is Order.FIRST_BREAK
+    found = search.by_length(stop_at_first=briefly)
+    is_whole = not found.stopped and not (briefly and search.has_broken)
+    return Run(pathway, watching, found, is_whole, is_end, number_of, states)

@@ -1,4 +1,4 @@
-"""All rules in one search over states.
+"""All rules in one search over states, shorter walks first.
 
 Every state carries the set of all states of all machines that some walk brings there, as one
 integer. Only what is new at a state is carried on, so that each pair of a state and a state of a
@@ -8,28 +8,15 @@ machine is gone through once.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
-from heapq import heappop, heappush
 
+from chamberwise.engine.model.library import Place
 from chamberwise.engine.proof.monitors import Monitor
 from chamberwise.engine.proof.shots import NO_SHOT, Shot
-from chamberwise.engine.proof.spots import Arrows, ranks
 from chamberwise.engine.proof.states import States
+from chamberwise.engine.proof.watched import Watched
 
 NOBODY = 1
 """A mark that every state carries once it is met, whatever machines there are."""
-
-
-@dataclass(slots=True)
-class Watched:
-    """What a search found: by the number of a machine the state in which it was first lost.
-
-    `unkept` has those of walks that ended there without what was asked for.
-    """
-
-    lost: dict[int, int] = field(default_factory=dict)
-    unkept: dict[int, int] = field(default_factory=dict)
-    stopped: bool = False
 
 
 class Search:
@@ -38,13 +25,11 @@ class Search:
     def __init__(
         self,
         states: States,
-        spots: Arrows,
         monitors: Sequence[Monitor],
         most: int,
-        is_end: Callable[[int], bool],
+        is_end: Callable[[Place], bool],
     ) -> None:
         self.states = states
-        self.spots = spots
         self.monitors = monitors
         self.most = most
         self.is_end = is_end
@@ -56,7 +41,7 @@ class Search:
         self.lost = sum(monitor.lost for monitor in monitors)
         self.not_good = sum(monitor.not_good for monitor in monitors)
         self.images: dict[Shot, dict[int, int]] = {}
-        """Where each shot met takes the bits that it moves, once worked out."""
+        """Where each shot met takes a set, once worked out."""
         self.same: dict[int, int] = {}
         """Equal sets are kept once, for there are far fewer than states."""
 
@@ -68,26 +53,7 @@ class Search:
             if stop_at_first and self.has_broken:
                 break
             front = self._onward(front)
-        return self.found
-
-    def by_rank(self) -> Watched:
-        """Go through everything, earlier spots first, so that most states come up once."""
-        states, rank_of = self.states, ranks(self.spots)
-        waiting: dict[int, dict[int, int]] = {}
-        queue: list[tuple[int, int]] = []
-        onward = self._first()
-        while (onward or queue) and not self._is_enough():
-            for state, carried in onward.items():
-                spot = states.spot(state)
-                front = waiting.get(spot)
-                if front is None:
-                    waiting[spot] = {state: carried}
-                    heappush(queue, (rank_of[states.spot_of(spot)], spot))
-                else:
-                    front[state] = front.get(state, 0) | carried
-            front = waiting.pop(heappop(queue)[1])
-            self._at_ends(front)
-            onward = self._onward(front)
+        self.found.states = len(self.states)
         return self.found
 
     def _first(self) -> dict[int, int]:
@@ -130,38 +96,37 @@ class Search:
         if images is None:
             images = self.images[shot] = {}
             self._first_time(shot, target)
-        part = carried & self.states.shots.moves_bits[shot]
-        moved = images.get(part)
-        if moved is None:
-            moved = images[part] = self.states.shots.moved(shot, part)
-        image = carried ^ part | moved
-        if moved & self.lost:
-            self._lost(moved, target)
+        image = images.get(carried)
+        if image is None:
+            after = self.states.shots.image(shot, carried)
+            image = images[carried] = self.same.setdefault(after, after)
+        if image & self.lost:
+            self._lost(image, target)
             image &= self.alive
-        return self.same.setdefault(image, image)
+        return image
 
     def _first_time(self, shot: Shot, state: int) -> None:
         """Tell which machines without memory are lost by a shot not met before."""
         for number in self.states.shots.loses[shot]:
-            self.found.lost.setdefault(number, state)
+            self.found.lost.setdefault(number, self.states.place(state))
 
     def _at_ends(self, front: dict[int, int]) -> None:
         ends = self.states.ends
         for state in [state for state in front if state in ends]:
             image = self._image(ends[state], front[state] & self.alive, state)
-            if image & self.not_good & self.alive and self.is_end(state):
+            if image & self.not_good & self.alive and self.is_end(self.states.place(state)):
                 self._unkept(image & self.alive, state)
 
     def _lost(self, bits: int, state: int) -> None:
         for number, monitor in enumerate(self.monitors):
             if monitor.lost & bits & self.alive:
-                self.found.lost[number] = state
+                self.found.lost[number] = self.states.place(state)
                 self._retire(monitor)
 
     def _unkept(self, bits: int, state: int) -> None:
         for number, monitor in enumerate(self.monitors):
             if monitor.not_good & bits:
-                self.found.unkept[number] = state
+                self.found.unkept[number] = self.states.place(state)
                 self._retire(monitor)
 
     def _retire(self, monitor: Monitor) -> None:

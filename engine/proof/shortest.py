@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from chamberwise.engine.model.library import Place
 from chamberwise.engine.proof.monitors import Monitor
 from chamberwise.engine.proof.shots import Shot
 from chamberwise.engine.proof.states import States
@@ -13,7 +14,7 @@ Pair = tuple[int, int]
 
 
 def shortest(
-    states: States, number: int, monitor: Monitor, is_end: Callable[[int], bool]
+    states: States, number: int, monitor: Monitor, is_end: Callable[[Place], bool]
 ) -> list[int]:
     """Return the moves of a shortest walk that breaks a rule, as numbers among those legal.
 
@@ -43,13 +44,15 @@ def shortest(
 
 
 def _ends_badly(
-    states: States, number: int, monitor: Monitor, pair: Pair, is_end: Callable[[int], bool]
+    states: States, number: int, monitor: Monitor, pair: Pair, is_end: Callable[[Place], bool]
 ) -> bool:
     state, at = pair
     if state not in states.ends:
         return False
     after = _after(states, number, at, states.ends[state])
-    return after == monitor.machine.lost or (after not in monitor.machine.good and is_end(state))
+    return after == monitor.machine.lost or (
+        after not in monitor.machine.good and is_end(states.place(state))
+    )
 
 
 def _after(states: States, number: int, at: int, shot: Shot) -> int:

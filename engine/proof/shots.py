@@ -7,35 +7,34 @@ machines, and moves that do the same share one.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import TypeAlias
 
 from chamberwise.engine.exploration.moves import Effect, line_effects
 from chamberwise.engine.exploration.program import Node, Program
-from chamberwise.engine.meaning.moments import Moment, warned_of
 from chamberwise.engine.model.rule import Happening
-from chamberwise.engine.model.step import Action, Handover, Outcome, PathwayId, Question
+from chamberwise.engine.model.step import Action, PathwayId
 from chamberwise.engine.patterns.machine import Machine
-from chamberwise.engine.proof.index import Index, index_of
+from chamberwise.engine.proof.index import Concern, Index, index_of
 from chamberwise.engine.proof.knowing import Knowing, Test
 from chamberwise.engine.proof.monitors import Monitor
+from chamberwise.engine.proof.showing import Shown, moments_of, shown
 
 Change: TypeAlias = tuple[int, tuple[int, ...]]
 """A machine, and for each of its states the state afterwards."""
 
 Shot: TypeAlias = int
+Shifts: TypeAlias = tuple[int, tuple[tuple[int, int], ...]]
+"""The bits of the machines that a shot moves, and how far up it takes which of them."""
+
 ShotAt: TypeAlias = "Shot | Varying"
 """The shot of a move, or how to get it from the bits: at a question those once it is answered."""
 
 NO_SHOT: Shot = 0
-Shown: TypeAlias = tuple[object, ...]
-"""All that the moments of a move at a node hang on, what is known left aside."""
-
+NO_EFFECT = Effect()
 Letters: TypeAlias = dict[int, int]
-Frame: TypeAlias = tuple[Moment, Effect]
-"""A moment, what is known left aside, and what the move did to the bits before it."""
 
 
 class Shots:
@@ -46,22 +45,23 @@ class Shots:
         self.index: Index = index_of(monitors)
         self.program = program
         self.entry = entry
+        self._instant = frozenset(n for n, each in enumerate(monitors) if each.is_instant)
+        self._after_letters: dict[tuple[int, tuple[int, ...]], tuple[int, ...] | None] = {}
         self.changes: list[tuple[Change, ...]] = [()]
-        self.moves_bits: list[int] = [0]
-        """By shot, the bits of the machines it moves."""
+        self.shifts: list[Shifts] = [(0, ())]
         self.loses: list[tuple[int, ...]] = [()]
         """By shot, the machines without memory that are lost."""
-        self.number_of: dict[tuple[tuple[Change, ...], tuple[int, ...]], Shot] = {((), ()): NO_SHOT}
+        self.number_of: dict[tuple[Change, ...], Shot] = {(): NO_SHOT}
 
     def everywhere(self) -> list[ShotAt]:
         """Return the shot of a move at each node, worked out once for all that show the same."""
         found: dict[Shown, ShotAt] = {}
         shots: list[ShotAt] = []
         for node in self.program.nodes:
-            shown = _shown(node)
-            if shown not in found:
-                found[shown] = self.at(node)
-            shot_at = found[shown]
+            key = shown(node)
+            if key not in found:
+                found[key] = self.at(node)
+            shot_at = found[key]
             if not isinstance(shot_at, int):
                 node.reads |= shot_at.reads
             shots.append(shot_at)
@@ -69,73 +69,101 @@ class Shots:
 
     def at(self, node: Node) -> ShotAt:
         """Return the shot of a move at a node. Adds to what the node reads."""
-        frames = [] if node.is_door else _frames(self.program, node)
-        parts = [self._part(*frame) for frame in frames]
-        acts = [moment.act is not None for moment, _ in frames]
+        moments = moments_of(node)
+        concerns = [list(self.index.concerns(moment)) for moment in moments]
+        if not any(concerns) and not self.index.restless:
+            return NO_SHOT
+        before = self._before(node, concerns)
+        parts = [self._part(*each) for each in zip(concerns, before, strict=True)]
+        acts = [moment.act is not None for moment in moments]
         if not any(part.tests for part in parts):
-            return self.shot([part.sure for part in parts], acts)
+            letters = [part.sure for part in parts]
+            return self.shot(self.does(self.concerned(letters), letters, acts))
         varying = Varying(self, parts, acts)
         node.reads |= varying.reads
         return varying
 
-    def _part(self, moment: Moment, before: Effect) -> Part:
+    def concerned(self, letters: Sequence[Letters]) -> set[int]:
+        """Return the machines that letters may change."""
+        return set(self.index.restless).union(*letters)
+
+    def _before(self, node: Node, concerns: Sequence[Sequence[Concern]]) -> Sequence[Effect]:
+        """Return by moment what the move did to the bits before it, where that matters."""
+        step, program = node.step, self.program
+        asks = any(not is_event for each in concerns for *_, is_event in each)
+        if not asks or not isinstance(step, Action):
+            return [NO_EFFECT] * len(concerns)
+        pathway = node.place.pathway
+        words = program.library.words(pathway)
+        return line_effects(step, words, program.layout, pathway, program.tracked)
+
+    def _part(self, concerns: Sequence[Concern], before: Effect) -> Part:
         part = Part()
-        concerns = list(self.index.concerns(moment))
-        for monitor, bit, happening in concerns:
-            if happening == happening.event:
+        for monitor, bit, _, is_event in concerns:
+            if is_event:
                 part.sure[monitor] = part.sure.get(monitor, 0) | bit
-        knowing = Knowing(self.program, self.entry)
-        for monitor, bit, happening in concerns:
+        for monitor, bit, happening, _ in concerns:
             if not part.sure.get(monitor, 0) & bit:
                 part.tests.setdefault(happening, []).append((monitor, bit))
+        knowing = Knowing(self.program, self.entry)
         part.asks = [_after(before, knowing.all_of(happening)) for happening in part.tests]
         part.reads = before.reads(knowing.reads)
         return part
 
-    def shot(self, letters: Sequence[Letters], acts: Sequence[bool]) -> Shot:
-        """Return the shot of some moments, each by its letters and by whether an act is done."""
-        concerned = {each for some in letters for each in some}
-        changes: list[Change] = []
-        loses: list[int] = []
-        for number in sorted(concerned.union(self.index.restless)):
-            monitor = self.monitors[number]
-            read = tuple(
-                [
-                    some.get(number, 0)
-                    for some, is_act in zip(letters, acts, strict=True)
-                    if is_act or not monitor.only_acts
-                ]
-            )
-            after = _run(monitor.machine, read)
-            if after is None:
-                continue
-            if monitor.is_instant:
-                loses += [number] if after[0] == monitor.machine.lost else []
-            else:
-                changes.append((number, after))
-        key = tuple(changes), tuple(loses)
-        if key not in self.number_of:
-            self.number_of[key] = len(self.changes)
-            self.changes.append(key[0])
-            self.moves_bits.append(sum(self.monitors[number].bits for number, _ in key[0]))
-            self.loses.append(key[1])
-        return self.number_of[key]
+    def does(
+        self, machines: Iterable[int], letters: Sequence[Letters], acts: Sequence[bool]
+    ) -> list[Change]:
+        """Return what some moments do to some machines, each moment by its letters and by
+
+        whether an act is done.
+        """
+        acting = [some for some, is_act in zip(letters, acts, strict=True) if is_act]
+        found: list[Change] = []
+        for number in machines:
+            heard = acting if self.monitors[number].only_acts else letters
+            after = self._after(number, tuple([some.get(number, 0) for some in heard]))
+            if after is not None:
+                found.append((number, after))
+        return found
+
+    def shot(self, done: Iterable[Change]) -> Shot:
+        """Return the shot that does something to machines, each named once."""
+        key = tuple(sorted(done))
+        found = self.number_of.get(key)
+        if found is None:
+            found = self.number_of[key] = len(self.changes)
+            changes = tuple([each for each in key if each[0] not in self._instant])
+            self.changes.append(changes)
+            self.shifts.append(self._shifts(changes))
+            self.loses.append(tuple([number for number, _ in key if number in self._instant]))
+        return found
+
+    def _after(self, number: int, letters: tuple[int, ...]) -> tuple[int, ...] | None:
+        """Return by state of a machine the state after letters; none where nothing changes."""
+        key = number, letters
+        if key not in self._after_letters:
+            machine = self.monitors[number].machine
+            self._after_letters[key] = _run(machine, letters)
+        return self._after_letters[key]
 
     def image(self, shot: Shot, carried: int) -> int:
         """Return where a shot takes a set of states of machines."""
-        part = carried & self.moves_bits[shot]
-        return carried ^ part | self.moved(shot, part)
-
-    def moved(self, shot: Shot, part: int) -> int:
-        """Return where a shot takes states of the machines that it moves."""
-        there = 0
-        for number, after in self.changes[shot]:
-            monitor = self.monitors[number]
-            here = (part & monitor.bits) >> monitor.shift
-            for state, to in enumerate(after):
-                if here >> state & 1:
-                    there |= 1 << (monitor.shift + to)
+        moved, shifts = self.shifts[shot]
+        there = carried & ~moved
+        for by, bits in shifts:
+            there |= (carried & bits) << by if by >= 0 else (carried & bits) >> -by
         return there
+
+    def _shifts(self, changes: Sequence[Change]) -> Shifts:
+        """Return changes as shifts: states of many machines go equally far."""
+        moved, by_distance = 0, dict[int, int]()
+        for number, after in changes:
+            monitor = self.monitors[number]
+            moved |= monitor.bits
+            for state, to in enumerate(after):
+                bit = 1 << (monitor.shift + state)
+                by_distance[to - state] = by_distance.get(to - state, 0) | bit
+        return moved, tuple(by_distance.items())
 
 
 @dataclass(slots=True)
@@ -149,11 +177,15 @@ class Part:
     """The tests, in the same order."""
     reads: int = 0
 
+    def varies(self) -> set[int]:
+        """Return the machines whose letters hang on what is known."""
+        return {machine for concerned in self.tests.values() for machine, _ in concerned}
+
 
 class Varying:
     """A shot that hangs on what is known, worked out once for each way the tests come out."""
 
-    __slots__ = ("_acts", "_asks", "_by_answers", "_by_bits", "_parts", "_shots", "reads")
+    __slots__ = ("_acts", "_asks", "_by_answers", "_by_bits", "_does", "_parts", "_shots", "reads")
 
     def __init__(self, shots: Shots, parts: Sequence[Part], acts: Sequence[bool]) -> None:
         self._shots, self._parts, self._acts = shots, parts, acts
@@ -163,6 +195,10 @@ class Varying:
         self.reads = 0
         for part in parts:
             self.reads |= part.reads
+        sure = [part.sure for part in parts]
+        surely = shots.concerned(sure).difference(*(part.varies() for part in parts))
+        self._does = shots.does(surely, sure, acts)
+        """What is done whatever is known."""
 
     def __call__(self, bits: int) -> Shot:
         """Return the shot of a move made with some bits."""
@@ -172,38 +208,24 @@ class Varying:
             answers = tuple([test(read) for test in self._asks])
             found = self._by_answers.get(answers)
             if found is None:
-                found = self._shots.shot(self._letters(answers), self._acts)
-                self._by_answers[answers] = found
+                found = self._by_answers[answers] = self._shot(answers)
             self._by_bits[read] = found
         return found
 
-    def _letters(self, answers: Sequence[bool]) -> list[Letters]:
+    def _shot(self, answers: Sequence[bool]) -> Shot:
         outcomes = iter(answers)
         letters = []
+        machines: set[int] = set()
         for part in self._parts:
             some = dict(part.sure)
             for concerned in part.tests.values():
-                if next(outcomes):
-                    for monitor, bit in concerned:
-                        some[monitor] = some.get(monitor, 0) | bit
+                is_so = next(outcomes)
+                for machine, bit in concerned:
+                    machines.add(machine)
+                    if is_so:
+                        some[machine] = some.get(machine, 0) | bit
             letters.append(some)
-        return letters
-
-
-def _shown(node: Node) -> Shown:
-    step, pathway = node.step, node.place.pathway
-    if node.is_door:
-        return ()
-    warned = warned_of(step) if step.cautions else None
-    if isinstance(step, Question):
-        return Question, step.ask, warned
-    if isinstance(step, Action):
-        return Action, pathway, tuple([(line.act, line.who) for line in step.lines]), warned
-    if isinstance(step, Handover):
-        return Handover, step.to, warned
-    if isinstance(step, Outcome):
-        return Outcome, step.id, tuple([(line.act, line.who) for line in step.owed]), warned
-    return ()
+        return self._shots.shot([*self._does, *self._shots.does(machines, letters, self._acts)])
 
 
 @lru_cache(maxsize=4096)
@@ -214,33 +236,5 @@ def _run(machine: Machine, letters: tuple[int, ...]) -> tuple[int, ...] | None:
     return None if after == states else after
 
 
-def moments_at(program: Program, node: Node) -> list[Moment]:
-    """Return the moments of a move at a node, what is known left aside."""
-    return [moment for moment, _ in _frames(program, node)]
-
-
 def _after(before: Effect, test: Test) -> Test:
-    return test if before == Effect() else lambda bits: test(before(bits))
-
-
-def _frames(program: Program, node: Node) -> list[Frame]:
-    """Return the moments of a move at a node, in the order of `meaning.moments`."""
-    step, place = node.step, node.place
-    plain = Moment(place, 0, 0, warns_of=warned_of(step))
-    nothing = Effect()
-    match step:
-        case Question():
-            return [(replace(plain, asks=step.ask), nothing)]
-        case Handover():
-            return [(replace(plain, hands_over_to=step.to), nothing)]
-        case Action():
-            words = program.library.words(place.pathway)
-            effects = line_effects(step, words, program.layout, place.pathway, program.tracked)
-            return [
-                (replace(plain, act=line.act, by=line.who), effect)
-                for line, effect in zip(step.lines, effects, strict=True)
-            ]
-        case Outcome():
-            owed = [(replace(plain, act=line.act, by=line.who), nothing) for line in step.owed]
-            return [*owed, (replace(plain, is_outcome=True), nothing)]
-    return []
+    return test if before == NO_EFFECT else lambda bits: test(before(bits))

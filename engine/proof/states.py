@@ -13,10 +13,9 @@ from collections.abc import Iterable, Iterator, Sequence
 from chamberwise.engine.exploration.liveness import mark_live
 from chamberwise.engine.exploration.program import Program
 from chamberwise.engine.model.library import Place
-from chamberwise.engine.model.step import Action, Branch, Handover, Outcome, PathwayId
+from chamberwise.engine.model.step import Action, Branch, Handover, Outcome
 from chamberwise.engine.proof.keys import Key, Keys, Laid, Passing, SpotNumber, Stack, Turn
 from chamberwise.engine.proof.shots import Shot, ShotAt, Shots
-from chamberwise.engine.proof.spots import Spot
 
 NOT_OPEN = -1
 MOST_TURNS = 100
@@ -41,7 +40,7 @@ class States:
             mark_live(program)
         self._keys = Keys(program)
         self._width, self._every = self._keys.width, self._keys.every
-        self._counts = _counts(program)
+        self._counts = {name: program.counts(name) for name in program.library.pathways}
         self._stacks: list[tuple[int, ...]] = [()]
         self._stack_of: dict[tuple[int, ...], Stack] = {(): 0}
         self._laid: dict[SpotNumber, Laid] = {}
@@ -76,15 +75,6 @@ class States:
     def place(self, state: int) -> Place:
         """Return the step a state is at."""
         return self.program.nodes[self.at[state]].place
-
-    def spot(self, state: int) -> SpotNumber:
-        """Return the number of a spot: the node of a state with the handovers to come back to."""
-        return self._key_of[state] >> self._width
-
-    def spot_of(self, number: SpotNumber) -> Spot:
-        """Return the handovers to come back to, and the node, of a spot by its number."""
-        stack, place = self._keys.apart(number)
-        return self._stacks[stack], place
 
     def open(self, state: int) -> None:
         """Find the edges of a state, if they are not known yet."""
@@ -272,11 +262,3 @@ class States:
         self.stuck.append(state)
         self.begin[state] = 0
         return state
-
-
-def _counts(program: Program) -> dict[PathwayId, int]:
-    """Return, by pathway, the bits of the counts of its bounded steps."""
-    found = dict.fromkeys(program.library.pathways, 0)
-    for place, counter in program.counters.items():
-        found[place.pathway] |= counter.mask
-    return found

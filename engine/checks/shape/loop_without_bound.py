@@ -7,8 +7,10 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.graph.rings import has_ring
 from chamberwise.engine.graph.round_trip import round_trip, shown
 from chamberwise.engine.graph.targets import targets
+from chamberwise.engine.model.step import Step
 
 CODE = Code(
     "loop-without-bound",
@@ -20,16 +22,18 @@ CODE = Code(
 
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield one problem for each set of steps that form loops free of any bound."""
+    steps = subject.pathway.steps
+    arrows = {
+        step.id: [each.step for each in targets(step) if _is_free(steps.get(each.step))]
+        for step in steps.values()
+        if _is_free(step)
+    }
+    if not has_ring(arrows):
+        return
     import networkx as nx
 
     free: nx.DiGraph[str] = nx.DiGraph()
-    steps = subject.pathway.steps
-    for step in steps.values():
-        if not step.bound:
-            onward = [each.step for each in targets(step)]
-            free.add_edges_from(
-                (step.id, each) for each in onward if each in steps and not steps[each].bound
-            )
+    free.add_edges_from((name, after) for name, onward in arrows.items() for after in onward)
     order = {name: place for place, name in enumerate(steps)}
     loops = [
         component
@@ -41,3 +45,7 @@ def check(subject: Subject) -> Iterator[Problem]:
         message = f"this loop has no bound: {shown(round_trip(free, first))}"
         advice = f"Give one of its steps `at most:` and `after that:`, for example `{first}`."
         yield subject.problem(CODE, ("steps", first), message, advice, at_key=True)
+
+
+def _is_free(step: Step | None) -> bool:
+    return step is not None and not step.bound

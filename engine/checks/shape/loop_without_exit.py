@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.graph.rings import has_ring
 from chamberwise.engine.graph.round_trip import round_trip, shown
 from chamberwise.engine.graph.targets import targets
 
@@ -24,12 +25,16 @@ CODE = Code(
 
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem for every bound whose exit can come back once all bounds are used up."""
+    arrows = {
+        step.id: [step.bound.after_that] if step.bound else [each.step for each in targets(step)]
+        for step in subject.pathway.steps.values()
+    }
+    if not has_ring(arrows):
+        return
     import networkx as nx
 
     used_up: nx.DiGraph[str] = nx.DiGraph()
-    for step in subject.pathway.steps.values():
-        onward = [step.bound.after_that] if step.bound else [each.step for each in targets(step)]
-        used_up.add_edges_from((step.id, after) for after in onward)
+    used_up.add_edges_from((name, after) for name, onward in arrows.items() for after in onward)
     looping = _on_loops(used_up)
     for step in subject.pathway.steps.values():
         if step.bound and step.id in looping:

@@ -5,9 +5,9 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from chamberwise.engine.keys.base32 import SIGNS, SURE_UP_TO, number_of, written
 from chamberwise.engine.meaning.advance import advance, begin, moves
 from chamberwise.engine.meaning.state import Answered, Done, Move
-from chamberwise.engine.proof.base32 import SIGNS, SURE_UP_TO, number_of, written
 from chamberwise.engine.proof.replay_key import (
     CONTENT,
     COUNTED_BY,

@@ -29,16 +29,29 @@ def written(number: int, least: int = 1) -> str:
     while number or len(signs) < least:
         signs.append(number % len(SIGNS))
         number >>= BITS
-    text = "".join(SIGNS[sign] for sign in _checked(signs[::-1]))
-    return "-".join(text[at : at + GROUP] for at in range(0, len(text), GROUP))
+    return grouped("".join(SIGNS[sign] for sign in _checked(signs[::-1])))
+
+
+def as_meant(typed: str) -> str:
+    """Return a key as it was meant: small letters, `o`, `i`, `l`, spaces and hyphens forgiven."""
+    return "".join(typed.upper().translate(_READ_AS).replace("-", "").split())
+
+
+def grouped(signs: str) -> str:
+    """Return signs in groups with hyphens.
+
+    >>> grouped("7QK2M4XP3")
+    '7QK2-M4XP-3'
+    """
+    return "-".join(signs[at : at + GROUP] for at in range(0, len(signs), GROUP))
 
 
 def number_of(typed: str) -> int | None:
     """Return the number that a key stands for; `None` where it was mistyped.
 
-    Small letters, `o`, `i` and `l`, spaces and hyphens are taken as they were meant.
+    It may be typed as `as_meant` forgives.
     """
-    plain = typed.upper().translate(_READ_AS).replace("-", "").replace(" ", "")
+    plain = as_meant(typed)
     if not CHECKS < len(plain) <= LONGEST or any(sign not in SIGNS for sign in plain):
         return None
     signs = [SIGNS.index(sign) for sign in plain]

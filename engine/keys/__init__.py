@@ -1,0 +1,1 @@
+"""Short keys that people type."""
