@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from enum import Enum
 from typing import TypeAlias
 
@@ -19,6 +19,7 @@ from chamberwise.engine.mutants.by_checks import (
 from chamberwise.engine.mutants.hunting import hunted
 from chamberwise.engine.mutants.mutant import Mutant
 from chamberwise.engine.mutants.nearing import edited_places
+from chamberwise.engine.mutants.sameness import Walked, is_same, walked
 from chamberwise.engine.proof.prove import prove
 from chamberwise.engine.proof.rules import rules_for
 from chamberwise.engine.proof.verdict import Violated
@@ -32,8 +33,7 @@ class Effort(Enum):
     """How many moves are made in search of a walk that breaks a rule; in the end all there are."""
 
     GLANCE = (8_000,)
-    HUNT = (8_000, 40_000)
-    PROOF = (8_000, 40_000, None)
+    PROOF = (8_000, None)
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,6 +44,8 @@ class Bench:
     pathway: PathwayId
     found: frozenset[Finding]
     broken: Broken
+    walks: dict[PathwayId, Walked] = field(default_factory=dict, compare=False)
+    """The original's walks, by entry, as far as they were looked at."""
 
 
 def bench_for(loaded: Loaded, pathway: PathwayId, broken: Broken) -> Bench:
@@ -69,6 +71,18 @@ def killed_by(bench: Bench, mutant: Mutant, effort: Effort = Effort.PROOF) -> st
     """
     loaded = replace(bench.loaded, library=mutant.within(bench.loaded.library))
     return next(_killers(bench, loaded, mutant.id, effort), None)
+
+
+def looks_the_same(bench: Bench, mutant: Mutant) -> bool:
+    """Whether no team could tell the mutant from the original, from whatever entry."""
+    original = bench.loaded.library
+    edited = mutant.within(original)
+    for name in entries(original, bench.pathway):
+        if name not in bench.walks:
+            bench.walks[name] = walked(original, name)
+        if not is_same(bench.walks[name], walked(edited, name)):
+            return False
+    return True
 
 
 def _killers(bench: Bench, loaded: Loaded, seed: str, effort: Effort) -> Iterator[str]:

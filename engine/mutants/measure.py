@@ -7,6 +7,7 @@ from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass
+from enum import Enum
 from itertools import islice
 from multiprocessing import get_context
 from typing import TypeAlias
@@ -20,6 +21,7 @@ from chamberwise.engine.mutants.killing import (
     bench_for,
     broken_already,
     killed_by,
+    looks_the_same,
 )
 from chamberwise.engine.mutants.mutant import Mutant
 from chamberwise.engine.mutants.strength import OfKind, Strength, Survivor
@@ -32,7 +34,16 @@ AT_ONCE = 8
 FEW = 40
 """So few that other processes would not be worth starting."""
 
-Killer: TypeAlias = str | None
+
+class Alive(Enum):
+    """How a mutant lives: told from the original by nothing, or by nobody."""
+
+    SURVIVES = "survives"
+    SAME = "same"
+
+
+Fate: TypeAlias = "str | Alive"
+"""What killed a mutant, or how it lives."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,11 +63,14 @@ class _Task:
     def bench(self) -> Bench:
         return bench_for(self.loaded, self.pathway, self.broken)
 
-    def killed_by(self, bench: Bench, mutant: Mutant) -> Killer:
-        """What is expected to survive is not hunted as long as what is not."""
+    def fate(self, bench: Bench, mutant: Mutant) -> Fate:
+        """What is expected to survive is only glanced at."""
         is_reviewed = self.reviewed.reason(mutant.id) is not None
-        effort = Effort.GLANCE if is_reviewed else Effort.HUNT
-        return killed_by(bench, mutant, Effort.PROOF if self.thoroughly else effort)
+        effort = Effort.GLANCE if is_reviewed and not self.thoroughly else Effort.PROOF
+        killer = killed_by(bench, mutant, effort)
+        if killer is not None:
+            return killer
+        return Alive.SAME if looks_the_same(bench, mutant) else Alive.SURVIVES
 
 
 def measure(
@@ -72,9 +86,9 @@ def measure(
     """Return how strong checks and rules are over a pathway that can be walked.
 
     `every` takes each so-manieth mutant; `workers` is the number of processes, by default one a
-    core; `told` hears how many mutants are done and how many there are. `thoroughly` proves of
-    every survivor that no walk breaks a rule, which takes seconds each; otherwise a survivor is
-    one that a long hunt did not break. `broken` are the rules that the original breaks, proved
+    core; `told` hears how many mutants are done and how many there are. Of a survivor that
+    nobody reviewed it is proved that no walk breaks a rule; with `thoroughly` of the reviewed ones
+    as well. `broken` are the rules that the original breaks, proved
     first where left out. The result is the same whatever the number of workers.
     """
     if broken is None:
@@ -82,19 +96,19 @@ def measure(
     reviewed = reviewed_of(loaded.file_of[pathway], pathway)
     task = _Task(loaded, pathway, every, thoroughly, broken, reviewed)
     made = task.made()
-    killers: list[Killer] = []
-    for killer in _killers(task, made, workers or os.cpu_count() or 1):
-        killers.append(killer)
+    fates: list[Fate] = []
+    for fate in _fates(task, made, workers or os.cpu_count() or 1):
+        fates.append(fate)
         if told is not None:
-            told(len(killers), len(made))
-    return _strength(pathway, made, killers, reviewed, whole=every == 1)
+            told(len(fates), len(made))
+    return _strength(pathway, made, fates, reviewed, whole=every == 1)
 
 
-def _killers(task: _Task, made: Sequence[Mutant], workers: int) -> Iterator[Killer]:
-    """Yield, in the order of the mutants, what killed each."""
+def _fates(task: _Task, made: Sequence[Mutant], workers: int) -> Iterator[Fate]:
+    """Yield, in the order of the mutants, what became of each."""
     if workers == 1 or len(made) <= FEW:
         bench = task.bench()
-        yield from (task.killed_by(bench, mutant) for mutant in made)
+        yield from (task.fate(bench, mutant) for mutant in made)
         return
     spawning = get_context("spawn")
     with ProcessPoolExecutor(workers, spawning, initializer=_begin, initargs=(task,)) as pool:
@@ -109,27 +123,28 @@ def _begin(task: _Task) -> None:
     _OF_WORKER[:] = [(task, task.bench(), task.made())]
 
 
-def _of_worker(number: int) -> Killer:
+def _of_worker(number: int) -> Fate:
     task, bench, made = _OF_WORKER[0]
-    return task.killed_by(bench, made[number])
+    return task.fate(bench, made[number])
 
 
 def _strength(
     pathway: PathwayId,
     made: Sequence[Mutant],
-    killers: Sequence[Killer],
+    fates: Sequence[Fate],
     reviewed: ReviewedList,
     *,
     whole: bool,
 ) -> Strength:
     of_kind = Counter(mutant.kind for mutant in made)
-    pairs = list(zip(made, killers, strict=True))
-    killed = Counter(mutant.kind for mutant, killer in pairs if killer is not None)
-    by = Counter(killer for killer in killers if killer is not None)
+    pairs = list(zip(made, fates, strict=True))
+    killed = Counter(mutant.kind for mutant, fate in pairs if isinstance(fate, str))
+    same = Counter(mutant.kind for mutant, fate in pairs if fate is Alive.SAME)
+    by = Counter(fate for fate in fates if isinstance(fate, str))
     survivors = tuple(
         Survivor(each.id, each.kind, each.description, reviewed.reason(each.id))
-        for each, killer in pairs
-        if killer is None
+        for each, fate in pairs
+        if fate is Alive.SURVIVES
     )
     stale = tuple(
         entry.edit
@@ -139,7 +154,7 @@ def _strength(
     return Strength(
         pathway,
         len(made),
-        tuple(OfKind(kind, count, killed[kind]) for kind, count in of_kind.items()),
+        tuple(OfKind(kind, count, killed[kind], same[kind]) for kind, count in of_kind.items()),
         dict(sorted(by.items(), key=lambda each: (-each[1], each[0]))),
         survivors,
         stale,

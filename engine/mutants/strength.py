@@ -11,11 +11,12 @@ from chamberwise.engine.model.step import PathwayId
 
 
 class OfKind(NamedTuple):
-    """Of one kind of edit: how many mutants were made and how many were killed."""
+    """Of one kind of edit: mutants made, killed, and those no team could tell from the original."""
 
     kind: str
     made: int
     killed: int
+    same: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +34,7 @@ class Survivor:
 class Strength:
     """How strong the checks and rules are over one pathway.
 
-    Reviewed survivors do not count as killed.
+    Reviewed survivors do not count as killed. What looks the same on every walk is no survivor.
     """
 
     pathway: PathwayId
@@ -50,6 +51,12 @@ class Strength:
     """
     problems: tuple[Problem, ...] = ()
     """What is wrong with the form of the reviewed list."""
+
+    @property
+    def share(self) -> float:
+        """How many of the mutants that a team could tell from the original are killed, 0 to 1."""
+        differing = sum(each.made - each.same for each in self.killed)
+        return sum(each.killed for each in self.killed) / differing if differing else 1.0
 
     @property
     def unreviewed(self) -> tuple[Survivor, ...]:

@@ -16,18 +16,23 @@ def strength_text(strength: Strength, *, every: int = 1) -> str:
     """Return a table by kind of edit, what killed the mutants, and every survivor."""
     killed = sum(each.killed for each in strength.killed)
     made = sum(each.made for each in strength.killed)
-    head = f"{strength.pathway}: {made:,} mutants, {killed:,} killed ({_share(killed, made)})"
+    same = sum(each.same for each in strength.killed)
+    head = (
+        f"{strength.pathway}: {made:,} mutants, {killed:,} killed ({_share(killed, made - same)})"
+    )
+    alike = f"; {same:,} look the same on every walk and are left out of the share" if same else ""
     sample = f"; a sample, 1 of every {every}, of {strength.total:,}" if every > 1 else ""
-    told = wrapped([Paragraph("", f"{head}{sample}.")])
+    told = wrapped([Paragraph("", f"{head}{alike}{sample}.")])
     blocks = [told, _kinds(strength), _killers(strength), wrapped(_left(strength))]
     return "\n\n".join("\n".join(block) for block in blocks if block)
 
 
 def _kinds(strength: Strength) -> list[str]:
     width = max((len(each.kind) for each in strength.killed), default=4)
-    lines = [f"  {'edit':<{width}}  {'made':>6}  {'killed':>6}  {'share':>6}"]
-    for kind, made, killed in strength.killed:
-        lines.append(f"  {kind:<{width}}  {made:>6,}  {killed:>6,}  {_share(killed, made):>6}")
+    lines = [f"  {'edit':<{width}}  {'made':>6}  {'killed':>6}  {'same':>6}  {'share':>6}"]
+    for kind, made, killed, same in strength.killed:
+        share = _share(killed, made - same)
+        lines.append(f"  {kind:<{width}}  {made:>6,}  {killed:>6,}  {same:>6,}  {share:>6}")
     return lines
 
 

@@ -24,7 +24,8 @@ def listed(*edits: str) -> str:
 def test_it_adds_up() -> None:
     found = measure(leaking(), NAME, workers=1)
     assert found.total == sum(each.made for each in found.killed)
-    assert found.total - len(found.survivors) == sum(each.killed for each in found.killed)
+    gone = sum(each.killed + each.same for each in found.killed)
+    assert found.total - len(found.survivors) == gone
     assert sum(found.by.values()) == sum(each.killed for each in found.killed)
     assert list(found.by.values()) == sorted(found.by.values(), reverse=True)
     assert found.by["dry-before-the-end"]

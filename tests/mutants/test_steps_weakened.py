@@ -131,7 +131,6 @@ def test_the_mutants_of_one_question_are_these() -> None:
         "retarget/look/front -> fill",
         "retarget/look/front -> closed",
         "retarget/look/front -> stopped",
-        "retarget/look/front -> again",
         "move-value/look/none -> back",
         "move-value/look/none -> front",
         "move-value/look/back -> none",

@@ -1,8 +1,8 @@
 """One arrow leads to another step that a hurried author might have written.
 
 Plausible are: where the other arrows of the same step lead; one step too far, to what follows the
-right step; the steps written just before and after the right one; and for an outcome, every other
-outcome. Never the step itself.
+right step; and for an outcome, every other outcome. Never the step itself, and not a step that only
+stands near on the page: an arrow is written by name.
 """
 
 from __future__ import annotations
@@ -32,11 +32,8 @@ def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
 
 def plausible(pathway: Pathway, step: Step, right: StepId) -> tuple[StepId, ...]:
     """Return the steps that an arrow might wrongly lead to, each once."""
-    names = list(pathway.steps)
-    place = names.index(right)
     found = [to for _, to in arrows(step)]
     found += onward(pathway.steps[right])
-    found += names[max(place - 1, 0) : place + 2]
     if isinstance(pathway.steps[right], Outcome):
         found += [each.id for each in pathway.steps.values() if isinstance(each, Outcome)]
     wrong = (right, step.id)

@@ -1,0 +1,63 @@
+"""What is called the same looks the same on every walk by `advance`, and what is not differs."""
+
+from __future__ import annotations
+
+from chamberwise.engine.graph.targets import all_targets
+from chamberwise.engine.meaning.advance import advance, begin, moves
+from chamberwise.engine.meaning.state import State
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.mutants.all_mutants import mutants
+from chamberwise.engine.mutants.mutant import Mutant
+from chamberwise.engine.mutants.sameness import is_same, view, walked
+from hypothesis import given
+from hypothesis import strategies as st
+
+from tests.support.strategies import libraries
+
+MOST = 600
+
+
+def differ(left: Library, right: Library) -> bool | None:
+    """Walk both side by side; `None` where there are too many walks to tell."""
+    waiting = [(begin(left, "p0").state, begin(right, "p0").state)]
+    met = set(waiting)
+    while waiting:
+        one, other = waiting.pop()
+        if shown(left, one) != shown(right, other):
+            return True
+        for move in moves(left, one):
+            pair = advance(left, one, move), advance(right, other, move)
+            if pair not in met:
+                met.add(pair)
+                waiting.append(pair)
+        if len(met) > MOST:
+            return None
+    return False
+
+
+def shown(library: Library, state: State) -> object:
+    return view(library.step(state.place)), tuple(moves(library, state))
+
+
+def has_bounds(library: Library) -> bool:
+    return any(step.bound for each in library.pathways.values() for step in each.steps.values())
+
+
+def is_walkable(mutant: Mutant, library: Library) -> bool:
+    """Whether every arrow leads somewhere, which is all that `advance` needs."""
+    edited = mutant.within(library).pathways["p0"]
+    arrows = all(target.step in edited.steps for _, target in all_targets(edited))
+    return arrows and edited.start in edited.steps
+
+
+@given(libraries(), st.integers(0, 10_000))
+def test_the_same_is_what_no_walk_tells_apart(library: Library, number: int) -> None:
+    made = [each for each in mutants(library, "p0") if is_walkable(each, library)]
+    for mutant in made[number % 5 :: 5]:
+        edited = mutant.within(library)
+        same = is_same(walked(library, "p0"), walked(edited, "p0"))
+        told = differ(library, edited)
+        if same:
+            assert not told, mutant.id
+        elif told is not None and not has_bounds(library):
+            assert told, mutant.id
