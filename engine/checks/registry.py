@@ -24,6 +24,7 @@ from chamberwise.engine.checks.names import (
     no_such_pathway,
     no_such_value,
     not_defined,
+    not_on_the_chart,
     redefined,
 )
 from chamberwise.engine.checks.rules import cannot_be, not_every_moment, says_nothing
@@ -68,6 +69,7 @@ SHAPE: tuple[Check, ...] = (
     branch_decides_twice.check,
     caution_too_late.check,
     late_call_for_help.check,
+    not_on_the_chart.check,
 )
 
 KNOWLEDGE: tuple[Check, ...] = (

@@ -41,6 +41,16 @@ class CaseTable:
 
 
 @dataclass(frozen=True, slots=True)
+class WallChart:
+    """What the wall chart shows of a pathway: its steps in order; the arrows follow from them."""
+
+    use_when: str
+    first: tuple[StepId, ...]
+    """The actions done from memory before anybody reads on."""
+    spine: tuple[StepId, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Acceptance:
     """A reported problem that the author accepts, and why."""
 
@@ -69,6 +79,7 @@ class Pathway:
     words: Words
     cases: CaseTable | None
     accepted: tuple[Acceptance, ...]
+    wall_chart: WallChart | None = None
 
     @property
     def is_approved(self) -> bool:

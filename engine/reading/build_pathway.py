@@ -5,7 +5,14 @@ from __future__ import annotations
 from datetime import date
 from typing import Any
 
-from chamberwise.engine.model.pathway import Acceptance, CaseTable, Impossible, Pathway, Status
+from chamberwise.engine.model.pathway import (
+    Acceptance,
+    CaseTable,
+    Impossible,
+    Pathway,
+    Status,
+    WallChart,
+)
 from chamberwise.engine.model.step import (
     Action,
     Answer,
@@ -45,11 +52,16 @@ def pathway(raw: Raw) -> Pathway:
         words=words(raw),
         cases=_cases(raw["cases"]) if "cases" in raw else None,
         accepted=tuple(_acceptance(each or {}) for each in raw.get("accepted", ())),
+        wall_chart=_wall_chart(raw["wall chart"]) if "wall chart" in raw else None,
     )
 
 
 def _acceptance(raw: Raw) -> Acceptance:
     return Acceptance(raw.get("check", ""), raw.get("at", ""), raw.get("reason", ""))
+
+
+def _wall_chart(raw: Raw) -> WallChart:
+    return WallChart(raw.get("use when", ""), names(raw, "first"), names(raw, "then"))
 
 
 def _cases(raw: Raw) -> CaseTable:

@@ -167,6 +167,15 @@ CASES = Record(
     },
 )
 
+WALL_CHART = Record(
+    "the wall chart",
+    {
+        "use when": Key(TEXT, "The sign at which somebody points at the chart", required=True),
+        "first": Key(NAMES, "The first actions, at most four", required=True),
+        "then": Key(NAMES, "The steps that follow, in order", required=True),
+    },
+)
+
 ACCEPTANCE = Record(
     "an acceptance",
     {
@@ -192,6 +201,7 @@ PATHWAY = Record(
         "start": Key(NAME, "The first step", required=True),
         "phases": Key(Entries(TEXT), "The phases in order, each with its title", required=True),
         **WORD_TABLES,
+        "wall chart": Key(WALL_CHART, "What the wall chart shows"),
         "cases": Key(CASES, "The table of cases"),
         "accepted": Key(Items(ACCEPTANCE), "Reported problems that are accepted, with a reason"),
         "steps": Key(Entries(STEP), "The steps, in reading order", required=True),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tests.conformance.situation import closing, rupture
+from tests.conformance.situation import closing, dropped, rupture
 
 FORWARD = {"vitreous-lost": "came-forward"}
 ALWAYS = (
@@ -66,6 +66,60 @@ CLOSING = (
         {"lens": "in-bag", "vitreous-lost": "cannot tell"},
         "lens-in-vitreous-lost",
         does=f"suture-main-wound {LOOKS}",
+    ),
+)
+
+KEPT_IN_MIND = (
+    closing(
+        "Nobody can tell how the lens lies",
+        {"lens": "in-bag", "lens-hold": "cannot tell"},
+        "loose-lens",
+        does=f"suture-main-wound {ALWAYS} {LOOKS} call-vitreoretinal write-vitreoretinal-plan",
+        never="inject-miotic remove-lens turn-lens",
+    ),
+    closing(
+        "The lens gives way while vitreous is cut at the end",
+        {"lens": "in-bag", "vitreous": "in-chamber, none", "lens-hold": "steady, unsteady"},
+        "loose-lens",
+        does="cut-vitreous hold-lens-still call-vitreoretinal suture-main-wound "
+        "write-vitreoretinal-plan",
+        never="remove-lens turn-lens",
+    ),
+    closing(
+        "Nucleus was left in front, and vitreous comes at the end",
+        {"lens": "none", "left-behind": "nuclear", "vitreous": "in-chamber, none"},
+        "piece-left-no-lens",
+        does="remove-viscoelastic cover-tear insert-cutter cut-vitreous suture-main-wound",
+    ),
+    closing(
+        "A wound is found holding a strand that the last stain had not shown",
+        {"lens": "in-bag", "wounds": "holding-a-strand, dry-and-clear"},
+        "lens-in-vitreous-lost",
+        does=f"record-vitreous-forward stain-with-triamcinolone suture-main-wound {LOOKS}",
+    ),
+    rupture(
+        "Vitreous was seen forward, a bleed is in doubt, and the eye is soft after all",
+        {"vitreous": "in-chamber, none", "trained-pars-plana": "trained", "lens": "none"}
+        | {"is-the-eye-soft-before-entry": "cannot tell"},
+        "nothing-left-no-lens",
+        does=f"record-vitreous-forward suture-main-wound inject-cefuroxime {LOOKS}",
+        never="cut-vitreous close-every-wound",
+    ),
+    rupture(
+        "A lens was found unsteady, a bleed is in doubt, and the eye is soft after all",
+        {"lens-hold": "unsteady", "is-the-eye-soft-before-taking-out": "cannot tell"},
+        "loose-lens",
+        does="place-lens-in-sulcus turn-lens call-vitreoretinal write-vitreoretinal-plan",
+        never="remove-lens inject-miotic close-every-wound",
+    ),
+    dropped(
+        "A piece is in view, a bleed is in doubt, and the eye is soft after all",
+        {"nucleus-behind": "visible", "trained-levitation": "trained", "lens": "none"}
+        | {"comfort": "uncomfortable, comfortable"}
+        | {"is-the-eye-soft-before-levitation": "cannot tell", "left-behind": "nothing"},
+        "piece-left-no-lens",
+        does="announce-drop call-vitreoretinal suture-main-wound write-vitreoretinal-plan",
+        never="levitate-piece close-every-wound",
     ),
 )
 
@@ -185,4 +239,4 @@ DRUGS = (
     ),
 )
 
-SITUATIONS = CLOSING + WOUNDS + DRUGS
+SITUATIONS = CLOSING + KEPT_IN_MIND + WOUNDS + DRUGS

@@ -80,6 +80,16 @@ FRONT = (
         never="phaco-fragment",
     ),
     dropped(
+        "Soft pieces still in front, vitreous comes after the first round",
+        GONE
+        | {"nucleus-front": "soft-or-small, soft-or-small, nothing"}
+        | {"where-is-vitreous-now": "in-chamber, none"},
+        "piece-left-no-lens",
+        does="cover-tear lift-pieces remove-soft-pieces-with-cutter withdraw-cutter cover-tear "
+        "cut-vitreous stain-with-triamcinolone cover-tear lift-pieces",
+        never="phaco-fragment",
+    ),
+    dropped(
         "Hard pieces still in front, vitreous in the chamber",
         GONE | HARD | {"vitreous": "in-chamber, none"},
         "piece-left-no-lens",
@@ -124,6 +134,17 @@ FRONT = (
         "piece-left-no-lens",
         lens="LX",
         does=f"leave-piece suture-main-wound {PLANNED}",
+        never=f"cut-vitreous inject-miotic {ANY_LENS}",
+    ),
+    dropped(
+        "Nobody can tell where vitreous is after each round, and stain shows none twice",
+        GONE
+        | {"nucleus-front": "soft-or-small", "where-is-vitreous-now": "cannot tell"}
+        | {"lens": "none"},
+        "piece-left-no-lens",
+        lens="LX",
+        does=f"remove-soft-pieces-with-cutter remove-soft-pieces-with-cutter "
+        f"record-vitreous-forward {PLANNED}",
         never=f"cut-vitreous inject-miotic {ANY_LENS}",
     ),
     dropped(
@@ -182,6 +203,14 @@ LENS = (
         GONE | AGREED | {"three-piece-stock": "not-in-the-building"},
         "piece-left-no-lens",
         lens="LX",
+        never=ANY_LENS,
+    ),
+    dropped(
+        "A lens is agreed to, and vitreous comes as the rim is tested",
+        GONE | AGREED | {"is-vitreous-clear-before-lens": "in-chamber"},
+        "piece-left-no-lens",
+        lens="LX",
+        does="test-rim record-vitreous-forward leave-aphakic suture-main-wound",
         never=ANY_LENS,
     ),
     dropped(

@@ -41,6 +41,31 @@ LENS_ALREADY_IN = (
         never=f"remove-lens inject-miotic {ANY_LENS}",
     ),
     rupture(
+        "Single-piece lens in the bag over a small round tear, seen steady at the second look",
+        LATE
+        | SINGLE
+        | {"lens": "in-bag", "capsule-support": "round-tear"}
+        | {"lens-hold": "cannot tell, steady"},
+        "lens-in-vitreous-kept",
+        lens="Lens left",
+        does="hold-lens-still inspect-capsule leave-lens-in-place read-power-aloud",
+        never="remove-lens place-lens-in-sulcus open-lens",
+    ),
+    rupture(
+        "Single-piece lens in the sulcus, nobody can tell how steady it lies",
+        LATE | SINGLE | {"lens": "in-sulcus", "lens-hold": "cannot tell"},
+        "loose-lens",
+        does="hold-lens-still call-vitreoretinal write-vitreoretinal-plan",
+        never=f"remove-lens inject-miotic {ANY_LENS}",
+    ),
+    rupture(
+        "Three-piece lens, steady until vitreous around it was cut",
+        LATE | {"lens": "in-bag", "vitreous": "in-chamber, none", "lens-hold": "steady, sinking"},
+        "loose-lens",
+        does=f"{CUTS} {PROVES} hold-lens-still call-vitreoretinal write-vitreoretinal-plan",
+        never=f"remove-lens inject-miotic {ANY_LENS}",
+    ),
+    rupture(
         "Single-piece lens found in the sulcus",
         LATE | SINGLE | {"lens": "in-sulcus, optic-captured"},
         "lens-in-vitreous-kept",

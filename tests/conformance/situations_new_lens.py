@@ -117,4 +117,21 @@ UNSTEADY = (
     ),
 )
 
-SITUATIONS = WITHOUT_CAPSULE + UNSTEADY
+SCAFFOLD_OUT_AGAIN = (
+    rupture(
+        "A scaffold lens comes out again, and vitreous comes forward for a third vitrectomy",
+        {"nucleus-front": "hard-or-large, nothing", "scaffold-conditions": "all-met"}
+        | {"cortex": "none", "front-opening": "not-capturable", "power-fit": "wrong"}
+        | {"capsule-support": "round-tear, not-enough"}
+        | {"where-is-vitreous-before-lens": "cannot tell, in-chamber"}
+        | {"where-is-vitreous-after-removal": "cannot tell"},
+        "nothing-left-no-lens",
+        lens="LX close and refer",
+        does="place-scaffold-lens phaco-fragment stain-with-triamcinolone remove-lens "
+        "stain-with-triamcinolone test-rim record-vitreous-forward call-vitreoretinal "
+        "suture-main-wound book-two-week-retinal-look",
+        never="cut-vitreous place-lens-in-sulcus",
+    ),
+)
+
+SITUATIONS = SCAFFOLD_OUT_AGAIN + WITHOUT_CAPSULE + UNSTEADY

@@ -41,7 +41,7 @@ UNDONE: Mapping[str, frozenset[str]] = {
     "trained-pars-plana": frozenset({"enter-through-pars-plana"}),
     "cutter": frozenset(CUT),
     "lens-agreed": LENSES,
-    "lens-hold": frozenset({"inject-miotic", "remove-lens"}),
+    "lens-hold": frozenset({"inject-miotic", "remove-lens", "turn-lens"}),
     "left-behind": frozenset({"inject-miotic"}),
     "fallen-piece": frozenset({"inject-miotic"}),
     "antibiotic-allergy": frozenset({"inject-cefuroxime"}),

@@ -1,0 +1,170 @@
+"""Where each way out of a step of the chart leads, followed along the arrows of the file.
+
+What is done on the way is told by its headlines, up to the first place where the way is not one any
+more: a step of the chart, an end, another chart, or a step that only the full pathway shows.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+
+from chamberwise.engine.model.condition import Condition
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.step import (
+    CANNOT_TELL,
+    Action,
+    Answer,
+    Branch,
+    Handover,
+    Outcome,
+    PathwayId,
+    Question,
+    Step,
+    StepId,
+)
+
+
+class Ends(StrEnum):
+    """How a way ends on the chart."""
+
+    AT_ROW = "at a row"
+    OVER = "in another chart for good"
+    OVER_AND_BACK = "in another chart that comes back"
+    OUTCOME = "at an outcome"
+    OFF_CHART = "in the full pathway"
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One way out: its labels, the steps done on it, and the step at which it ends."""
+
+    labels: tuple[str, ...]
+    done: tuple[StepId, ...]
+    ends: Ends
+    step: StepId
+
+    @property
+    def leads(self) -> tuple[object, ...]:
+        """All but the labels: ways that lead alike are drawn as one."""
+        return self.done, self.ends, self.step
+
+
+def ways(library: Library, pathway: PathwayId, step: StepId, rows: frozenset[StepId]) -> list[Way]:
+    """Return the ways out of a step, those that lead alike as one."""
+    own = library.pathways[pathway]
+    found: dict[tuple[object, ...], Way] = {}
+    for label, target in _arrows(library, own, own.steps[step]):
+        way = followed(own, label, target, rows)
+        met = found.get(way.leads)
+        if met is None:
+            found[way.leads] = way
+        elif label and label not in met.labels:
+            found[way.leads] = Way((*met.labels, label), way.done, way.ends, way.step)
+    return list(found.values())
+
+
+def followed(pathway: Pathway, label: str, target: StepId, rows: frozenset[StepId]) -> Way:
+    """Follow an arrow until it is on the chart or is one way no more."""
+    done: list[StepId] = []
+    labels = (label,) if label else ()
+    here = target
+    while here not in rows:
+        step = pathway.steps[here]
+        if not isinstance(step, Action) or step.bound or here in done:
+            through = _through(pathway, step, rows)
+            if through is None:
+                return Way(labels, tuple(done), _end(step), here)
+            here = through
+            continue
+        done.append(here)
+        here = step.go_to
+    return Way(labels, tuple(done), Ends.AT_ROW, here)
+
+
+def _through(pathway: Pathway, step: Step, rows: frozenset[StepId]) -> StepId | None:
+    """Return the row to which a branch leads in any case, if it is so."""
+    if not isinstance(step, Branch) or step.bound:
+        return None
+    targets = {each for _, each in _of_branch_targets(step)}
+    return targets.pop() if len(targets) == 1 and targets <= rows else None
+
+
+def _end(step: Step) -> Ends:
+    match step:
+        case Handover(on_return=()):
+            return Ends.OVER
+        case Handover():
+            return Ends.OVER_AND_BACK
+        case Outcome():
+            return Ends.OUTCOME
+    return Ends.OFF_CHART
+
+
+def _arrows(library: Library, pathway: Pathway, step: Step) -> Iterator[tuple[str, StepId]]:
+    match step:
+        case Question():
+            for answer in step.answers:
+                yield answer_words(library, pathway, step, answer), answer.go_to
+        case Action():
+            yield "", step.go_to
+        case Branch():
+            yield from _of_branch(library, pathway, step)
+        case Handover():
+            other = library.pathways[step.to]
+            for outcome, back in step.on_return:
+                end = other.steps.get(outcome)
+                yield end.title if isinstance(end, Outcome) else outcome, back
+    if step.bound:
+        times = f"After {step.bound.at_most} time{'s' * (step.bound.at_most > 1)}"
+        yield times, step.bound.after_that
+
+
+def answer_words(library: Library, pathway: Pathway, step: Question, answer: Answer) -> str:
+    """Return the words of an answer, as the team reads them."""
+    if answer.id == CANNOT_TELL:
+        return "Cannot tell"
+    if answer.label or not answer.means:
+        return answer.label or answer.id
+    finding = library.words(pathway.id).findings[step.ask]
+    return _either(value.label for value in finding.values if value.id in answer.means)
+
+
+def _of_branch(library: Library, pathway: Pathway, step: Branch) -> Iterator[tuple[str, StepId]]:
+    for row in step.rows:
+        yield condition_words(library, pathway, row.when), row.go_to
+    if step.otherwise is not None:
+        yield "Otherwise", step.otherwise
+    if step.not_known is not None:
+        yield "Not known", step.not_known
+
+
+def _of_branch_targets(step: Branch) -> Iterator[tuple[str, StepId]]:
+    yield from (("", row.go_to) for row in step.rows)
+    yield from (("", each) for each in (step.otherwise, step.not_known) if each is not None)
+
+
+def condition_words(library: Library, pathway: Pathway, when: Condition) -> str:
+    """Return a condition in the labels of its values."""
+    findings = library.words(pathway.id).findings
+    terms: list[str] = []
+    for name, values in when.terms:
+        finding = findings[name]
+        labels = _either(value.label for value in finding.values if value.id in values)
+        terms.append(f"{finding.title}: {_lower(labels)}" if terms else labels)
+    return "; ".join(_lowered(terms))
+
+
+def _either(labels: Iterable[str]) -> str:
+    return " or ".join(_lowered(labels))
+
+
+def _lowered(labels: Iterable[str]) -> list[str]:
+    first, *rest = [*labels] or [""]
+    return [first, *map(_lower, rest)]
+
+
+def _lower(label: str) -> str:
+    return label[:1].lower() + label[1:]
