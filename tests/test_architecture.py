@@ -139,7 +139,14 @@ def loaded_by(program: str) -> set[str]:
 def test_showing_the_version_loads_next_to_nothing() -> None:
     run = "from chamberwise.tui.command.main import run\nassert run(['--version']) == 0"
     heavy = {"argparse", "yaml", "networkx", "textual", "jinja2", "numpy", "importlib.metadata"}
-    assert loaded_by(run) & heavy == set()
+    printing = {"typst", "segno", "pypdf", "pypdfium2", "graphviz", "wasmtime", "coloraide"}
+    assert loaded_by(run) & (heavy | printing) == set()
+
+
+@pytest.mark.parametrize("words", [["list"], ["stamp"], ["print", "no-such-pathway"]])
+def test_a_command_that_prints_nothing_loads_nothing_to_print_with(words: list[str]) -> None:
+    run = f"from chamberwise.tui.command.main import run\nassert run({words!r}) in (0, 1, 2)"
+    assert loaded_by(run) & {"typst", "segno", "pypdf", "pypdfium2", "networkx"} == set()
 
 
 def test_checking_for_a_walk_loads_no_graph_library() -> None:

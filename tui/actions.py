@@ -66,6 +66,7 @@ LIBRARY = (
     KeyAction("down", ("down",), "Down", "down", "the pathway below", False),
     KeyAction("open", ("enter",), "Enter", "open", "walk the pathway marked with >"),
     KeyAction("prove", ("p",), "p", "check and prove", "its problems, and its rules on every walk"),
+    KeyAction("sheets", ("o",), "o", "on paper", "print a sheet of it into this folder"),
     HELP,
     QUIT,
     STOP,
@@ -79,6 +80,13 @@ CHECKER = (
     KeyAction("page_up", ("pageup",), "PgUp", "read back", "the part before", False),
     KeyAction("close", ("escape",), "Esc", "back", "back to the library"),
     HELP,
+    QUIT,
+    STOP,
+)
+
+SHEETS = (
+    KeyAction("choose", tuple("12345678"), "1-8", "choose", "take what stands beside that number"),
+    KeyAction("close", ("escape",), "Esc", "back", "back to the library"),
     QUIT,
     STOP,
 )

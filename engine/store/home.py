@@ -1,4 +1,4 @@
-"""Where the user's walks are kept: `CHAMBERWISE_HOME`, else the system's place for user data."""
+"""Where walks and the register are kept: `CHAMBERWISE_HOME`, else the system's place for it."""
 
 from __future__ import annotations
 
@@ -19,3 +19,8 @@ def home() -> Path:
 def walks() -> Path:
     """Return the folder of walk journals."""
     return home() / "walks"
+
+
+def register_path() -> Path:
+    """Return the file that says what was printed and where it hangs."""
+    return home() / "register.json"

@@ -76,6 +76,8 @@ def test_an_option_is_never_guessed_from_its_beginning(command: str, capsys: Sai
         ("cases", "no-such-pathway"),
         ("new", "Not A Name"),
         ("walk", "no-such-pathway"),
+        ("print",),
+        ("print", "no-such-pathway"),
     ],
 )
 def test_what_cannot_be_used_ends_in_two_with_nothing_on_stdout(

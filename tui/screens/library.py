@@ -120,6 +120,14 @@ class LibraryScreen(Screen[None]):
         row = self.rows[self.chosen]
         self.app.push_screen(CheckerScreen(self.setting, row.id, self.examined))
 
+    def action_sheets(self) -> None:
+        """Print a sheet of the pathway marked."""
+        if not self.rows:
+            return
+        from chamberwise.tui.screens.sheets import SheetsScreen
+
+        self.app.push_screen(SheetsScreen(self.setting, self.rows[self.chosen].id))
+
     def _offered(self, choice: str | None) -> None:
         if choice is None:
             return

@@ -15,6 +15,7 @@ from chamberwise.tui.screens.note import NoteScreen
 from chamberwise.tui.screens.offer import OfferScreen
 from chamberwise.tui.screens.panel import Panel
 from chamberwise.tui.screens.record import RecordScreen
+from chamberwise.tui.screens.sheets import SheetsScreen
 from chamberwise.tui.screens.walk import WalkScreen
 from textual.binding import Binding
 from textual.pilot import Pilot
@@ -27,6 +28,7 @@ TABLES: list[tuple[type[Screen[object]], tuple[KeyAction, ...]]] = [
     (WalkScreen, actions.WALK),
     (LibraryScreen, actions.LIBRARY),
     (CheckerScreen, actions.CHECKER),
+    (SheetsScreen, actions.SHEETS),
     (OfferScreen, actions.OFFER),
     (Panel, actions.PANEL),
     (MapScreen, actions.MAP),

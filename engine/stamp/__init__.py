@@ -1,0 +1,1 @@
+"""Whether a printed sheet still says what its pathway says."""

@@ -1,0 +1,89 @@
+"""The register of printed copies as JSON."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable
+from dataclasses import asdict
+from datetime import date
+from typing import Any
+
+from chamberwise.engine.stamp.copies import Copy, KeptStep, Register, Snapshot
+
+FORMAT = 1
+
+
+class UnreadableRegisterError(ValueError):
+    """The text is no register of this format; `args[0]` says what is wrong."""
+
+
+def encode(register: Register) -> str:
+    """Return the register's file: a line for each copy, and one for each content in use."""
+    copies = [asdict(copy) | {"printed": copy.printed.isoformat()} for copy in register.copies]
+    used = dict.fromkeys(copy.content for copy in register.copies)
+    contents = [
+        f"{json.dumps(digest)}: {_line(asdict(register.contents[digest]))}"
+        for digest in used
+        if digest in register.contents
+    ]
+    return (
+        f'{{"format": {FORMAT},\n"copies": [\n{_lines(map(_line, copies))}],\n'
+        f'"contents": {{\n{_lines(contents)}}}}}\n'
+    )
+
+
+def _line(values: Any) -> str:
+    return json.dumps(values, ensure_ascii=False, separators=(",", ":"))
+
+
+def _lines(lines: Iterable[str]) -> str:
+    return ",\n".join(lines) + "\n"
+
+
+def decode(text: str) -> Register:
+    """Return the register that a file holds. Raises `UnreadableRegisterError`."""
+    try:
+        values = json.loads(text)
+        if values["format"] != FORMAT:
+            raise UnreadableRegisterError(f"its format is {values['format']!r}, not {FORMAT}")
+        copies = tuple(_copy(each) for each in values["copies"])
+        contents = {str(name): _snapshot(each) for name, each in values["contents"].items()}
+    except UnreadableRegisterError:
+        raise
+    except (ValueError, KeyError, TypeError, AttributeError, RecursionError) as error:
+        raise UnreadableRegisterError(_what(error)) from error
+    return Register(copies, contents)
+
+
+def _what(error: Exception) -> str:
+    if isinstance(error, json.JSONDecodeError):
+        return f"line {error.lineno} is no JSON"
+    if isinstance(error, KeyError):
+        return f"`{error.args[0]}` is missing"
+    return "it does not have the form of a register"
+
+
+def _copy(values: dict[str, Any]) -> Copy:
+    texts = {name: _text(each) for name, each in values.items()}
+    return Copy(**{**texts, "printed": date.fromisoformat(texts["printed"])})  # type: ignore[arg-type]
+
+
+def _snapshot(values: dict[str, Any]) -> Snapshot:
+    steps = {str(name): _step(each) for name, each in values["steps"].items()}
+    return Snapshot(_text(values["edition"]), _text(values["approval"]), steps)
+
+
+def _step(values: dict[str, Any]) -> KeptStep:
+    return KeptStep(
+        _text(values["says"]),
+        tuple((_text(how), _text(to)) for how, to in values["ways"]),
+        tuple(map(_text, values["lines"])),
+        tuple(map(_text, values["cautions"])),
+        _text(values["rest"]),
+    )
+
+
+def _text(value: Any) -> str:
+    if not isinstance(value, str):
+        raise TypeError
+    return value

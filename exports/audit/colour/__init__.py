@@ -1,0 +1,1 @@
+"""Colour as the eye meets it: contrast, colour vision, lightness."""

@@ -1,0 +1,19 @@
+"""Groups of sheets and of texts that rules speak of."""
+
+from __future__ import annotations
+
+from chamberwise.exports.paper.sheet import Role
+from chamberwise.exports.printing.order import Kind
+
+ON_THE_WALL = frozenset({Kind.WALL_CHART})
+IN_THE_HAND = frozenset(Kind) - ON_THE_WALL
+DRAWN = frozenset({Kind.WALL_CHART, Kind.FULL, Kind.POCKET_CARD})
+"""Sheets that draw a flow."""
+TABLES = frozenset({Kind.KIT_LIST, Kind.CASE_TABLE})
+ACROSS_PAGES = frozenset({Kind.WALL_CHART, Kind.FULL})
+"""Sheets on which a step is drawn once, on whichever page."""
+
+TO_DO = (Role.STEP, Role.LINE)
+CONTENT = (Role.STEP, Role.LINE, Role.QUESTION, Role.ANSWER, Role.CAUTION, Role.NOTE)
+RUNNING = (*CONTENT, Role.TITLE, Role.HEADING)
+"""All that is read as language: not numbers, not the foot, not a mark across the page."""

@@ -1,0 +1,32 @@
+"""Large words get no lesser contrast: large is judged at a desk, a wall chart is not."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.exports.audit.colour.contrast import contrast
+from chamberwise.exports.audit.inked import inked
+from chamberwise.exports.audit.kinds import ON_THE_WALL
+from chamberwise.exports.audit.rule import Mark, Measure, Rule, at_least
+from chamberwise.exports.audit.subject import Subject
+
+LARGE = 14.0
+"""Points: from here on bold type counts as large."""
+
+
+def _measure(subject: Subject) -> Iterator[Measure]:
+    for each in inked(subject):
+        if each.stretch.size >= LARGE:
+            found = contrast(each.stretch.ink, each.ground)
+            yield Measure(found, each.where, f"{found:.2f} to 1")
+
+
+RULE = Rule(
+    id="COL-02",
+    title="Large words on a wall chart keep the contrast of small ones",
+    limit=at_least("to 1", error=4.5),
+    source="WCAG 2.2, 1.4.3, its relaxation refused",
+    mark=Mark.COMPUTED,
+    measure=_measure,
+    kinds=ON_THE_WALL,
+)

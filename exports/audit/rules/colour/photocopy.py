@@ -1,0 +1,52 @@
+"""Words to be acted on survive a copier that knows black and white alone."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.exports.audit.colour.lightness import lightness
+from chamberwise.exports.audit.geometry import Box
+from chamberwise.exports.audit.inked import to_act_on
+from chamberwise.exports.audit.printed.content import Leaf
+from chamberwise.exports.audit.rule import Mark, Measure, Rule, at_least, at_most
+from chamberwise.exports.audit.subject import Subject
+
+HALF = bytes(int(level >= 128) for level in range(256))
+"""Makes each pixel black (0) or white (1)."""
+LEAST = at_least("of the words' area in the lesser of black and white", warning=0.03)
+BEHIND_DARK = at_least("L*", warning=80)
+BEHIND_LIGHT = at_most("L*", warning=40)
+MIDDLE = 50
+
+
+def share_of_lesser(leaf: Leaf, box: Box) -> float:
+    """Return how much of an area, once black and white, is in the lesser of the two."""
+    scale = leaf.per_mm
+    left, right = max(0, int(box.left * scale)), min(leaf.across, int(box.right * scale) + 1)
+    rows = range(max(0, int(box.top * scale)), int(box.bottom * scale) + 1)
+    seen = b"".join(leaf.grey[row * leaf.across + left : row * leaf.across + right] for row in rows)
+    white = seen.translate(HALF).count(1)
+    return min(white, len(seen) - white) / len(seen) if seen else 0.0
+
+
+def _measure(subject: Subject) -> Iterator[Measure]:
+    for each in to_act_on(subject):
+        leaf = subject.sides[each.where.page - 1].leaf
+        # A dash or a stroke alone fills its own box.
+        if any(letter.isalnum() for letter in each.stretch.text):
+            found = share_of_lesser(leaf, each.stretch.box.grown(0.3))
+            told = f"{100 * found:.0f} % of its area left as words"
+            yield Measure(found, each.where, told, LEAST)
+        ground = lightness(each.ground)
+        limit = BEHIND_DARK if lightness(each.stretch.ink) < MIDDLE else BEHIND_LIGHT
+        yield Measure(ground, each.where, f"ground of {ground:.0f} L*", limit)
+
+
+RULE = Rule(
+    id="COL-08",
+    title="Legible in a copy of black and white alone",
+    limit=LEAST,
+    source="common practice, no source",
+    mark=Mark.COMMON_PRACTICE,
+    measure=_measure,
+)

@@ -1,0 +1,25 @@
+"""Without an approver every page says DRAFT."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
+from chamberwise.exports.audit.subject import Subject
+from chamberwise.exports.control.content import DRAFT
+
+
+def _measure(subject: Subject) -> Iterator[Measure]:
+    if not subject.terms.control.approved_by:
+        for side in subject.sides:
+            yield counted(DRAFT not in side.text, side.top, f'"{DRAFT}" is not printed')
+
+
+RULE = Rule(
+    id="DOC-05",
+    title="DRAFT on every page until somebody approves",
+    limit=NO_FAULT,
+    source="ISO 9001 clause 7.5, read in copies",
+    mark=Mark.VERIFIED,
+    measure=_measure,
+)

@@ -1,0 +1,29 @@
+"""Review comes within three years of approval."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.exports.audit.rule import Mark, Measure, Rule, at_most
+from chamberwise.exports.audit.subject import Subject
+
+YEAR = 365.25
+LEAP = 1
+"""Three years hold one leap day, now and then."""
+
+
+def _measure(subject: Subject) -> Iterator[Measure]:
+    control = subject.terms.control
+    span = (control.review_by - (control.approved_on or control.reviewed)).days
+    years = (span - LEAP) / YEAR
+    yield Measure(years, told=f"{span / YEAR:.1f} years")
+
+
+RULE = Rule(
+    id="DOC-03",
+    title="Years from approval to review",
+    limit=at_most("years", warning=3),
+    source="normally within 3 years, read in policies",
+    mark=Mark.VERIFIED,
+    measure=_measure,
+)

@@ -1,0 +1,27 @@
+"""A question offers few answers."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.exports.audit.exits import exits
+from chamberwise.exports.audit.kinds import DRAWN
+from chamberwise.exports.audit.rule import Mark, Measure, Rule, at_most
+from chamberwise.exports.audit.subject import Subject
+
+
+def _measure(subject: Subject) -> Iterator[Measure]:
+    for _, one in exits(subject):
+        if one.is_asked:
+            yield Measure(one.count, one.where)
+
+
+RULE = Rule(
+    id="FLO-03",
+    title="Answers to a question",
+    limit=at_most("answers", error=5, warning=4),
+    source="Hick 1952; Cowan 2001; the cut-off is common practice",
+    mark=Mark.VERIFIED,
+    measure=_measure,
+    kinds=DRAWN,
+)

@@ -1,0 +1,25 @@
+"""Where arrows must cross they cross steeply."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.exports.audit.rule import Mark, Measure, Rule, Where, at_least
+from chamberwise.exports.audit.subject import Subject
+from chamberwise.exports.audit.tangle import tangled
+
+
+def _measure(subject: Subject) -> Iterator[Measure]:
+    for side in subject.sides:
+        for point, angle in tangled(side.flow):
+            yield Measure(angle, Where(side.number, *point), f"{angle:.0f} degrees")
+
+
+RULE = Rule(
+    id="FLO-07",
+    title="Angle of crossings",
+    limit=at_least("degrees", error=45, warning=70),
+    source="Huang on crossing angles; the numbers are common practice",
+    mark=Mark.VERIFIED,
+    measure=_measure,
+)

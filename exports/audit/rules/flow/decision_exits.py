@@ -1,0 +1,37 @@
+"""A decision has two ways out or more, each with its answer beside it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.exports.audit.exits import Exits, exits
+from chamberwise.exports.audit.kinds import DRAWN
+from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
+from chamberwise.exports.audit.subject import Subject
+
+LEAST = 2
+
+
+def _measure(subject: Subject) -> Iterator[Measure]:
+    for _, one in exits(subject):
+        told = _fault(one)
+        yield counted(bool(told), one.where, told)
+
+
+def _fault(one: Exits) -> str:
+    if one.count < LEAST:
+        return f"{one.count} way out"
+    named = {each.text.of for each in one.answers if each.flat}
+    bare = [link.arrow.of for link in one.links if link.arrow.of not in named]
+    return f"{len(bare)} ways out without an answer" if bare else ""
+
+
+RULE = Rule(
+    id="FLO-02",
+    title="A decision has two exits or more, each labelled",
+    limit=NO_FAULT,
+    source="flowchart rules, one entry and two or more exits (secondary source)",
+    mark=Mark.VERIFIED,
+    measure=_measure,
+    kinds=DRAWN,
+)

@@ -1,0 +1,10 @@
+"""No negator in a question."""
+
+from __future__ import annotations
+
+from chamberwise.engine.checks.wording import negated_question
+from chamberwise.exports.audit.rule import Mark
+from chamberwise.exports.audit.wording import printed_rule
+from chamberwise.exports.paper.sheet import Role
+
+RULE = printed_rule("LAN-08", negated_question.RULE, Mark.VERIFIED, (Role.QUESTION,))

@@ -1,0 +1,19 @@
+"""Letters that a reader with half the usual acuity can still read with some ease."""
+
+from __future__ import annotations
+
+from chamberwise.exports.audit.rule import Mark, Rule, at_least
+from chamberwise.exports.audit.rules.legibility.least_angle import angles
+
+ACUITY = 0.5
+"""Decimal: 6/12."""
+RESERVE = 2
+
+RULE = Rule(
+    id="LEG-07",
+    title="Small letters suit an acuity of 6/12 with twofold reserve",
+    limit=at_least("minutes of arc", warning=RESERVE * 5 / ACUITY),
+    source="5 minute letter at 6/6; acuity reserve 2 to 1",
+    mark=Mark.VERIFIED,
+    measure=angles,
+)

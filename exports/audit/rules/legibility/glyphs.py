@@ -1,0 +1,45 @@
+"""Every character that was set came out."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+
+from chamberwise.exports.audit.block import Block
+from chamberwise.exports.audit.rule import Mark, Measure, Rule, Where, at_most
+from chamberwise.exports.audit.subject import Subject
+
+LOST = "\ufffd"
+UNSEEN = {"\u00ad", "\u200b", "\u2060", "\ufeff"}
+
+
+def _measure(subject: Subject) -> Iterator[Measure]:
+    for side in subject.sides:
+        for block in side.blocks:
+            missing = _missing(block)
+            yield Measure(len(missing), block.where, _told(missing))
+    for number, leaf in enumerate(subject.printed.seconds, start=1):
+        told = f"{leaf.lost_glyphs} glyphs stand for no letter"
+        yield Measure(leaf.lost_glyphs, Where(number), told)
+
+
+def _missing(block: Block) -> str:
+    placed = Counter(each for each in block.text.text if not each.isspace() and each not in UNSEEN)
+    printed = Counter("".join(each.text for each in block.stretches))
+    lost = [each for each in placed if placed[each] > printed[each]]
+    return "".join(sorted({*lost, *(each for each in printed if each == LOST)}))
+
+
+def _told(missing: str) -> str:
+    named = ", ".join(f"{each} (U+{ord(each):04X})" for each in missing[:6])
+    return f"{len(missing)} characters not printed: {named}" if missing else "0 characters lost"
+
+
+RULE = Rule(
+    id="LEG-18",
+    title="Every character is in the font and was printed",
+    limit=at_most("characters lost", error=0),
+    source="measured: common fonts lack symbols that charts use",
+    mark=Mark.COMPUTED,
+    measure=_measure,
+)

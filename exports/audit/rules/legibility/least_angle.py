@@ -1,0 +1,35 @@
+"""Small letters fill 16 minutes of arc at the distance they are read from."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.exports.audit.block import Block
+from chamberwise.exports.audit.rule import Mark, Measure, Rule, at_least
+from chamberwise.exports.audit.subject import Side, Subject
+from chamberwise.exports.legibility.angle import angle
+from chamberwise.exports.paper.sheet import Role
+
+
+def angle_of(side: Side, block: Block) -> Measure:
+    """Return the angle of a text's small letters at the distance of its tier."""
+    distance = side.distance(block.tier)
+    found = angle(block.x_height, distance)
+    return Measure(found, block.where, f"{found:.1f} minutes of arc at {distance / 1000:g} m")
+
+
+def angles(subject: Subject) -> Iterator[Measure]:
+    """Yield the angle of everything that is to be acted on."""
+    for side, block in subject.to_act_on():
+        if block.role is not Role.MARK:
+            yield angle_of(side, block)
+
+
+RULE = Rule(
+    id="LEG-01",
+    title="Small letters are large enough for their distance",
+    limit=at_least("minutes of arc", error=16),
+    source="ISO 9241-3 and NUREG-0700 floor for characters; holding small letters to it is ours",
+    mark=Mark.VERIFIED,
+    measure=angles,
+)

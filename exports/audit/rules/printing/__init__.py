@@ -1,0 +1,26 @@
+"""Is the file what a printer and a screen reader need."""
+
+from __future__ import annotations
+
+from chamberwise.exports.audit.rule import Rule
+from chamberwise.exports.audit.rules.printing import (
+    fonts_embedded,
+    margins,
+    page_size,
+    scale_bar,
+    structure,
+    text_kept,
+    tiles,
+)
+
+__all__ = ["RULES"]
+
+RULES: tuple[Rule, ...] = (
+    page_size.RULE,
+    margins.RULE,
+    tiles.RULE,
+    fonts_embedded.RULE,
+    text_kept.RULE,
+    structure.RULE,
+    scale_bar.RULE,
+)

@@ -1,0 +1,43 @@
+"""Every page says which it is, and a flow that runs on says where."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from chamberwise.exports.audit.kinds import ON_THE_WALL
+from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
+from chamberwise.exports.audit.subject import PLAIN, Side, Subject
+from chamberwise.exports.paper.sheet import Role
+
+_PAGE = re.compile(r"\bpage (\d+) of (\d+)\b", re.IGNORECASE)
+_ON = re.compile(r"\b(?:continue[sd]?|continued on|page \d+)\b", re.IGNORECASE)
+
+
+def _measure(subject: Subject) -> Iterator[Measure]:
+    pages = len(subject.sides)
+    for side in subject.sides:
+        said = _PAGE.search(side.text)
+        right = said is not None and said.groups() == (str(side.number), str(pages))
+        told = f'does not say "Page {side.number} of {pages}"'
+        yield counted(not right, side.top, told)
+        if subject.terms.kind in ON_THE_WALL and side.number < pages:
+            yield counted(not _runs_on(side), side.top, "does not say where it continues")
+
+
+def _runs_on(side: Side) -> bool:
+    return any(
+        _ON.search(each.flat.translate(PLAIN))
+        for each in side.blocks
+        if each.role is not Role.FOOTER
+    )
+
+
+RULE = Rule(
+    id="STR-08",
+    title="Page x of y on each page, and where a flow continues",
+    limit=NO_FAULT,
+    source="Gawande 2010, one page; continuation: CAP 676, from memory",
+    mark=Mark.VERIFIED,
+    measure=_measure,
+)

@@ -1,0 +1,37 @@
+"""Rules of the engine on wording, held against what was printed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.checks.wording.rule import WordingRule
+from chamberwise.engine.diagnostics.problem import Severity as Found
+from chamberwise.exports.audit.kinds import RUNNING
+from chamberwise.exports.audit.rule import NO_FAULT, NO_FAULT_WARNED, Mark, Measure, Rule, counted
+from chamberwise.exports.audit.subject import Subject
+from chamberwise.exports.paper.sheet import Role
+
+
+def hits(subject: Subject, rule: WordingRule, roles: tuple[Role, ...]) -> Iterator[Measure]:
+    """Yield what a rule of the engine finds in the printed words of some roles."""
+    for _, block in subject.blocks(*roles):
+        found = [hit.message for hit in rule.find(block.flat)]
+        for message in found:
+            yield counted(True, block.where, message)
+        if not found:
+            yield counted(False, block.where, "")
+
+
+def printed_rule(
+    name: str, rule: WordingRule, mark: Mark, roles: tuple[Role, ...] = RUNNING
+) -> Rule:
+    """Return a rule of the audit that asks the engine's."""
+    limit = NO_FAULT if rule.severity is Found.ERROR else NO_FAULT_WARNED
+    return Rule(
+        id=name,
+        title=rule.title,
+        limit=limit,
+        source=rule.source,
+        mark=mark,
+        measure=lambda subject: hits(subject, rule, roles),
+    )

@@ -1,0 +1,46 @@
+"""The foot of a card that is cut out of its page: what must still be said of it then."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from chamberwise.exports.control.content import FOLLOW, Control
+from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.sheet import Arrow, Item, Role, Run, Style, Text, Tier, Weight
+from chamberwise.exports.typesetting.measuring import Ruler, Setting
+
+STYLE = Style(9.2, ink=Ink.GREY, pitch=1.25)
+GAP = 1.2
+
+
+class CardFoot(NamedTuple):
+    """The foot's items, and the room in millimetres that it takes from the bottom."""
+
+    items: tuple[Item, ...]
+    height: float
+
+
+def card_foot(
+    ruler: Ruler, control: Control, x: float, bottom: float, width: float, far: str = ""
+) -> CardFoot:
+    """Return the foot that ends at `bottom`: marks, the rule of use, edition and stamp."""
+    runs = _runs(control, far, " ")
+    if ruler(Setting(runs, STYLE, width)).width > width:
+        runs = _runs(control, far, "\n")
+    high = ruler(Setting(runs, STYLE, width)).height
+    top = bottom - high
+    line = Arrow(((x, top - GAP), (x + width, top - GAP)), 0.25, Ink.BLACK, has_head=False)
+    text = Text(x, top, width, high, runs, STYLE, Role.FOOTER, Tier.REFER)
+    return CardFoot((line, text), high + 2 * GAP)
+
+
+def _runs(control: Control, far: str, between: str) -> tuple[Run, ...]:
+    """Return marks, rule and stamp, on one line or each on its own."""
+    marks = " ".join(f"{mark.partition(':')[0]}." for mark in control.marks)
+    said = between.join(
+        each
+        for each in (f" Edition\u00a0{control.edition}.", f"Stamp\u00a0{control.code}.", far)
+        if each
+    )
+    head = (Run(f"{marks}{between}", Weight.BOLD),) if marks else ()
+    return (*head, Run(FOLLOW, Weight.BOLD), Run(said))

@@ -1,0 +1,55 @@
+"""Document control of a printed sheet: who stands for it, until when, and how to ask after it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+DRAFT = "DRAFT: NOT APPROVED FOR CLINICAL USE"
+EXPIRED = "EXPIRED: PAST ITS REVIEW DATE"
+TEMPLATE = "TEMPLATE: ADAPT LOCALLY"
+FOLLOW = "Follow local protocol."
+PURPOSE = (
+    "For trained eye surgery staff: rehearsal, teaching and preparing local charts. "
+    "No substitute for judgement. Check every dose against the local formulary."
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Control:
+    """All that the foot of a page has to say."""
+
+    title: str
+    sheet: str
+    """What kind of sheet it is, as "wall chart"."""
+    document: str
+    edition: str
+    authors: tuple[str, ...]
+    approved_by: str | None
+    approved_on: date | None
+    reviewed: date
+    review_by: date
+    unit: str | None
+    made: date
+    code: str
+    """The stamp, as people type it."""
+    modules: tuple[str, ...]
+    """The stamp as a square of modules, for a camera."""
+
+    @property
+    def marks(self) -> tuple[str, ...]:
+        """What is printed across the head of every page, worst first."""
+        expired = (EXPIRED,) if self.made > self.review_by else ()
+        draft = () if self.approved_by else (DRAFT,)
+        template = () if self.unit else (TEMPLATE,)
+        return (*expired, *draft, *template)
+
+
+def day(when: date) -> str:
+    """Return a date that nobody takes for another.
+
+    >>> day(date(2026, 3, 7))
+    '07 Mar 2026'
+    """
+    months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
+    return f"{when.day:02} {months[when.month - 1]} {when.year}"

@@ -1,0 +1,162 @@
+"""The frame of a page: marks at its head, control at its foot, and the room between."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from chamberwise.exports.control.content import EXPIRED, Control
+from chamberwise.exports.control.lines import currency, identity, rule_of_use
+from chamberwise.exports.legibility.angle import MM_PER_POINT
+from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.sheet import (
+    Align,
+    Arrow,
+    Code,
+    Item,
+    Outline,
+    Page,
+    Role,
+    Run,
+    Shape,
+    Style,
+    Text,
+    Tier,
+    Weight,
+)
+from chamberwise.exports.paper.sizes import Format
+from chamberwise.exports.typesetting.measuring import Ruler, Setting
+
+MARGIN = 12.0
+GAP = 2.0
+BAR = 100.0
+FOOT_SIZE = 9.2
+"""Points: 12 minutes of arc at half a metre."""
+MARK_SIZE = 13.0
+
+
+class Body(NamedTuple):
+    """The room of a page that is left for its content, in millimetres."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+
+    @property
+    def right(self) -> float:
+        """Its right edge."""
+        return self.x + self.width
+
+    @property
+    def bottom(self) -> float:
+        """Its lower edge."""
+        return self.y + self.height
+
+
+@dataclass(slots=True)
+class Frame:
+    """Head and foot for pages of one format."""
+
+    ruler: Ruler
+    control: Control
+    format: Format
+
+    @property
+    def scale(self) -> float:
+        """Head and foot grow with the paper, from A3 on."""
+        return max(1.0, min(self.format) / 297)
+
+    @property
+    def foot(self) -> Style:
+        """How the foot is set."""
+        return Style(round(FOOT_SIZE * self.scale, 1), ink=Ink.GREY, pitch=1.25)
+
+    @property
+    def body(self) -> Body:
+        """The room between head and foot."""
+        width, height = self.format
+        top = MARGIN + self._head_height()
+        bottom = height - MARGIN - self._foot_height() - GAP
+        return Body(MARGIN, top, width - 2 * MARGIN, bottom - top)
+
+    def page(self, items: tuple[Item, ...], number: int, of: int, far: str = "") -> Page:
+        """Return a page; `far` says from how far it can be read."""
+        head, foot = self._head(), self._foot(number, of, far)
+        return Page(self.format, (*head, *items, *foot))
+
+    def _head_height(self) -> float:
+        marks = len(self.control.marks)
+        return marks * (self._mark_height() + 1) + (GAP if marks else 0)
+
+    def _mark_height(self) -> float:
+        return MARK_SIZE * self.scale * MM_PER_POINT * 1.5
+
+    def _head(self) -> list[Item]:
+        width, _ = self.format
+        items: list[Item] = []
+        y, high = MARGIN, self._mark_height()
+        style = Style(round(MARK_SIZE * self.scale, 1), Weight.BOLD, Ink.WHITE, Align.CENTRE)
+        for mark in self.control.marks:
+            ink = Ink.DANGER if mark == EXPIRED else Ink.BLACK
+            bar = Shape(Outline.PANEL, MARGIN, y, width - 2 * MARGIN, high, ink, ink, 0)
+            inside = width - 2 * MARGIN - 4
+            room = self.ruler(Setting((Run(mark),), style, inside))
+            top = y + (high - room.height) / 2
+            text = Text(
+                MARGIN + 2, top, inside, room.height, (Run(mark),), style, Role.MARK, Tier.REFER
+            )
+            items += [bar, text]
+            y += high + 1
+        return items
+
+    def _foot_height(self) -> float:
+        heights = [each[1] for each in self._foot_lines(99, 99, "Read from up to 10.0 m." * 3)]
+        return max(sum(heights) + 2 * 0.8 + 4, self._code_side())
+
+    def _code_side(self) -> float:
+        return (
+            max(20.0 * self.scale, 0.62 * len(self.control.modules))
+            if self.control.modules
+            else 0.0
+        )
+
+    def _foot_lines(self, number: int, of: int, far: str) -> list[tuple[tuple[Run, ...], float]]:
+        width = self._foot_width()
+        lines = [
+            rule_of_use(),
+            (Run(identity(self.control, number, of)),),
+            (Run(currency(self.control, far)),),
+        ]
+        return [(runs, self.ruler(Setting(runs, self.foot, width)).height) for runs in lines]
+
+    def _foot_width(self) -> float:
+        side = self._code_side()
+        return self.format.width - 2 * MARGIN - (side + 4 if side else 0)
+
+    def _foot(self, number: int, of: int, far: str) -> list[Item]:
+        width, height = self.format
+        top = height - MARGIN - self._foot_height()
+        items: list[Item] = [
+            Arrow(((MARGIN, top), (width - MARGIN, top)), 0.3, Ink.BLACK, has_head=False)
+        ]
+        y = top + 1.6
+        for runs, high in self._foot_lines(number, of, far):
+            items.append(
+                Text(MARGIN, y, self._foot_width(), high, runs, self.foot, Role.FOOTER, Tier.REFER)
+            )
+            y += high + 0.8
+        items += self._bar(y + 1)
+        if self.control.modules:
+            side = self._code_side()
+            told = f"Stamp {self.control.code}"
+            items.append(Code(width - MARGIN - side, top + 1.2, side, self.control.modules, told))
+        return items
+
+    def _bar(self, y: float) -> list[Item]:
+        x = MARGIN
+        ends = [((x + at, y - 0.8), (x + at, y + 0.8)) for at in (0.0, BAR)]
+        return [
+            Arrow(points, 0.25, Ink.BLACK, has_head=False)
+            for points in (((x, y), (x + BAR, y)), *ends)
+        ]

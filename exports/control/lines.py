@@ -1,0 +1,38 @@
+"""The lines at the foot of a page."""
+
+from __future__ import annotations
+
+from chamberwise.exports.control.content import FOLLOW, PURPOSE, Control, day
+from chamberwise.exports.paper.sheet import Run, Weight
+
+
+def rule_of_use() -> tuple[Run, ...]:
+    """Return what every page says first."""
+    return (Run(FOLLOW, Weight.BOLD), Run(" " + PURPOSE))
+
+
+def identity(control: Control, page: int, pages: int) -> str:
+    """Return which document this is, who stands for it, until when."""
+    approved = f"Approved by {control.approved_by}" if control.approved_by else "Approved by nobody"
+    if control.approved_by and control.approved_on:
+        approved += f" on {day(control.approved_on)}"
+    parts = (
+        f"{control.title}, {control.sheet}",
+        control.unit or "No unit named",
+        f"Document {control.document}, edition {control.edition}",
+        f"Author: {', '.join(control.authors)}",
+        approved,
+        f"Reviewed {day(control.reviewed)}",
+        f"Review by {day(control.review_by)}",
+        f"Page {page} of {pages}",
+    )
+    return "\u2002\u00b7\u2002".join(part.replace(" ", "\u00a0") for part in parts)
+
+
+def currency(control: Control, far: str) -> str:
+    """Return how to learn whether the paper is current, and from how far it is read."""
+    return (
+        f"Stamp {control.code}. Printed {day(control.made)}. A printed copy is not kept current: "
+        f"ask with chamberwise\u00a0stamp\u00a0{control.code}. {far} "
+        "Print at 100 %: the bar is 100\u00a0mm."
+    )

@@ -1,0 +1,22 @@
+"""Quantities that no line end parts: a number and its unit are joined by a space that holds."""
+
+from __future__ import annotations
+
+import re
+
+HOLD = "\u00a0"
+_UNIT = (
+    r"(?:%|mg|g|kg|mL|L|micrograms?|nanograms?|units?|mmol|mmHg|cmH2O|mm|cm|m|s|min|h|D|Hz|kHz|"
+    r"seconds?|minutes?|hours?|days?|weeks?|times?|°C|°)"
+)
+_NUMBER = re.compile(rf"(?<!\w)(\d[\d.,–-]*) (?={_UNIT}(?![\w]))")
+_PER = re.compile(rf"(?<!\w)({_UNIT}) (per) (?=\w)")
+
+
+def held(text: str) -> str:
+    """Return a text whose quantities are held together.
+
+    >>> held("Inject 10 mg per mL now") == "Inject 10\u00a0mg\u00a0per\u00a0mL now"
+    True
+    """
+    return _PER.sub(rf"\1{HOLD}\2{HOLD}", _NUMBER.sub(rf"\1{HOLD}", text))

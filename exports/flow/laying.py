@@ -1,0 +1,147 @@
+"""Blocks to placed items: how high each group is in a width, and where its parts stand."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+
+from chamberwise.exports.flow.block import Block, Group, Laid, Panel
+from chamberwise.exports.flow.holding import held
+from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.sheet import (
+    Arrow,
+    Item,
+    Outline,
+    Role,
+    Run,
+    Shape,
+    Text,
+)
+from chamberwise.exports.printing.order import UnfitError
+from chamberwise.exports.typesetting.measuring import Ruler, Setting
+
+WAYS_OUT = ("Print on larger paper.", "Shorten the words.", "Print the full pathway.")
+LEAST_LINE = 18.0
+"""Millimetres that are left to write on."""
+WRITE_HEIGHT = 7.0
+
+
+def lay(ruler: Ruler, groups: Sequence[Group], width: float, most: float) -> list[Laid]:
+    """Return each group in a width; one higher than `most` is broken between its blocks.
+
+    Raises `UnfitError` where a word is wider than its column or a block higher than `most`.
+    """
+    kept = [_held(group) for group in groups]
+    ruler.measure(_settings(kept, width))
+    return [each for group in kept for each in _laid(ruler, group, width, most)]
+
+
+def _held(group: Group) -> Group:
+    """Return a group whose quantities no line end parts."""
+    blocks = (
+        replace(block, runs=tuple(Run(held(run.text), run.weight) for run in block.runs))
+        for block in group.blocks
+    )
+    return replace(group, blocks=tuple(blocks))
+
+
+def beside(left: Laid, right: Laid, at: float) -> Laid:
+    """Return two side by side, the right one so far in, as high as the higher."""
+    items = (*left.items, *(moved(item, at, 0) for item in right.items))
+    return Laid(items, max(left.height, right.height), max(left.after, right.after))
+
+
+def moved(item: Item, right: float, down: float) -> Item:
+    """Return an item moved, in millimetres."""
+    if isinstance(item, Arrow):
+        return replace(item, points=tuple((x + right, y + down) for x, y in item.points))
+    return replace(item, x=item.x + right, y=item.y + down)
+
+
+def _settings(groups: Iterable[Group], width: float) -> Iterable[Setting]:
+    for group in groups:
+        for block in group.blocks:
+            yield _setting(block, _inner(group.panel, width))
+            if block.lead:
+                yield _lead(block)
+
+
+def _inner(panel: Panel | None, width: float) -> float:
+    return width - 2 * panel.padding if panel else width
+
+
+def _setting(block: Block, width: float) -> Setting:
+    return Setting(block.runs, block.style, width - block.indent)
+
+
+def _lead(block: Block) -> Setting:
+    return Setting((Run(block.lead),), block.style, block.indent)
+
+
+def _laid(ruler: Ruler, group: Group, width: float, most: float) -> Iterable[Laid]:
+    inner = _inner(group.panel, width)
+    padding = group.panel.padding if group.panel else 0.0
+    part: list[Block] = []
+    high = 2 * padding
+    for block in group.blocks:
+        own = _height(ruler, block, inner)
+        if own + 2 * padding > most:
+            raise UnfitError(f"“{_text(block)}” is higher than its column.", WAYS_OUT)
+        if part and high + block.before + own > most:
+            yield _placed(ruler, Group(tuple(part), group.after, panel=group.panel), width)
+            part, high = [], 2 * padding
+        high += own + (block.before if part else 0.0)
+        part.append(block)
+    yield _placed(ruler, replace(group, blocks=tuple(part)), width)
+
+
+def _height(ruler: Ruler, block: Block, width: float) -> float:
+    room = ruler(_setting(block, width))
+    if room.longest > width - block.indent + 0.01:
+        raise UnfitError(f"A word of “{_text(block)}” is wider than its column.", WAYS_OUT)
+    return room.height + (WRITE_HEIGHT if _writes_below(ruler, block, width) else 0.0)
+
+
+def _writes_below(ruler: Ruler, block: Block, width: float) -> bool:
+    """Whether no room is left to write on behind the words, but only below them."""
+    behind = width - block.indent - ruler(_setting(block, width)).width - 2
+    return block.to_write and behind < LEAST_LINE
+
+
+def _text(block: Block) -> str:
+    return "".join(run.text for run in block.runs)
+
+
+def _placed(ruler: Ruler, group: Group, width: float) -> Laid:
+    panel = group.panel
+    padding = panel.padding if panel else 0.0
+    inner = _inner(panel, width)
+    items: list[Item] = []
+    y = padding
+    for place, block in enumerate(group.blocks):
+        y += block.before if place else 0.0
+        high = _height(ruler, block, inner)
+        items += _of_block(ruler, block, inner, padding, y, high)
+        y += high
+    high = y + padding
+    if panel:
+        box = (0.0, 0.0, width, high, panel.border, panel.ground, panel.weight)
+        items.insert(0, Shape(Outline.PANEL, *box))
+    return Laid(tuple(items), high, group.after, group.keeps_next)
+
+
+def _of_block(
+    ruler: Ruler, block: Block, width: float, x: float, y: float, high: float
+) -> Iterable[Item]:
+    if block.lead:
+        room = ruler(_lead(block)).height
+        lead = (Run(block.lead),)
+        yield Text(x, y, block.indent, room, lead, block.style, Role.NUMBER, block.tier)
+    left, inner = x + block.indent, width - block.indent
+    room = ruler(_setting(block, width)).height
+    yield Text(left, y, inner, room, block.runs, block.style, block.role, block.tier, block.of)
+    if block.to_write:
+        below = _writes_below(ruler, block, width)
+        start = left if below else left + ruler(_setting(block, width)).width + 2
+        line = ((start, y + high - 0.6), (left + inner, y + high - 0.6))
+        yield Arrow(line, 0.25, Ink.RULE, has_head=False)

@@ -1,0 +1,88 @@
+"""The full pathway as plain text, read from top to bottom: for a screen reader, or any printer."""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Iterator
+
+from chamberwise.exports.full.content import ON, Caution, FullPathway, Kind, Step
+from chamberwise.exports.full.words import (
+    after_runs,
+    before_runs,
+    line_runs,
+    marks,
+    source_text,
+)
+from chamberwise.exports.paper.sheet import Run
+
+WIDTH = 78
+NAMES = {
+    Kind.QUESTION: "Question",
+    Kind.ACTION: "Action",
+    Kind.BRANCH: "By what is known",
+    Kind.HANDOVER: "Handover",
+    Kind.OUTCOME: "End",
+}
+
+
+def text_of(content: FullPathway, standing: tuple[str, ...] = ()) -> str:
+    """Return the whole content; `standing` are lines that every sheet says first."""
+    lines = [*standing, content.title, content.summary, f"Begin at step {content.start}.", ""]
+    lines += _safety(content)
+    before = ""
+    for step in content.steps:
+        if step.phase != before:
+            lines += [f"Phase: {step.phase}", ""]
+            before = step.phase
+        lines += [*_step(step), ""]
+    if content.sources:
+        lines.append("Sources")
+        lines += [f"{each.number}. {source_text(each)}" for each in content.sources]
+    plain = (each.replace("\u00a0", " ").replace("\u200b", "") for each in lines)
+    return "\n".join(_wrapped(each) for each in plain) + "\n"
+
+
+def _safety(content: FullPathway) -> Iterator[str]:
+    if not content.dangers:
+        return
+    yield "Safety notes: every danger of this pathway"
+    for danger in content.dangers:
+        word = "Step" if len(danger.steps) == 1 else "Steps"
+        told = ", ".join(str(each) for each in danger.steps)
+        yield f"DANGER. {danger.harm} Instead: {danger.instead} {word} {told}."
+    yield ""
+
+
+def _step(step: Step) -> Iterator[str]:
+    yield f"Step {step.number}. {NAMES[step.kind]}. {step.heading}".rstrip()
+    yield from (_plain(runs) for runs in before_runs(step))
+    for place, line in enumerate(step.lines):
+        yield from _cautions(step, place)
+        yield _plain(line_runs(line))
+    if not step.lines:
+        yield from _cautions(step, 0)
+    for way in step.ways:
+        sign = f" ({way.sign})" if way.sign else ""
+        label = way.label if way.id == ON else f"{way.label}{sign}:"
+        comma = "" if label.endswith(":") else ":"
+        yield f"{label}{comma} go to step {way.to}."
+    yield from (_plain(runs) for runs in after_runs(step))
+
+
+def _cautions(step: Step, place: int) -> Iterator[str]:
+    for each in step.cautions:
+        if each.before == place:
+            yield _caution(each)
+
+
+def _caution(caution: Caution) -> str:
+    told = f"{caution.harm} Instead: {caution.instead}{marks(caution.sources)}"
+    return f"{caution.signal.upper()}. {told}"
+
+
+def _plain(runs: tuple[Run, ...]) -> str:
+    return "".join(run.text for run in runs)
+
+
+def _wrapped(line: str) -> str:
+    return textwrap.fill(line, WIDTH, break_long_words=False, break_on_hyphens=False)

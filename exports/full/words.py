@@ -1,0 +1,86 @@
+"""The words of a step's parts, in the order in which they are read. Print and text share them."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator
+
+from chamberwise.exports.full.content import Choice, FullPathway, Line, Source, Step
+from chamberwise.exports.paper.sheet import Run, Weight
+
+FREELY = 30
+"""Letters of an address that fit a line anywhere."""
+NOT_SET = "NOT SET LOCALLY"
+
+
+def line_runs(line: Line) -> tuple[Run, ...]:
+    """Return who in bold, then the instruction; what is said aloud in quotation marks."""
+    said = f"“{line.text}”" if line.is_said else line.text
+    when = f" When: {line.when}." if line.when else ""
+    who = f"{line.who} says" if line.is_said else line.who
+    return (Run(f"{who}: ", Weight.BOLD), Run(said + when + marks(line.sources)))
+
+
+def marks(sources: Iterable[int]) -> str:
+    """Return the numbers of sources in brackets."""
+    told = ", ".join(str(number) for number in sources)
+    return f" [{told}]" if told else ""
+
+
+def before_runs(step: Step) -> tuple[tuple[Run, ...], ...]:
+    """Return what is needed, how long it may take, and what the unit has to choose."""
+    found = []
+    if step.needs:
+        found.append((Run("Needs: ", Weight.BOLD), Run("; ".join(step.needs) + ".")))
+    if step.target:
+        found.append((Run("Local target: ", Weight.BOLD), Run(step.target + ".")))
+    return (*found, *(choice_runs(each) for each in step.choices))
+
+
+def choice_runs(choice: Choice) -> tuple[Run, ...]:
+    """Return a choice with what the unit has set, or with every position."""
+    title = Run(f"{choice.title}: ", Weight.BOLD)
+    told = [each.rstrip(".") for each in choice.positions]
+    if choice.is_set:
+        return (title, Run(f"{'; '.join(told)} (set by this unit)."))
+    return (title, Run(NOT_SET, Weight.BOLD), Run(": " + "; or ".join(told) + "."))
+
+
+def after_runs(step: Step) -> tuple[tuple[Run, ...], ...]:
+    """Return what a handover adds, why the step is there, and its sources."""
+    found = [(Run(step.note),)] if step.note else []
+    why = f"Why: {step.why}" if step.why else ""
+    told = ", ".join(str(number) for number in step.sources)
+    sources = f"Sources: {told}." if told else ""
+    text = " ".join(part for part in (why, sources) if part)
+    return (*found, (Run(text),)) if text else tuple(found)
+
+
+def source_text(source: Source) -> str:
+    """Return a source as one paragraph; a long address may go on in the next line."""
+    where = f" {_breakable(source.where)}" if source.where else ""
+    return f"{source.cite.rstrip('.')}. {source.mark.capitalize()}.{where}"
+
+
+def _breakable(address: str) -> str:
+    """Let a long part of an address break after a stroke, hyphen or underscore, without a sign."""
+    parts = re.split(r"(?<=[/_?&=-])", address)
+    return "\u200b".join(parts) if max(map(len, parts)) < len(address) > FREELY else address
+
+
+def content_texts(content: FullPathway) -> Iterator[tuple[str, str]]:
+    """Yield every text with the place it stands at."""
+    yield "The title", content.title
+    yield "The summary", content.summary
+    for step in content.steps:
+        where = f"Step {step.number}"
+        yield where, step.heading
+        yield "A phase", step.phase
+        runs = (*before_runs(step), *(line_runs(each) for each in step.lines), *after_runs(step))
+        yield from ((where, "".join(run.text for run in each)) for each in runs)
+        for caution in step.cautions:
+            yield where, f"{caution.harm} {caution.instead}"
+        for way in step.ways:
+            yield f"{where}, an answer", f"{way.label} {way.sign}"
+    for source in content.sources:
+        yield f"Source {source.number}", source_text(source)

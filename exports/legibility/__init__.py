@@ -1,0 +1,1 @@
+"""From how far print can be read, by the angle its letters fill."""

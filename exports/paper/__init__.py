@@ -1,0 +1,1 @@
+"""Placed sheets: what stands where on paper, before any file is made."""

@@ -1,0 +1,1 @@
+"""The pocket card: four panels that fold into one, for the lanyard and the corridor."""

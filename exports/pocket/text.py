@@ -1,0 +1,31 @@
+"""The pocket card as plain text, for a screen reader: all that may stand on it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.exports.control.content import FOLLOW
+from chamberwise.exports.pocket.content import PocketCard, more_decisions
+
+
+def text(card: PocketCard) -> str:
+    """Return the card from top to bottom."""
+    return "\n".join(_lines(card)) + "\n"
+
+
+def _lines(card: PocketCard) -> Iterator[str]:
+    yield from (f"{card.title}: pocket card", FOLLOW, card.trigger, "", "First")
+    for number, action in enumerate(card.first, 1):
+        yield f"{number}. {action.headline}"
+        yield from (f"   {who}: {said}" for who, said in action.lines)
+    yield from ("", "Decide")
+    for number, decision in enumerate(card.decisions, 1):
+        yield f"{number}. {decision.question}"
+        yield from (f"   {each.answers}: {each.leads}." for each in decision.exits)
+    left = more_decisions(card, len(card.decisions))
+    yield from ([left] if left else [])
+    yield from ("", "Call (numbers NOT SET LOCALLY)")
+    yield from (f"   {each}" for each in card.calls)
+    yield from ("", "Keep safe")
+    yield from (f"   {each.signal} {each.harm} {each.instead}" for each in card.notes)
+    yield from ("", "I rehearse again by: to write in", f"To be reviewed by {card.review_by}.")

@@ -1,0 +1,1 @@
+"""Which sheets there are, and how an order becomes files."""

@@ -1,0 +1,78 @@
+"""Where printed sheets go: names, what is never written over, and writing."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from pathlib import Path
+
+from chamberwise.engine.store.whole_file import write_bytes_whole
+from chamberwise.exports.printing.marking import is_ours
+from chamberwise.exports.printing.printing import Form
+
+
+class NotWrittenError(Exception):
+    """The files cannot be written there; `args[0]` says why and what to do, as sentences."""
+
+
+def destination(out: Path | None, name: str, form: Form, *, is_folder: bool = False) -> Path:
+    """Return the file to write: `out` itself, or `name` in the folder that `out` is.
+
+    Raises `NotWrittenError` where the folder is missing, or the ending is that of another form.
+    """
+    if out is None:
+        return Path(name + form.ending)
+    if is_folder or out.is_dir():
+        if not out.is_dir():
+            raise NotWrittenError(f"There is no folder {out}. Make it first.")
+        return out / (name + form.ending)
+    if out.suffix.lower() != form.ending:
+        raise NotWrittenError(f"{out} does not end in {form.ending}. Name it so, or a folder.")
+    if not out.parent.is_dir():
+        raise NotWrittenError(f"There is no folder {out.parent}. Make it first.")
+    return out
+
+
+def paged(path: Path, pages: int) -> tuple[Path, ...]:
+    """Return a path for each page, numbered where there are several.
+
+    >>> [str(each) for each in paged(Path("chart.svg"), 2)]
+    ['chart-1.svg', 'chart-2.svg']
+    """
+    if pages == 1:
+        return (path,)
+    return tuple(path.with_stem(f"{path.stem}-{number}") for number in range(1, pages + 1))
+
+
+def refuse_strangers(path: Path) -> None:
+    """Raise `NotWrittenError` where a file is there that we did not make."""
+    try:
+        stranger = (path.exists() or path.is_symlink()) and not is_ours(path)
+    except OSError as error:
+        raise NotWrittenError(f"{path} cannot be looked at: {_reason(error)}.") from error
+    if stranger:
+        raise NotWrittenError(
+            f"{path} is there already and is none of our sheets. Name another file with --out, or "
+            "add --overwrite."
+        )
+
+
+def write(files: Mapping[Path, bytes]) -> None:
+    """Write each file whole; where one fails, those that were new are gone again.
+
+    Raises `NotWrittenError`.
+    """
+    new: list[Path] = []
+    for path, content in files.items():
+        is_new = not path.exists()
+        try:
+            write_bytes_whole(path, content)
+        except OSError as error:
+            for each in new:
+                each.unlink(missing_ok=True)
+            raise NotWrittenError(f"{path} cannot be written: {_reason(error)}.") from error
+        if is_new:
+            new.append(path)
+
+
+def _reason(error: OSError) -> str:
+    return error.strerror or type(error).__name__

@@ -1,0 +1,135 @@
+"""From what somebody wants printed to sheets, and from sheets to bytes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from datetime import date
+from enum import StrEnum
+
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.step import PathwayId
+from chamberwise.engine.stamp.code import stamp_of
+from chamberwise.engine.stamp.content import content_digest
+from chamberwise.exports.control.content import Control
+from chamberwise.exports.control.extract import control_of
+from chamberwise.exports.control.lines import identity, rule_of_use
+from chamberwise.exports.paper.sheet import Page, Sheet
+from chamberwise.exports.paper.sizes import Sized
+from chamberwise.exports.printing.kinds import maker, teller
+from chamberwise.exports.printing.marking import marked_png, marked_svg, marked_text, subject
+from chamberwise.exports.printing.order import Kind, Order, UnfitError
+from chamberwise.exports.stamp.modules import modules
+from chamberwise.exports.typesetting.measuring import Ruler
+
+LANGUAGE = "en"
+
+
+class Form(StrEnum):
+    """What a sheet is written as."""
+
+    PDF = "pdf"
+    SVG = "svg"
+    PNG = "png"
+    TEXT = "text"
+
+    @property
+    def ending(self) -> str:
+        """The ending of its files."""
+        return ".txt" if self is Form.TEXT else f".{self.value}"
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """A pathway to print. `made` dates the files; `distance` in metres is to be read from."""
+
+    library: Library
+    pathway: PathwayId
+    made: date
+    distance: float | None = None
+    unit: str | None = None
+    ruler: Ruler = field(default_factory=Ruler, compare=False)
+
+
+@dataclass(frozen=True, slots=True)
+class Laid:
+    """One kind of sheet, laid out."""
+
+    kind: Kind
+    order: Order
+    pages: tuple[Page, ...]
+    told: tuple[str, ...] = ()
+
+
+class UnfitSheetsError(Exception):
+    """Some sheets cannot be read on their paper: each kind, and why."""
+
+    def __init__(self, found: tuple[tuple[Kind, UnfitError], ...]) -> None:
+        super().__init__(", ".join(kind.words for kind, _ in found))
+        self.found = found
+
+
+def ordered(job: Job, kinds: Iterable[tuple[Kind, Sized]]) -> tuple[tuple[Kind, Order], ...]:
+    """Return an order for each kind, with its stamp."""
+    pathway = job.library.pathways[job.pathway]
+    content = content_digest(job.library, job.pathway)
+    orders = []
+    for kind, sized in kinds:
+        code = stamp_of(content, kind.value)
+        control = control_of(pathway, kind.words, job.made, code, modules(code), job.unit)
+        order = Order(job.library, job.pathway, sized, control, job.made, job.distance, job.ruler)
+        orders.append((kind, order))
+    return tuple(orders)
+
+
+def laid_out(orders: Iterable[tuple[Kind, Order]]) -> tuple[Laid, ...]:
+    """Return each kind laid out. Raises `UnfitSheetsError` once all were tried, `NotMadeError`."""
+    laid, unfit = [], []
+    for kind, order in orders:
+        try:
+            made = maker(kind)(order)
+        except UnfitError as error:
+            unfit.append((kind, error))
+        else:
+            laid.append(Laid(kind, order, made.pages, made.told))
+    if unfit:
+        raise UnfitSheetsError(tuple(unfit))
+    return tuple(laid)
+
+
+def sheet_of(laid: Iterable[Laid]) -> Sheet:
+    """Return what was laid out as one document; each kind counts its own pages."""
+    several = tuple(laid)
+    order = several[0].order
+    title = order.control.title
+    title += f": {several[0].kind.words}" if len(several) == 1 else ": all sheets"
+    told = subject((each.kind.words, each.order.control.code) for each in several)
+    pages = tuple(page for each in several for page in each.pages)
+    return Sheet(title, f"{order.pathway}. {told}", LANGUAGE, order.made, pages)
+
+
+def printed(sheet: Sheet, form: Form) -> list[bytes]:
+    """Return one PDF, or a drawing or picture for each page. Raises `UnprintableError`."""
+    from chamberwise.exports.typesetting.compiling import to_pdf, to_png, to_svg
+
+    if form is Form.SVG:
+        return [marked_svg(each, sheet.title, sheet.subject) for each in to_svg(sheet)]
+    if form is Form.PNG:
+        return [marked_png(each, sheet.title, sheet.subject) for each in to_png(sheet)]
+    return [to_pdf(sheet)]
+
+
+def _controlled(text: str, control: Control) -> str:
+    """Return a text between its marks and what the foot of a page says."""
+    use = "".join(run.text for run in rule_of_use())
+    about = identity(control, 1, 1).replace("\u00a0", " ").split("\u2002·\u2002")[:-1]
+    asked = f"Stamp {control.code}. Is it current? chamberwise stamp {control.code}"
+    return "\n".join((*control.marks, text.rstrip("\n"), "", use, *about, asked))
+
+
+def told_as_text(orders: Iterable[tuple[Kind, Order]]) -> str:
+    """Return the text form of every kind. Raises `NotMadeError`."""
+    several = tuple(orders)
+    texts = (_controlled(teller(kind)(order), order.control) for kind, order in several)
+    told = subject((kind.words, order.control.code) for kind, order in several)
+    return marked_text("\n\n\n".join(texts), told)

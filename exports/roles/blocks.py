@@ -1,0 +1,89 @@
+"""The texts of a role card and how they are set."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.exports.flow.block import Block, Group, Panel, plain
+from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.sheet import Role, Run, Style, Weight
+from chamberwise.exports.roles.content import NO_TIMES, TIMES, Part, RoleCard, Task
+
+DUTY = Style(15, Weight.BOLD, pitch=1.25)
+HEAD = Style(11, Weight.BOLD)
+FIRST = Style(11)
+BODY = Style(10)
+REMARK = Style(9.2, ink=Ink.GREY)
+INDENT = 5.0
+LATER = "From here on: only where the pathway comes to that step."
+MISSING = "If missing, say “Missing” and name it"
+NOT_SET = "When it comes up, say “Not set here” and name it"
+
+
+def head(card: RoleCard, number: int, of: int) -> Group:
+    """Return whose card it is, of what, and which of several."""
+    parts = f", card {number} of {of}" if of > 1 else ""
+    duty = Block(plain(card.duty), DUTY, Role.TITLE)
+    return Group((duty, Block(plain(f"{card.pathway}{parts}"), REMARK, Role.NOTE, before=0.6)), 2.4)
+
+
+def groups(card: RoleCard) -> list[Group]:
+    """Return all that stands on the card, the first minute first."""
+    return [
+        *_opening(card),
+        *_listed("Read back when you hear", (f"“{each}”" for each in card.heard)),
+        *_listed(MISSING, iter(card.missing)),
+        *_listed("Own words, later", iter(card.words)),
+        *_later(card),
+        *_listed(f"Later: {MISSING[:1].lower()}{MISSING[1:]}", iter(card.missing_later)),
+        *_listed(NOT_SET, iter(card.unset)),
+    ]
+
+
+def _opening(card: RoleCard) -> Iterator[Group]:
+    if not card.opening:
+        yield _remark("Nothing of its own in the first actions: stand by, listen, read back.")
+        return
+    for part in card.opening:
+        yield from _tasks(part, FIRST)
+    yield _remark(TIMES if card.has_times else NO_TIMES)
+
+
+def _tasks(part: Part, style: Style) -> Iterator[Group]:
+    yield _heading(part.title)
+    yield from (_task(number, task, style) for number, task in enumerate(part.tasks, 1))
+
+
+def _later(card: RoleCard) -> Iterator[Group]:
+    """Yield what comes later, step by step; only some of it comes up on any one walk."""
+    if card.later:
+        yield _remark(LATER)
+    for part in card.later:
+        yield _heading(part.title)
+        for task in part.tasks:
+            runs = (Run(f"{task.step}: ", Weight.MEDIUM), Run(task.text))
+            block = Block(runs, BODY, Role.STEP, task.of, indent=INDENT + 1, lead="•")
+            yield Group((block,), 1.2)
+
+
+def _task(number: int, task: Task, style: Style) -> Group:
+    block = Block(plain(task.text), style, Role.STEP, task.of, indent=INDENT + 1, lead=f"{number}")
+    return Group((block,), 1.2)
+
+
+def _listed(title: str, texts: Iterator[str]) -> Iterator[Group]:
+    said = [*texts]
+    if said:
+        yield _heading(title)
+        yield from (
+            Group((Block(plain(each), BODY, indent=INDENT + 1, lead="•"),), 1.2) for each in said
+        )
+
+
+def _heading(text: str) -> Group:
+    band = Panel(Ink.WASH, Ink.WASH, 0, 0.9)
+    return Group((Block((Run(text),), HEAD, Role.HEADING),), 1.4, keeps_next=True, panel=band)
+
+
+def _remark(text: str) -> Group:
+    return Group((Block(plain(text), REMARK, Role.NOTE),), 1.8)

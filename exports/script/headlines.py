@@ -1,0 +1,70 @@
+"""A step in a few words, and where a way out of it leads."""
+
+from __future__ import annotations
+
+from chamberwise.engine.chart.numbers import step_numbers
+from chamberwise.engine.chart.ways import Ends, Way
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.step import (
+    Action,
+    Branch,
+    Handover,
+    Outcome,
+    PathwayId,
+    Question,
+    Step,
+    StepId,
+)
+
+GO_ON = "go on"
+
+
+def headline(library: Library, step: Step) -> str:
+    """Return the short wording of a step; of a question its text."""
+    match step:
+        case Question():
+            return step.question
+        case Action():
+            return step.short or (step.lines[0].text.rstrip(".") if step.lines else step.id)
+        case Handover():
+            return step.short or f"Change to: {chart_title(library, step.to)}"
+        case Outcome():
+            return step.title
+        case Branch():
+            return step.short or "Go by what is known"
+
+
+def chart_title(library: Library, pathway: PathwayId) -> str:
+    """Return the title of a pathway that is handed over to."""
+    return library.pathways[pathway].title if pathway in library.pathways else pathway
+
+
+def way_end(
+    library: Library, pathway: Pathway, line: tuple[StepId, ...], here: StepId, way: Way
+) -> str:
+    """Return where a way ends; with the number to go on at where only the full pathway has it."""
+    step = pathway.steps[way.step]
+    number = step_numbers(pathway)[way.step]
+    place = line.index(way.step) if way.step in line else -1
+    if place == line.index(here) + 1:
+        return GO_ON
+    if isinstance(step, Branch):
+        return f"what is known decides (see\u00a0{number})"
+    if way.ends is Ends.AT_ROW:
+        turn = "on" if place > line.index(here) else "back"
+        return f"{turn} to “{headline(library, step)}”"
+    name = headline(library, step)
+    if way.ends is Ends.OFF_CHART:
+        told = f"“{name}”" if isinstance(step, Question) else name
+        return f"{told} (see\u00a0{number})"
+    return name
+
+
+def way_words(
+    library: Library, pathway: Pathway, line: tuple[StepId, ...], here: StepId, way: Way
+) -> str:
+    """Return a way out in words: what is done first, then where it ends."""
+    done = [headline(library, pathway.steps[name]) for name in way.done]
+    end = way_end(library, pathway, line, here, way)
+    return "; then ".join([*done, end])

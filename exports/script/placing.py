@@ -1,0 +1,80 @@
+"""The script in columns: two across a landscape page, one down a portrait page."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.exports.control.frame import Frame
+from chamberwise.exports.flow.block import Area, plain
+from chamberwise.exports.flow.far import far
+from chamberwise.exports.flow.filling import fill
+from chamberwise.exports.flow.laying import lay
+from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.sheet import (
+    Align,
+    Arrow,
+    Item,
+    Outline,
+    Page,
+    Role,
+    Shape,
+    Style,
+    Text,
+)
+from chamberwise.exports.script.blocks import BODY, head, step_groups
+from chamberwise.exports.script.content import CALL_OUTS, Script
+from chamberwise.exports.typesetting.measuring import Setting
+
+GUTTER = 8.0
+STRIP = 11.0
+TICK = 8.0
+STEP = 11.0
+MOST_PAGES = 200
+CALL = "Call out each minute; tick it:"
+
+
+def script_pages(frame: Frame, script: Script) -> list[Page]:
+    """Return the pages. Raises `UnfitError` where a word is wider than a column."""
+    columns = _columns(frame)
+    width, height = columns[0].width, columns[0].height
+    groups = [head(script), *(group for step in script.steps for group in step_groups(step))]
+    laid = lay(frame.ruler, groups, width, height)
+    filled = fill(laid, columns * MOST_PAGES)
+    count = -(-len(filled) // len(columns))
+    pages = []
+    for place in range(count):
+        own = filled[len(columns) * place : len(columns) * (place + 1)]
+        items = (*_strip(frame), *_gutters(columns), *(item for each in own for item in each))
+        pages.append(frame.page(items, place + 1, count, far(items)))
+    return pages
+
+
+def _columns(frame: Frame) -> list[Area]:
+    body = frame.body
+    count = 2 if frame.format.width > frame.format.height else 1
+    width = (body.width - GUTTER * (count - 1)) / count
+    top, high = body.y + STRIP, body.height - STRIP
+    return [Area(body.x + place * (width + GUTTER), top, width, high) for place in range(count)]
+
+
+def _gutters(columns: list[Area]) -> Iterator[Item]:
+    for each in columns[1:]:
+        x = each.x - GUTTER / 2
+        yield Arrow(((x, each.y), (x, each.y + each.height)), 0.25, Ink.RULE, has_head=False)
+
+
+def _strip(frame: Frame) -> Iterator[Item]:
+    """Yield the minutes to tick, across the head of each page."""
+    body = frame.body
+    room = frame.ruler(Setting(plain(CALL), BODY, body.width))
+    y = body.y + (TICK - room.height) / 2
+    yield Text(body.x, y, room.width + 1, room.height, plain(CALL), BODY, Role.NOTE)
+    style = Style(BODY.size, align=Align.CENTRE)
+    x = body.x + room.width + 6
+    for minute in range(1, CALL_OUTS + 1):
+        if x + TICK > body.right:
+            return
+        yield Shape(Outline.PANEL, x, body.y, TICK, TICK)
+        said = plain(str(minute))
+        yield Text(x, y, TICK, room.height, said, style, Role.NOTE)
+        x += STEP

@@ -1,0 +1,32 @@
+"""The reader's script as plain text, for a screen reader: one line a breath."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.exports.control.content import FOLLOW
+from chamberwise.exports.script.content import STANDING, Mark, Script, ScriptLine
+
+
+def text(script: Script) -> str:
+    """Return the script from top to bottom."""
+    return "\n".join(_lines(script)) + "\n"
+
+
+def _lines(script: Script) -> Iterator[str]:
+    yield from (f"Reader's script: {script.title}", FOLLOW, script.trigger, STANDING)
+    for step in script.steps:
+        yield from (
+            "",
+            f"{step.number}. {'ASK: ' if step.is_asked else ''}{' / '.join(step.headline)}",
+        )
+        for line in step.lines:
+            yield from _line(line)
+
+
+def _line(line: ScriptLine) -> Iterator[str]:
+    first, *rest = line.breaths or ("",)
+    mark = "" if line.mark is Mark.SAY else f"{line.mark}: "
+    indent = "   " * (line.deep + 1)
+    yield f"{indent}{mark}{first}".rstrip().rstrip(":") if not first else f"{indent}{mark}{first}"
+    yield from (f"{indent}   {each}" for each in rest)

@@ -1,0 +1,153 @@
+"""What changed between two contents, told to whoever stands before the printed sheet."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from difflib import SequenceMatcher
+from enum import IntEnum
+from typing import NamedTuple
+
+from chamberwise.engine.stamp.copies import KeptStep, Snapshot
+
+MOST = 5
+LONGEST = 60
+"""Signs of one quotation."""
+
+
+class Weight(IntEnum):
+    """What is told first."""
+
+    CAUTION = 1
+    STEP = 2
+    WAY = 3
+    LINE = 4
+    WORDING = 5
+    STANDING = 6
+
+
+_COUNTED = {
+    Weight.CAUTION: "cautions",
+    Weight.STEP: "steps",
+    Weight.WAY: "ways on",
+    Weight.LINE: "lines",
+    Weight.WORDING: "wordings",
+    Weight.STANDING: "standing",
+}
+
+
+class Change(NamedTuple):
+    """One change, as a sentence."""
+
+    weight: Weight
+    text: str
+
+
+def changes(old: Snapshot, new: Snapshot) -> tuple[Change, ...]:
+    """Return every change, cautions first, each kind in document order."""
+    found = [*_steps(old, new), *_standing(old, new)]
+    return tuple(sorted(found, key=lambda change: change.weight))
+
+
+def in_lines(found: Sequence[Change], most: int = MOST) -> tuple[str, ...]:
+    """Return the changes in at most so many lines, the last one counting what is left out."""
+    if not found:
+        return (
+            "Steps, answers, acts and cautions are the same. Sources, reasons or the meaning of "
+            "a word changed.",
+        )
+    if len(found) <= most:
+        return tuple(change.text for change in found)
+    left = found[most - 1 :]
+    kinds = dict.fromkeys(change.weight for change in left)
+    counts = ", ".join(
+        f"{_COUNTED[kind]} {sum(change.weight == kind for change in left)}" for kind in kinds
+    )
+    return (
+        *(change.text for change in found[: most - 1]),
+        f"And {len(left)} more changes: {counts}.",
+    )
+
+
+def _steps(old: Snapshot, new: Snapshot) -> Iterator[Change]:
+    for place, step in old.steps.items():
+        if place not in new.steps:
+            yield Change(Weight.STEP, f"Step removed: {_quoted(step.says)}.")
+            yield from _cautions(step.says, step.cautions, ())
+    for place, step in new.steps.items():
+        if place not in old.steps:
+            yield Change(Weight.STEP, f"Step added: {_quoted(step.says)}.")
+            yield from _cautions(step.says, (), step.cautions)
+        elif step != old.steps[place]:
+            yield from _step(old.steps[place], step, old, new)
+
+
+def _step(before: KeptStep, after: KeptStep, old: Snapshot, new: Snapshot) -> Iterator[Change]:
+    found = [
+        *_cautions(after.says, before.cautions, after.cautions),
+        *_reworded(before, after),
+        *_ways(before, after, old, new),
+        *_lines(after.says, before.lines, after.lines),
+    ]
+    if not found:
+        told = f"{_quoted(after.says)}: its reason, sources, kit or effects changed."
+        found = [Change(Weight.WORDING, told)]
+    yield from found
+
+
+def _reworded(before: KeptStep, after: KeptStep) -> Iterator[Change]:
+    if before.says != after.says and before.lines == after.lines:
+        told = f"{_quoted(before.says)} is now worded {_quoted(after.says)}."
+        yield Change(Weight.WORDING, told)
+
+
+def _ways(before: KeptStep, after: KeptStep, old: Snapshot, new: Snapshot) -> Iterator[Change]:
+    was, is_now = dict(before.ways), dict(after.ways)
+    at = f"At {_quoted(after.says)}"
+    for how, to in was.items():
+        if how not in is_now:
+            yield Change(Weight.WAY, f"{at}, {how} is gone; it led to {_place(to, old)}.")
+        elif is_now[how] != to:
+            leads = f"{how} leads to {_place(is_now[how], new)}, no longer to {_place(to, old)}."
+            yield Change(Weight.WAY, f"{at}, {leads}")
+    for how, to in is_now.items():
+        if how not in was:
+            yield Change(Weight.WAY, f"{at}, {how} is new and leads to {_place(to, new)}.")
+
+
+def _cautions(says: str, old: Sequence[str], new: Sequence[str]) -> Iterator[Change]:
+    for told in _differences("Caution", old, new):
+        yield Change(Weight.CAUTION, f"{told} At {_quoted(says)}.")
+
+
+def _lines(says: str, old: Sequence[str], new: Sequence[str]) -> Iterator[Change]:
+    for told in _differences("Line", old, new):
+        yield Change(Weight.LINE, f"{told} At {_quoted(says)}.")
+
+
+def _differences(what: str, old: Sequence[str], new: Sequence[str]) -> Iterator[str]:
+    matcher = SequenceMatcher(None, old, new, autojunk=False)
+    for _, first, last, begins, ends in matcher.get_opcodes():
+        was, is_now = old[first:last], new[begins:ends]
+        if tuple(was) == tuple(is_now):
+            continue
+        for one, other in zip(was, is_now, strict=False):
+            yield f"{what} changed: {_quoted(other)}, before {_quoted(one)}."
+        yield from (f"{what} removed: {_quoted(each)}." for each in was[len(is_now) :])
+        yield from (f"{what} added: {_quoted(each)}." for each in is_now[len(was) :])
+
+
+def _standing(old: Snapshot, new: Snapshot) -> Iterable[Change]:
+    if old.approval != new.approval:
+        yield Change(Weight.STANDING, f"Approval: {new.approval}; before: {old.approval}.")
+
+
+def _place(place: str, of: Snapshot) -> str:
+    step = of.steps.get(place)
+    return _quoted(step.says) if step else f"`{place}`"
+
+
+def _quoted(text: str) -> str:
+    plain = text.rstrip(".")
+    if len(plain) > LONGEST:
+        plain = plain[:LONGEST].rsplit(" ", 1)[0].rstrip(",;:") + " …"
+    return f"“{plain}”"

@@ -1,0 +1,129 @@
+"""From a verdict and the register to what is told of them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from datetime import date
+from pathlib import Path
+
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.pathway import Pathway, Status
+from chamberwise.engine.stamp.copies import Copy, Register
+from chamberwise.engine.stamp.verdict import Current, Printable, Superseded, Unknown, Verdict
+from chamberwise.exports.control.content import day
+from chamberwise.exports.printing.kind import Kind
+from chamberwise.exports.stamp.changes import changes, in_lines
+from chamberwise.exports.stamp.content import CopyShown, StampShown, Worth
+from chamberwise.exports.stamp.snapshot import approval, snapshot
+
+GONE = "The library no longer has this pathway. Take the sheet down."
+NO_SNAPSHOT = "What it said is not kept in the register, so what changed cannot be told."
+
+
+def stamp_shown(found: Verdict, library: Library, register: Register, today: date) -> StampShown:
+    """Return what is told of one stamp."""
+    match found:
+        case Current():
+            return _current(found, library.pathways[found.printable.pathway], today)
+        case Superseded():
+            return _superseded(found, library, register)
+        case Unknown():
+            near = (f"Did you mean {found.nearest}?",) if found.nearest else ()
+            said = (found.why, *near)
+            return StampShown(found.typed, Worth.UNKNOWN, "", "", "", "", "", (), (), said)
+
+
+def copies_shown(register: Register, now: Mapping[str, Printable]) -> tuple[CopyShown, ...]:
+    """Return every registered copy and whether it is current, in the order printed."""
+    return tuple(
+        _copy(each, Worth.CURRENT if each.code in now else Worth.SUPERSEDED)
+        for each in register.copies
+    )
+
+
+def _copy(copy: Copy, worth: Worth) -> CopyShown:
+    return CopyShown(
+        copy.code,
+        copy.title,
+        _sheet(copy.sheet),
+        copy.edition,
+        copy.paper,
+        copy.printed,
+        copy.hangs,
+        worth,
+    )
+
+
+def _current(found: Current, pathway: Pathway, today: date) -> StampShown:
+    return StampShown(
+        found.code,
+        Worth.CURRENT,
+        pathway.id,
+        pathway.title,
+        _sheet(found.printable.sheet),
+        pathway.edition,
+        _edition(pathway),
+        tuple(_copy(each, Worth.CURRENT) for each in found.copies),
+        (),
+        tuple(_cautions(pathway, today)),
+    )
+
+
+def _cautions(pathway: Pathway, today: date) -> Iterator[str]:
+    """Say what a current sheet may lack all the same."""
+    if pathway.status in (Status.SUPERSEDED, Status.WITHDRAWN):
+        yield f"The pathway itself is marked {pathway.status}. Take the sheet down."
+    elif not pathway.is_approved:
+        yield "Nobody has approved this pathway: it is a draft, not for clinical use."
+    if today > pathway.review_by:
+        yield f"EXPIRED: it was to be reviewed by {day(pathway.review_by)}."
+
+
+def _superseded(found: Superseded, library: Library, register: Register) -> StampShown:
+    last = found.copies[-1]
+    pathway = library.pathways.get(last.pathway)
+    changed: tuple[str, ...] = ()
+    said: tuple[str, ...] = (GONE,)
+    if pathway is not None:
+        old = register.contents.get(last.content)
+        if old is not None:
+            changed = in_lines(changes(old, snapshot(library, pathway.id)))
+        said = tuple(_since(found, pathway, register.copies, has_old=old is not None))
+    return StampShown(
+        found.code,
+        Worth.SUPERSEDED,
+        last.pathway,
+        last.title,
+        _sheet(last.sheet),
+        last.edition,
+        _edition(pathway) if pathway else "",
+        tuple(_copy(each, Worth.SUPERSEDED) for each in found.copies),
+        changed,
+        said,
+    )
+
+
+def _since(
+    found: Superseded, pathway: Pathway, copies: Iterable[Copy], *, has_old: bool
+) -> Iterator[str]:
+    source = found.copies[-1].source
+    if source and not Path(source).is_file():
+        yield f"It was printed from {source}, which is gone; the library's own is compared."
+    if found.copies[-1].edition == pathway.edition:
+        yield "The edition is still called the same, though the content changed."
+    printed = [each.printed for each in copies if each.content == found.now]
+    if printed:
+        yield f"The new content was first printed here on {day(min(printed))}."
+    if not has_old:
+        yield NO_SNAPSHOT
+    yield f"Print it anew: chamberwise print {pathway.id} --what {found.copies[-1].sheet}"
+
+
+def _sheet(name: str) -> str:
+    """Return a kind in words; one that this version does not know, as it is named."""
+    return Kind(name).words if name in [*Kind] else name
+
+
+def _edition(pathway: Pathway) -> str:
+    """Return in words what the pathway is today, and since when."""
+    return f"edition {pathway.edition}, reviewed {day(pathway.reviewed)}, {approval(pathway)}"

@@ -1,0 +1,96 @@
+"""How much room text takes, guessed from the widths of its words, for searching a size.
+
+What a search settles on is measured afterwards by what prints it; a guess is never printed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+
+from chamberwise.exports.legibility.angle import MM_PER_POINT
+from chamberwise.exports.paper.sheet import Run, Style, Weight
+from chamberwise.exports.typesetting.measuring import Room, Ruler, Setting
+
+REFERENCE = 12.0
+LINE = 1.02
+"""Of the size: from the highest to the lowest letter of a line."""
+FREE = 10_000.0
+
+
+@dataclass(slots=True)
+class Guess:
+    """Guesses like a ruler measures; words it has not met are measured once, at one size."""
+
+    ruler: Ruler
+    widths: dict[tuple[str, Weight], float] = field(default_factory=dict)
+
+    def meet(self, texts: Iterable[str]) -> None:
+        """Measure the words of some texts in every weight, in one go."""
+        words = {word for text in texts for word in text.split()} | {"n n", "nn"}
+        settings = {(word, weight): _free(word, weight) for word in words for weight in Weight}
+        self.ruler.measure(settings.values())
+        self.widths |= {key: self.ruler(each).width for key, each in settings.items()}
+
+    def __call__(self, setting: Setting) -> Room:
+        """Return the room of a text as guessed."""
+        style = setting.style
+        em = style.size * MM_PER_POINT
+        lines, widest, longest = 0, 0.0, 0.0
+        for paragraph in _words(setting):
+            more, wide, long = self._set(paragraph, style, setting.width)
+            lines, widest, longest = lines + more, max(widest, wide), max(longest, long)
+        return Room(em * (LINE + (max(lines, 1) - 1) * style.pitch), widest, longest)
+
+    def _set(
+        self, words: list[tuple[str, Weight]], style: Style, width: float
+    ) -> tuple[int, float, float]:
+        scale = style.size / REFERENCE
+        lines, here, whole, longest = 1, 0.0, 0.0, 0.0
+        for word, weight in words:
+            space = self._space(weight) * scale
+            wide = self._width(word, weight) * scale
+            longest = max(longest, wide)
+            whole += wide + (space if whole else 0.0)
+            if here and here + space + wide > width:
+                lines, here = lines + 1, wide
+            else:
+                here += wide + (space if here else 0.0)
+        return lines, whole, longest
+
+    def _space(self, weight: Weight) -> float:
+        return self._width("n n", weight) - self._width("nn", weight)
+
+    def _width(self, word: str, weight: Weight) -> float:
+        found = self.widths.get((word, weight))
+        if found is None:
+            found = self.widths[word, weight] = self.ruler(_free(word, weight)).width
+        return found
+
+
+@dataclass(slots=True)
+class Asked:
+    """Guesses, and remembers what was asked."""
+
+    guess: Guess
+    settings: list[Setting] = field(default_factory=list)
+
+    def __call__(self, setting: Setting) -> Room:
+        """Return the room of a text as guessed."""
+        self.settings.append(setting)
+        return self.guess(setting)
+
+
+def _free(word: str, weight: Weight) -> Setting:
+    return Setting((Run(word),), Style(REFERENCE, weight), FREE)
+
+
+def _words(setting: Setting) -> list[list[tuple[str, Weight]]]:
+    """Return the words of each paragraph with their weights."""
+    paragraphs: list[list[tuple[str, Weight]]] = [[]]
+    for run in setting.runs:
+        weight = run.weight if run.weight is not Weight.REGULAR else setting.style.weight
+        first, *rest = run.text.split("\n")
+        paragraphs[-1] += [(word, weight) for word in first.split(" ") if word]
+        paragraphs += [[(word, weight) for word in each.split(" ") if word] for each in rest]
+    return paragraphs

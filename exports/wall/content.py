@@ -1,0 +1,103 @@
+"""What a wall chart says, before anything is placed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class Sign(StrEnum):
+    """What a box stands for."""
+
+    ACTION = "action"
+    DECISION = "decision"
+    CHART = "another chart"
+    END = "end"
+
+
+@dataclass(frozen=True, slots=True)
+class First:
+    """One of the first actions, with its lines."""
+
+    step: str
+    headline: str
+    lines: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Stop:
+    """Where a way ends: a row of this chart, a step of the full pathway, a chart or an end."""
+
+    sign: Sign | None
+    text: str
+    row: int = 0
+    full: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Side:
+    """A way that leaves the main line: on which answers, what is done, where it ends."""
+
+    label: str
+    done: tuple[str, ...]
+    stop: Stop
+    of: str
+
+    @property
+    def boxes(self) -> int:
+        """How many boxes it takes: what is done, and where it ends unless a number says that."""
+        is_told = bool(self.stop.row) or bool(self.done and self.stop.full)
+        is_box = not is_told or self.stop.sign is Sign.CHART
+        return bool(self.done) + is_box
+
+
+@dataclass(frozen=True, slots=True)
+class Down:
+    """The way on to the next row; `via` is the step of the full pathway it first comes to."""
+
+    label: str
+    via: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One row of the main line. `down` is missing where nothing leads to the next row."""
+
+    number: int
+    step: str
+    sign: Sign
+    text: str
+    phase: str
+    sides: tuple[Side, ...]
+    down: Down | None
+
+
+@dataclass(frozen=True, slots=True)
+class Note:
+    """A danger, and what to do instead."""
+
+    signal: str
+    harm: str
+    instead: str
+
+
+@dataclass(frozen=True, slots=True)
+class Wall:
+    """The whole chart."""
+
+    pathway: str
+    title: str
+    use_when: str
+    first: tuple[First, ...]
+    rows: tuple[Row, ...]
+    calls: tuple[str, ...]
+    notes: tuple[Note, ...]
+    more_notes: int
+    steps: int
+    """How many steps the full pathway has."""
+
+    @property
+    def boxes(self) -> int:
+        """How many boxes the reader meets."""
+        sides = sum(side.boxes for row in self.rows for side in row.sides)
+        return len(self.first) + len(self.rows) + sides

@@ -1,0 +1,188 @@
+"""From a pathway to what its wall chart says."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.chart.main_line import wall_chart as chart_of
+from chamberwise.engine.chart.numbers import step_numbers
+from chamberwise.engine.chart.ways import Ends, Way, ways
+from chamberwise.engine.graph.targets import targets
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.step import (
+    Action,
+    Branch,
+    Handover,
+    Line,
+    Outcome,
+    PathwayId,
+    Question,
+    SignalWord,
+    Step,
+    StepId,
+)
+from chamberwise.exports.wall.content import Down, First, Note, Row, Side, Sign, Stop, Wall
+
+MOST_NOTES = 4
+MOST_LINES = 3
+"""Of a first action; all of them stand on the role cards and in the full pathway."""
+
+
+def wall_chart(library: Library, pathway: PathwayId) -> Wall:
+    """Return what the wall chart of a pathway says."""
+    own = library.pathways[pathway]
+    chart = chart_of(own)
+    notes = tuple(_notes(own, (*chart.first, *chart.spine)))
+    return Wall(
+        pathway=pathway,
+        title=own.title,
+        use_when=chart.use_when,
+        first=tuple(_first(own, name) for name in chart.first),
+        rows=tuple(_rows(library, own, chart.spine)),
+        calls=tuple(_calls(library, own)),
+        notes=notes[:MOST_NOTES],
+        more_notes=len(notes[MOST_NOTES:]),
+        steps=len(own.steps),
+    )
+
+
+def headline(library: Library, pathway: Pathway, step: Step) -> str:
+    """Return what a step is called on the chart."""
+    match step:
+        case Question():
+            return step.short or step.question
+        case Action():
+            return step.short or step.lines[0].text
+        case Handover():
+            return step.says
+        case Outcome():
+            return step.title
+    assert isinstance(step, Branch)
+    findings = library.words(pathway.id).findings
+    names = dict.fromkeys(name for row in step.rows for name, _ in row.when.terms)
+    titles = [findings[name].title for name in names]
+    return "Go by: " + ", ".join([titles[0], *(each[:1].lower() + each[1:] for each in titles[1:])])
+
+
+def _first(pathway: Pathway, name: StepId) -> First:
+    step = pathway.steps[name]
+    assert isinstance(step, Action)
+    told = sorted(step.lines, key=_comes_late)[:MOST_LINES]
+    lines = (_line(line) for line in step.lines if line in told)
+    return First(name, step.short or step.lines[0].text, tuple(lines))
+
+
+def _comes_late(line: Line) -> tuple[bool, bool]:
+    """What rules speak of is told first, then what is said aloud."""
+    return line.act is None, not line.said_aloud
+
+
+def _line(line: Line) -> str:
+    return f"“{line.text}”" if line.said_aloud else line.text
+
+
+def _rows(library: Library, pathway: Pathway, spine: tuple[StepId, ...]) -> Iterator[Row]:
+    rows = {name: number for number, name in enumerate(spine, 1)}
+    for name, number in rows.items():
+        step = pathway.steps[name]
+        following = spine[number] if number < len(spine) else None
+        found = ways(library, pathway.id, name, frozenset(rows))
+        down = _down(pathway, found, following, frozenset(rows))
+        sides = tuple(_side(library, pathway, name, way, rows) for way in found if way is not down)
+        onward = None if down is None else _onward(pathway, down)
+        phase = pathway.phases.get(step.phase, step.phase)
+        text = headline(library, pathway, step)
+        yield Row(number, name, _sign(step), text, phase, sides, onward)
+
+
+def _down(
+    pathway: Pathway, found: list[Way], following: StepId | None, rows: frozenset[StepId]
+) -> Way | None:
+    """Return the way that goes on down: to the next row at once, or over steps left out."""
+    if following is None:
+        return None
+    for way in found:
+        if way.ends is Ends.AT_ROW and not way.done and way.step == following:
+            return way
+    for way in found:
+        is_off = way.ends is Ends.OFF_CHART and not way.done
+        if is_off and following in _first_rows(pathway, way.step, rows):
+            return way
+    return None
+
+
+def _first_rows(pathway: Pathway, start: StepId, rows: frozenset[StepId]) -> set[StepId]:
+    """Return the rows that steps left out lead to."""
+    met, waiting, found = {start}, [start], set[StepId]()
+    while waiting:
+        for target in targets(pathway.steps[waiting.pop()]):
+            if target.step in rows:
+                found.add(target.step)
+            elif target.step not in met:
+                met.add(target.step)
+                waiting.append(target.step)
+    return found
+
+
+def _onward(pathway: Pathway, way: Way) -> Down:
+    via = 0 if way.ends is Ends.AT_ROW else step_numbers(pathway)[way.step]
+    return Down(_joined(way.labels), via)
+
+
+def _side(
+    library: Library, pathway: Pathway, name: StepId, way: Way, rows: dict[StepId, int]
+) -> Side:
+    done = tuple(headline(library, pathway, pathway.steps[each]) for each in way.done)
+    stop = _stop(library, pathway, way, rows)
+    return Side(_joined(way.labels), done, stop, f"{pathway.id}/{name}/{'|'.join(way.labels)}")
+
+
+def _stop(library: Library, pathway: Pathway, way: Way, rows: dict[StepId, int]) -> Stop:
+    step, number = pathway.steps[way.step], step_numbers(pathway)[way.step]
+    if way.ends is Ends.AT_ROW:
+        return Stop(None, "", row=rows[way.step])
+    if isinstance(step, Handover):
+        title = f"{library.pathways[step.to].title} chart"
+        return Stop(Sign.CHART, title, full=number if step.on_return else 0)
+    return Stop(_sign(step), headline(library, pathway, step), full=_unless_end(step, number))
+
+
+def _unless_end(step: Step, number: int) -> int:
+    return 0 if isinstance(step, Outcome) else number
+
+
+def _sign(step: Step) -> Sign:
+    match step:
+        case Question() | Branch():
+            return Sign.DECISION
+        case Handover():
+            return Sign.CHART
+        case Outcome():
+            return Sign.END
+    return Sign.ACTION
+
+
+def _joined(labels: tuple[str, ...]) -> str:
+    first, *rest = labels or ("",)
+    return ", ".join([first, *(each[:1].lower() + each[1:] for each in rest)])
+
+
+def _notes(pathway: Pathway, names: tuple[StepId, ...]) -> Iterator[Note]:
+    met: set[str] = set()
+    for name in names:
+        for caution in pathway.steps[name].cautions:
+            if caution.signal is SignalWord.DANGER and caution.harm not in met:
+                met.add(caution.harm)
+                yield Note(caution.signal.value, caution.harm, caution.instead)
+
+
+def _calls(library: Library, pathway: Pathway) -> Iterator[str]:
+    """Yield, each once, what is said to be done to get help."""
+    acts, met = library.words(pathway.id).acts, set[str]()
+    for step in pathway.steps.values():
+        for line in step.lines if isinstance(step, Action) else ():
+            act = acts.get(line.act or "")
+            if act is not None and act.calls_for_help and act.id not in met:
+                met.add(act.id)
+                yield act.title

@@ -1,0 +1,76 @@
+"""An order for the wall chart, carried out."""
+
+from __future__ import annotations
+
+from chamberwise.exports.control.frame import Frame
+from chamberwise.exports.legibility.angle import read_from, size_for
+from chamberwise.exports.paper.sizes import Paper, Sized, larger
+from chamberwise.exports.printing.order import Made, Order, UnfitError
+from chamberwise.exports.wall.content import Wall
+from chamberwise.exports.wall.extract import wall_chart
+from chamberwise.exports.wall.pen import LEAST_SMALL, SMALL
+from chamberwise.exports.wall.placing import Placed, longest, place
+
+MOST_BOXES = 25
+
+
+def make(order: Order) -> Made:
+    """Return the chart on one page, or raise `UnfitError`."""
+    content = wall_chart(order.library, order.pathway)
+    frame = Frame(order.ruler, order.control, order.sized.format)
+    placed = place(content, frame.body, order.ruler)
+    if placed is None or (order.distance or 0) > _far(placed):
+        raise _unfit(order, content, placed)
+    said = (
+        f"First actions are read from up to {read_from(placed.glance):.1f}\u00a0m, "
+        f"everything else on the chart from up to {_far(placed):.1f}\u00a0m."
+    )
+    return Made((frame.page(placed.items, 1, 1, said),), _told(content))
+
+
+def _far(placed: Placed) -> float:
+    return read_from(max(placed.size * SMALL, LEAST_SMALL))
+
+
+def _told(content: Wall) -> tuple[str, ...]:
+    if content.boxes <= MOST_BOXES:
+        return ()
+    return (
+        f"The chart has {content.boxes} boxes; about {MOST_BOXES} are taken in at a glance. "
+        "Name fewer steps under `wall chart`, then print again.",
+    )
+
+
+def _unfit(order: Order, content: Wall, placed: Placed | None) -> UnfitError:
+    if placed is None:
+        why = (
+            f"The wall chart does not fit on {order.sized} in letters that can be read in the hand."
+        )
+    else:
+        why = (
+            f"On {order.sized} the wall chart is read from up to {_far(placed):.1f} m, "
+            f"not from {order.distance:g} m."
+        )
+    shorter = "; ".join(f"“{text}”" for text in longest(content))
+    ways_out = [
+        *_larger(order, content),
+        "More sheets: split the pathway with a handover, or hang the full pathway beside it.",
+        f"Shorter words, first of all: {shorter}.",
+    ]
+    if order.distance and placed is not None:
+        ways_out.append(f"Ask for {_far(placed):.1f} m, and hang it where people step up to it.")
+    return UnfitError(why, tuple(ways_out))
+
+
+def _larger(order: Order, content: Wall) -> list[str]:
+    """Return the next paper on which the chart is read from there, if there is one."""
+    paper: Paper | None = larger(order.sized.paper)
+    while paper is not None:
+        sized = Sized(paper, order.sized.turn)
+        body = Frame(order.ruler, order.control, sized.format).body
+        placed = place(content, body, order.ruler)
+        if placed is not None and _far(placed) >= (order.distance or 0):
+            return [f"Larger paper: {sized} is read from up to {_far(placed):.1f} m."]
+        paper = larger(paper)
+    needed = size_for(order.distance or 0.5)
+    return [f"Larger paper does not help alone: letters of {needed:.0f} points are needed."]

@@ -1,0 +1,139 @@
+"""The panels below the main line: whom to call, dangers, and what the symbols mean."""
+
+from __future__ import annotations
+
+from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.sheet import (
+    Align,
+    Arrow,
+    Item,
+    Outline,
+    Role,
+    Run,
+    Shape,
+    Tier,
+    Weight,
+)
+from chamberwise.exports.wall.box import Piece
+from chamberwise.exports.wall.content import Note, Wall
+from chamberwise.exports.wall.pen import HEAD, PLAIN, SMALL, Pen
+from chamberwise.exports.wall.stops import circle
+
+NOT_SET = "NOT SET LOCALLY"
+CALLS = 0.36
+NARROW = 44.0
+"""Body sizes: in less than this the panels stand below each other."""
+
+
+def panels(pen: Pen, content: Wall, width: float) -> Piece:
+    """Return the panels side by side, with the key below."""
+    gap = pen.em(0.8)
+    key = _key(pen, width)
+    if width < pen.em(NARROW):
+        calls, notes = _calls(pen, content, width), _notes(pen, content, width)
+        second = (0.0, calls.height + gap)
+        height = second[1] + notes.height
+    else:
+        calls = _calls(pen, content, (width - gap) * CALLS)
+        notes = _notes(pen, content, (width - gap) * (1 - CALLS))
+        second = (calls.width + gap, 0.0)
+        height = max(calls.height, notes.height)
+    items = (
+        *_boxed(pen, calls).at(0, 0),
+        *_boxed(pen, notes).at(*second),
+        *key.at(0, height + gap),
+    )
+    return Piece(items, width, height + gap + key.height)
+
+
+def _boxed(pen: Pen, piece: Piece) -> Piece:
+    box = Shape(Outline.PANEL, 0, 0, piece.width, piece.height, weight=pen.line())
+    return Piece((box, *piece.items), piece.width, piece.height)
+
+
+def _calls(pen: Pen, content: Wall, width: float) -> Piece:
+    pad = pen.em(0.7)
+    items: list[Item] = []
+    y = _heading(pen, "Who to call", width, items, pad)
+    for call in content.calls or ("Call for help",):
+        words = pen.words(call, width - 2 * pad, PLAIN, weight=Weight.BOLD)
+        phone = pen.words(f"Phone: {NOT_SET}", width - 2 * pad, SMALL, ink=Ink.GREY, role=Role.NOTE)
+        items += [words.at(pad, y), phone.at(pad, y + words.height)]
+        y += words.height + phone.height + pen.em(0.4)
+    return Piece(tuple(items), width, y + pad * 0.5)
+
+
+def _notes(pen: Pen, content: Wall, width: float) -> Piece:
+    pad = pen.em(0.7)
+    items: list[Item] = []
+    y = _heading(pen, "Safety notes", width, items, pad)
+    for note in content.notes:
+        piece = _note(pen, note, width - 2 * pad)
+        items += piece.at(pad, y)
+        y += piece.height + pen.em(0.45)
+    more = content.more_notes
+    said = f"The full pathway has {more} more." if more else ""
+    said = said if content.notes else "The full pathway says more."
+    if said:
+        words = pen.words(said, width - 2 * pad, SMALL, ink=Ink.GREY, role=Role.NOTE)
+        items.append(words.at(pad, y))
+        y += words.height + pen.em(0.3)
+    return Piece(tuple(items), width, y + pad * 0.4)
+
+
+def _heading(pen: Pen, text: str, width: float, items: list[Item], pad: float) -> float:
+    words = pen.words(text, width - 2 * pad, HEAD, weight=Weight.BOLD, role=Role.HEADING)
+    items.append(words.at(pad, pad * 0.6))
+    return words.height + pad * 0.6 + pen.em(0.3)
+
+
+def _note(pen: Pen, note: Note, width: float) -> Piece:
+    signal = note.signal.upper()
+    room = pen.words(signal, pen.em(12), SMALL, weight=Weight.BOLD).room.width + pen.em(0.9)
+    word = pen.words(
+        signal, room, SMALL, weight=Weight.BOLD, ink=Ink.WHITE, align=Align.CENTRE,
+        role=Role.CAUTION,
+    )  # fmt: skip
+    badge = Shape(Outline.PANEL, 0, 0, room, word.height + pen.em(0.2), Ink.DANGER, Ink.DANGER, 0)
+    x = room + pen.em(0.7)
+    runs = (Run(note.harm + " "), Run(note.instead, Weight.BOLD))
+    words = pen.words(runs, width - x, SMALL, role=Role.CAUTION)
+    items = (badge, word.at(0, pen.em(0.1)), words.at(x, pen.em(0.1)))
+    return Piece(items, width, max(badge.height, words.height + pen.em(0.1)))
+
+
+def _key(pen: Pen, width: float) -> Piece:
+    entries = [
+        (_little(Outline.DECISION, pen), "decision"),
+        (_little(Outline.PROCESS, pen), "action"),
+        (_little(Outline.PREDEFINED_PROCESS, pen), "another chart"),
+        (_little(Outline.TERMINATOR, pen), "end"),
+        (circle(pen, 7, is_row=True, of="key"), "go to row 7 here"),
+        (circle(pen, 17, is_row=False, of="key"), "step 17 of the full pathway"),
+        (_dashes(pen), "steps left out here"),
+    ]
+    items: list[Item] = []
+    x, y, high = 0.0, 0.0, pen.em(2.4)
+    for symbol, text in entries:
+        words = pen.words(text, pen.em(20), SMALL, ink=Ink.GREY, role=Role.NOTE, tier=Tier.REFER)
+        needed = symbol.width + pen.em(0.5) + words.room.width + pen.em(1.4)
+        if x and x + needed - pen.em(1.4) > width:
+            x, y = 0.0, y + high
+        items += symbol.at(x, y + (high - symbol.height) / 2)
+        short = pen.words(
+            text, words.room.width + 0.6, SMALL, ink=Ink.GREY, role=Role.NOTE, tier=Tier.REFER
+        )
+        items.append(short.at(x + symbol.width + pen.em(0.5), y + (high - short.height) / 2))
+        x += needed
+    return Piece(tuple(items), width, y + high)
+
+
+def _little(outline: Outline, pen: Pen) -> Piece:
+    height = pen.em(1.5)
+    width = height if outline is Outline.DECISION else max(pen.em(2.4), 6.5)
+    return Piece((Shape(outline, 0, 0, width, height, weight=pen.line()),), width, height)
+
+
+def _dashes(pen: Pen) -> Piece:
+    width = pen.em(2.6)
+    return Piece((Arrow(((0, 0), (width, 0)), 0.5, is_dashed=True),), width, 0.1)

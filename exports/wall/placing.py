@@ -1,0 +1,248 @@
+"""The chart on its paper: as large as it fits, in one column or two."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from typing import NamedTuple
+
+from chamberwise.exports.control.frame import Body
+from chamberwise.exports.paper.sheet import Arrow, Item
+from chamberwise.exports.typesetting.guessing import Asked, Guess
+from chamberwise.exports.typesetting.measuring import Ruler
+from chamberwise.exports.wall.box import Piece, moved
+from chamberwise.exports.wall.content import Wall
+from chamberwise.exports.wall.front import first_actions, head
+from chamberwise.exports.wall.panels import NOT_SET, panels
+from chamberwise.exports.wall.pen import Pen, TooNarrowError
+from chamberwise.exports.wall.rows import LEFT, Drawn, down, row
+from chamberwise.exports.wall.stops import circle
+
+LEAST = 8.5
+MOST = 48.0
+STEP = 0.5
+SPINE = 1.75
+MOST_GLANCE = 2.8
+GROWTH = 0.1
+
+WORDS = "Who to call Safety notes FIRST Use when: Phone: Ask: by way of The full pathway has more."
+
+
+class Plan(NamedTuple):
+    """The share of the width that the first actions have, and the columns of the rows."""
+
+    share: float
+    columns: int
+
+
+PLANS = tuple(
+    Plan(share, columns) for share in (0.0, 0.2, 0.24, 0.28, 0.32, 0.36, 0.4) for columns in (1, 2)
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Placed:
+    """A chart that fits: its items and its body size in points."""
+
+    items: tuple[Item, ...]
+    size: float
+    glance: float
+    """The size of the first actions, in points."""
+
+
+def place(content: Wall, body: Body, ruler: Ruler) -> Placed | None:
+    """Return the chart in the largest letters that fit; `None` when the least do not.
+
+    Sizes are tried by guess; what is returned was measured.
+    """
+    guess = Guess(ruler)
+    guess.meet(_texts(content))
+    found = [(_most(content, body, guess, plan), plan) for plan in PLANS]
+    count, plan = max(found, key=lambda each: each[0])
+    while count * STEP >= LEAST:
+        pen = _grown(content, body, Pen(guess, count * STEP), plan)
+        pen = replace(pen, ruler=ruler)
+        _measure(content, body, pen, plan, guess)
+        piece = _arranged(content, body, pen, plan)
+        if piece is not None:
+            items = tuple(piece.at(body.x, body.y))
+            return Placed(items, pen.size, pen.points(pen.glance))
+        count -= 1
+    return None
+
+
+def _grown(content: Wall, body: Body, pen: Pen, plan: Plan) -> Pen:
+    """Return the pen with first actions as large as there is room for."""
+    while pen.glance < MOST_GLANCE:
+        larger = replace(pen, glance=pen.glance + GROWTH)
+        if _arranged(content, body, larger, plan) is None:
+            break
+        pen = larger
+    return pen
+
+
+def _most(content: Wall, body: Body, guess: Guess, plan: Plan) -> int:
+    """Return the most steps of size at which everything fits by guess; one less than the least."""
+    low, high = int(LEAST / STEP), int(MOST / STEP)
+    while low <= high:
+        middle = (low + high) // 2
+        if _arranged(content, body, Pen(guess, middle * STEP), plan) is None:
+            high = middle - 1
+        else:
+            low = middle + 1
+    return high
+
+
+def _measure(content: Wall, body: Body, pen: Pen, plan: Plan, guess: Guess) -> None:
+    """Measure all texts at once: those that a guess asks for, which are nearly all there are."""
+    asked = Asked(guess)
+    _arranged(content, body, Pen(asked, pen.size), plan)
+    if isinstance(pen.ruler, Ruler):
+        pen.ruler.measure(asked.settings)
+
+
+def _arranged(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:
+    """Return the whole chart at one size; the first actions and panels have a share of the width.
+
+    A share of nothing stands for everything below each other.
+    """
+    try:
+        arrange = _wide if plan.share else _tall
+        return arrange(content, body, pen, plan)
+    except TooNarrowError:
+        return None
+
+
+def _texts(content: Wall) -> Iterator[str]:
+    yield from (content.title, content.use_when, *content.calls, NOT_SET, WORDS)
+    for first in content.first:
+        yield from (first.headline, *first.lines)
+    for one in content.rows:
+        yield one.text
+        yield one.down.label if one.down else ""
+        for side in one.sides:
+            yield from (side.label, *side.done, side.stop.text)
+    for note in content.notes:
+        yield from (note.harm, note.instead, note.signal.upper())
+
+
+def _tall(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:
+    """Everything below each other."""
+    gap = pen.em(1.1)
+    parts = [head(pen, content, body.width), first_actions(pen, content, body.width)]
+    parts = parts if content.first else parts[:1]
+    foot = panels(pen, content, body.width)
+    used = sum(part.height + gap for part in parts) + foot.height + gap
+    rows = _columns(pen, content, body.width, body.height - used, plan.columns)
+    if rows is None:
+        return None
+    items: list[Item] = []
+    y = 0.0
+    for part in parts:
+        items += part.at(0, y)
+        y += part.height + gap
+    items += rows.at(0, y)
+    items += foot.at(0, body.height - foot.height)
+    return Piece(tuple(items), body.width, body.height)
+
+
+def _wide(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:
+    """The first actions and the panels at the left, the rows beside them."""
+    gap = pen.em(2.0)
+    left = (body.width - gap) * plan.share
+    top = head(pen, content, body.width)
+    start = top.height + pen.em(1.1)
+    room = body.height - start
+    firsts = first_actions(pen, content, left) if content.first else Piece((), left, 0.0)
+    foot = panels(pen, content, left)
+    if firsts.height + foot.height + pen.em(1.1) > room:
+        return None
+    rows = _columns(pen, content, body.width - gap - left, room, plan.columns)
+    if rows is None:
+        return None
+    items = [
+        *top.items,
+        *firsts.at(0, start),
+        *foot.at(0, body.height - foot.height),
+        *rows.at(left + gap, start),
+    ]
+    return Piece(tuple(items), body.width, body.height)
+
+
+def _columns(pen: Pen, content: Wall, width: float, room: float, count: int) -> Piece | None:
+    """Return all rows in columns; `None` where they need more room."""
+    between = pen.em(2.2)
+    each = (width - (count - 1) * between) / count
+    drawn = [row(pen, one, each, f"{content.pathway}/{one.step}") for one in content.rows]
+    items: list[Item] = []
+    y, column, deepest = 0.0, 0, 0.0
+    for place, made in enumerate(drawn):
+        x = column * (each + between)
+        onward, after = _onward(pen, content, place, drawn, each)
+        below = drawn[place + 1].piece.height + _turn_room(pen) if place + 1 < len(drawn) else 0.0
+        is_last = y + made.piece.height + after + below > room
+        if y + made.piece.height > room or (is_last and below and column + 1 == count):
+            return None
+        if is_last and below:
+            onward, reach = _turned(pen, content, place, made)
+            if y + reach > room:
+                return None
+        items += [*made.piece.at(x, y), *(moved(item, x, y) for item in onward)]
+        deepest = max(deepest, y + made.piece.height)
+        y += made.piece.height + after
+        if is_last:
+            column, y = column + 1, 0.0
+    return Piece(tuple(items), width, deepest)
+
+
+def _turn_room(pen: Pen) -> float:
+    return pen.em(3.4)
+
+
+def _turned(pen: Pen, content: Wall, place: int, made: Drawn) -> tuple[list[Item], float]:
+    """Return the way on at the foot of a column, and how far down it reaches.
+
+    It is the number of the row that heads the next column.
+    """
+    one = content.rows[place]
+    if one.down is None:
+        return [], made.piece.height
+    of = f"{content.pathway}/{one.step}"
+    end = circle(pen, one.number + 1, is_row=True, of=of)
+    label = down(pen, one.down, made.piece.width * LEFT, of)
+    reach = made.bottom + max(pen.em(0.9), label.height + pen.em(0.5))
+    ways = ((made.middle, made.ends), (made.middle, reach))
+    items = [
+        Arrow(ways, pen.line(SPINE), is_dashed=bool(one.down.via), of=of),
+        *end.at(made.middle - end.width / 2, reach),
+        *label.at(made.middle + pen.em(0.9), made.bottom + pen.em(0.3)),
+    ]
+    return items, reach + end.height
+
+
+def _onward(
+    pen: Pen, content: Wall, place: int, drawn: Sequence[Drawn], width: float
+) -> tuple[list[Item], float]:
+    """Return the arrow to the next row with what stands beside it, and the gap between the two."""
+    one, made = content.rows[place], drawn[place]
+    if place + 1 == len(drawn) or one.down is None:
+        return [], pen.em(1.4)
+    of = f"{content.pathway}/{one.step}"
+    label = down(pen, one.down, width * LEFT, of)
+    below = drawn[place + 1]
+    room = made.piece.height - made.bottom + below.top
+    gap = max(pen.em(0.8), label.height + pen.em(0.9) - room)
+    start = made.piece.height + gap
+    ways = ((made.middle, made.ends), (made.middle, start + below.begins))
+    spare = room + gap - label.height
+    beside = label.at(made.middle + pen.em(0.9), made.bottom + min(spare / 2, pen.em(0.45)))
+    arrow = Arrow(ways, pen.line(SPINE), is_dashed=bool(one.down.via), of=of)
+    return [arrow, *beside], gap
+
+
+def longest(content: Wall) -> Sequence[str]:
+    """Return the three longest texts of the rows: the first to shorten."""
+    texts = [one.text for one in content.rows]
+    texts += [side.label for one in content.rows for side in one.sides]
+    texts += [line for one in content.first for line in one.lines]
+    return sorted(texts, key=len, reverse=True)[:3]

@@ -1,0 +1,170 @@
+"""The wall chart says what the pathway says, and every page of it can be hung."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from itertools import pairwise
+
+import pytest
+from chamberwise.engine.chart.main_line import wall_chart as chart_of
+from chamberwise.engine.chart.numbers import step_numbers
+from chamberwise.engine.graph.targets import targets
+from chamberwise.engine.model.pathway import Pathway
+from chamberwise.exports.paper.sheet import Arrow, Outline, Role, Shape, Tier
+from chamberwise.exports.paper.sizes import Paper, Sized, Turn
+from chamberwise.exports.printing.order import UnfitError
+from chamberwise.exports.wall.content import Side, Wall
+from chamberwise.exports.wall.extract import wall_chart
+from chamberwise.exports.wall.make import make
+from chamberwise.exports.wall.text import text
+
+from tests.exports.flow.stage import FLAGSHIP, assert_lawful, order, printed, shipped
+
+NAMES = tuple(shipped().pathways)
+SIZES = (
+    Sized(Paper.A3),
+    Sized(Paper.A3, Turn.LANDSCAPE),
+    Sized(Paper.A2),
+    Sized(Paper.A1, Turn.LANDSCAPE),
+)
+
+
+def own(name: str) -> Pathway:
+    return shipped().pathways[name]
+
+
+@pytest.mark.parametrize("sized", SIZES, ids=str)
+@pytest.mark.parametrize("name", NAMES)
+def test_every_page_keeps_the_laws(name: str, sized: Sized) -> None:
+    (page,) = make(order(shipped(), name, sized)).pages
+    assert_lawful(page, 8.5)
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_every_word_of_the_content_is_printed(name: str) -> None:
+    content = wall_chart(shipped(), name)
+    page = printed(make(order(shipped(), name, Sized(Paper.A3))).pages)
+    for said in everything(content):
+        assert said in page, said
+
+
+def everything(content: Wall) -> list[str]:
+    said = [content.title, content.use_when]
+    for first in content.first:
+        said += [first.headline, *first.lines]
+    for row in content.rows:
+        said += [row.text, *(side.label for side in row.sides)]
+        said += [done for side in row.sides for done in side.done]
+        said += [row.down.label] if row.down else []
+    return said
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_every_answer_of_a_row_stands_on_the_chart_once(name: str) -> None:
+    for row in wall_chart(shipped(), name).rows:
+        step = own(name).steps[row.step]
+        arrows = len(list(targets(step)))
+        labels = [side.label for side in row.sides] + ([row.down.label] if row.down else [])
+        told = sum(len(label.split(", ")) for label in labels)
+        assert told >= arrows or arrows == 0 or len(set(labels)) == 1
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_every_way_drawn_is_a_way_of_the_pathway(name: str) -> None:
+    """Whatever number an arrow ends at, the steps of the pathway lead there from its row."""
+    pathway = own(name)
+    numbers = {number: step for step, number in step_numbers(pathway).items()}
+    content = wall_chart(shipped(), name)
+    rows = {row.number: row.step for row in content.rows}
+    for row in content.rows:
+        onward = reached(pathway, row.step)
+        for side in row.sides:
+            assert end_of(side, rows, numbers) in {*onward, None}
+        if row.down:
+            assert rows[row.number + 1] in onward
+            assert row.down.via == 0 or numbers[row.down.via] in onward
+
+
+def end_of(side: Side, rows: dict[int, str], numbers: dict[int, str]) -> str | None:
+    if side.stop.row:
+        return rows[side.stop.row]
+    return numbers[side.stop.full] if side.stop.full else None
+
+
+def reached(pathway: Pathway, start: str) -> set[str]:
+    met, waiting = set[str](), [start]
+    while waiting:
+        for target in targets(pathway.steps[waiting.pop()]):
+            if target.step not in met:
+                met.add(target.step)
+                waiting.append(target.step)
+    return met
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_arrows_pass_beside_words(name: str) -> None:
+    (page,) = make(order(shipped(), name, Sized(Paper.A3))).pages
+    for arrow in (each for each in page.items if isinstance(each, Arrow)):
+        for (x, y), (to_x, to_y) in pairwise(arrow.points):
+            left, right = sorted((x, to_x))
+            top, bottom = sorted((y, to_y))
+            for words in page.texts:
+                is_beside = right <= words.x + 0.2 or left >= words.x + words.width - 0.2
+                is_above = bottom <= words.y + 0.2 or top >= words.y + words.height - 0.2
+                assert is_beside or is_above, (words.text, arrow.points)
+
+
+def test_the_first_actions_are_the_largest_words_but_for_the_title() -> None:
+    (page,) = make(order(shipped(), FLAGSHIP, Sized(Paper.A3))).pages
+    first = [each for each in page.texts if each.tier is Tier.GLANCE and each.role is Role.STEP]
+    others = [each for each in page.texts if each.tier is not Tier.GLANCE]
+    assert [each.text for each in first] == [
+        one.headline for one in wall_chart(shipped(), FLAGSHIP).first
+    ]
+    assert min(each.style.size for each in first) > 1.3 * max(each.style.size for each in others)
+
+
+def test_symbols_are_those_of_the_standard() -> None:
+    (page,) = make(order(shipped(), FLAGSHIP, Sized(Paper.A3))).pages
+    outlines = {each.of: each.outline for each in page.items if isinstance(each, Shape) and each.of}
+    for row in wall_chart(shipped(), FLAGSHIP).rows:
+        expected = {
+            "decision": Outline.DECISION,
+            "action": Outline.PROCESS,
+            "another chart": Outline.PREDEFINED_PROCESS,
+            "end": Outline.TERMINATOR,
+        }[row.sign]
+        shapes = [
+            each.outline
+            for each in page.items
+            if isinstance(each, Shape) and each.of == f"{FLAGSHIP}/{row.step}"
+        ]
+        assert expected in shapes, row
+    assert outlines
+
+
+def test_a_distance_too_far_is_refused_with_every_way_out() -> None:
+    asked = order(shipped(), FLAGSHIP, Sized(Paper.A3))
+    with pytest.raises(UnfitError) as refused:
+        make(replace(asked, distance=1.0))
+    assert "not from 1 m" in refused.value.why
+    ways_out = " ".join(refused.value.ways_out)
+    assert all(word in ways_out for word in ("Larger paper", "More sheets", "Shorter words"))
+
+
+def test_it_reads_aloud_in_order() -> None:
+    lines = text(wall_chart(shipped(), FLAGSHIP)).splitlines()
+    assert lines[0] == "Posterior capsule rupture"
+    first = lines.index("  1. Hold still, tip in")
+    then = lines.index("  Row 1. Is the eye soft and the red reflex even?")
+    assert first < then < len(lines) - 1
+    assert lines[-1] == "Follow local protocol."
+
+
+def test_a_pathway_without_a_wall_chart_gets_its_likeliest_way() -> None:
+    pathway = replace(own("anterior-vitrectomy"), wall_chart=None)
+    chart = chart_of(pathway)
+    line = (*chart.first, *chart.spine)
+    assert line[0] == pathway.start
+    for step, following in pairwise(line):
+        assert following in {target.step for target in targets(pathway.steps[step])}

@@ -1,0 +1,197 @@
+"""`chamberwise print`: sheets for the wall, the pocket and the trolley."""
+
+from __future__ import annotations
+
+from argparse import ArgumentTypeError, Namespace, _SubParsersAction
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from chamberwise.tui.command.finding_files import Asked, UnusableError, add_library, asked
+from chamberwise.tui.command.output import product, talk
+from chamberwise.tui.command.status import Status
+from chamberwise.tui.command.typed import day
+
+if TYPE_CHECKING:
+    from chamberwise.tui.printing import Done, Wanted
+
+WHAT = (
+    "wall-chart",
+    "pocket-card",
+    "role-cards",
+    "kit-list",
+    "script",
+    "case-table",
+    "full",
+    "pack",
+)
+FORMS = {"pdf": ".pdf", "svg": ".svg", "png": ".png", "text": ".txt"}
+FARTHEST = 20.0
+
+EXAMPLE = """example:
+  chamberwise print posterior-capsule-rupture
+  chamberwise print posterior-capsule-rupture --paper A2 --distance 2 --tiles
+  chamberwise print posterior-capsule-rupture --what pack --out sheets/
+  chamberwise print anterior-vitrectomy --what script --format text
+"""
+
+
+def add_parser(commands: _SubParsersAction[Any]) -> None:
+    """Say what may be typed."""
+    parser = commands.add_parser("print", help="sheets on paper", epilog=EXAMPLE)
+    parser.add_argument("name", metavar="ID or FILE")
+    parser.add_argument(
+        "--what",
+        choices=WHAT,
+        default="wall-chart",
+        metavar="KIND",
+        help=f"{', '.join(WHAT[:-1])} or {WHAT[-1]} (all of them); left out: wall-chart",
+    )
+    parser.add_argument("--paper", choices=("A4", "A3", "A2", "A1"))
+    turn = parser.add_mutually_exclusive_group()
+    turn.add_argument("--portrait", dest="turn", action="store_const", const="portrait")
+    turn.add_argument("--landscape", dest="turn", action="store_const", const="landscape")
+    parser.add_argument(
+        "--distance", type=metres, metavar="METRES", help="from where it has to be read"
+    )
+    parser.add_argument(
+        "--tiles", action="store_true", help="a wall chart cut into A4 sheets to be joined"
+    )
+    parser.add_argument("--format", choices=tuple(FORMS), help="left out: as --out ends, or pdf")
+    parser.add_argument(
+        "--out", metavar="FILE or FOLDER", help="left out: a file in this folder; text: shown"
+    )
+    parser.add_argument(
+        "--overwrite", action="store_true", help="also a file that is none of our sheets"
+    )
+    parser.add_argument("--unit", metavar="NAME", help="the unit whose sheet it is")
+    parser.add_argument("--date", type=day, metavar="DATE", help="printed then; left out: today")
+    parser.add_argument("--hangs", metavar="PLACE", default="", help="where it will hang")
+    parser.add_argument(
+        "--no-register", dest="registers", action="store_false", help="keep no line of it"
+    )
+    parser.add_argument("--register", dest="registers", action="store_true", default=True)
+    add_library(parser)
+    parser.set_defaults(run=run)
+
+
+def metres(typed: str) -> float:
+    """Return a distance typed in metres."""
+    try:
+        distance = float(typed)
+    except ValueError:
+        distance = 0.0
+    if not 0.2 <= distance <= FARTHEST:
+        told = f"`{typed}` is no distance; type metres from 0.2 to {FARTHEST:g}, such as 1.5"
+        raise ArgumentTypeError(told)
+    return distance
+
+
+def run(arguments: Namespace) -> int:
+    """Print, register, and say where the files are."""
+    found = asked((arguments.name,), arguments.library)
+    pathway = _printable(found)
+    return _print(found, _wanted(arguments, pathway), _place(arguments.hangs), arguments)
+
+
+def _print(found: Asked, wanted: Wanted, hangs: str, arguments: Namespace) -> Status:
+    from chamberwise.tui.printing import (
+        StoppedOrderError,
+        UnusableOrderError,
+        print_sheets,
+        text_of,
+        write_text,
+    )
+
+    library = found.loaded.library
+    try:
+        if wanted.form == "text":
+            text = text_of(library, wanted)
+            product(text.rstrip("\n") if wanted.out is None else str(write_text(text, wanted)))
+            return Status.CLEAN
+        done = print_sheets(library, wanted)
+    except UnusableOrderError as error:
+        raise UnusableError(str(error)) from error
+    except StoppedOrderError as error:
+        talk(str(error))
+        return Status.FINDINGS
+    for path in done.files:
+        product(str(path))
+    _tell(found, done, hangs, _source(arguments), registers=arguments.registers)
+    return Status.CLEAN
+
+
+def _tell(found: Asked, done: Done, hangs: str, source: str, *, registers: bool) -> None:
+    from chamberwise.engine.store.home import register_path
+    from chamberwise.engine.store.register_file import RegisterError
+    from chamberwise.exports.record.standing import STANDING
+    from chamberwise.tui.printing import register
+
+    for line in done.told:
+        talk(line)
+    for kind, order in done.orders:
+        talk(f"Stamp of the {kind.words}: {order.control.code}")
+    if registers:
+        try:
+            register(found.loaded.library, done, register_path(), hangs, source)
+        except RegisterError as error:
+            talk(f"Printed, but not registered. {error}")
+    talk(STANDING)
+
+
+def _source(arguments: Namespace) -> str:
+    """Return the file printed from, where it was named as one: the library does not have it."""
+    path = Path(arguments.name)
+    return str(path.resolve()) if path.is_file() and path.suffix in (".yaml", ".yml") else ""
+
+
+def _wanted(arguments: Namespace, pathway: str) -> Wanted:
+    from chamberwise.exports.paper.sizes import Paper, Turn
+    from chamberwise.exports.printing.printing import Form
+    from chamberwise.tui.printing import Wanted
+
+    if arguments.tiles and arguments.what not in ("wall-chart", "pack"):
+        raise UnusableError("`--tiles` cuts a wall chart only. Leave it out.")
+    out = Path(arguments.out) if arguments.out else None
+    endings = {ending: name for name, ending in FORMS.items()}
+    ended = endings.get(out.suffix.lower(), "pdf") if out else "pdf"
+    return Wanted(
+        pathway,
+        arguments.what,
+        arguments.date or date.today(),
+        Form(arguments.format or ended),
+        Paper(arguments.paper) if arguments.paper else None,
+        Turn(arguments.turn) if arguments.turn else None,
+        arguments.distance,
+        arguments.unit,
+        arguments.tiles,
+        out,
+        _is_folder(arguments, out),
+        arguments.overwrite,
+    )
+
+
+def _is_folder(arguments: Namespace, out: Path | None) -> bool:
+    """Whether what was typed after `--out` can only mean a folder."""
+    if out is None:
+        return False
+    of_many = arguments.what == "pack" and arguments.format in ("svg", "png")
+    return of_many or out.is_dir() or arguments.out.endswith(("/", "\\"))
+
+
+def _place(typed: str) -> str:
+    from chamberwise.exports.printing.registering import NoPlaceError, place
+
+    try:
+        return place(typed)
+    except NoPlaceError as error:
+        raise UnusableError(str(error)) from error
+
+
+def _printable(found: Asked) -> str:
+    from chamberwise.tui.walkable import problems_in_the_way
+
+    problems = problems_in_the_way(found.loaded, found.shown[0])
+    if problems:
+        raise UnusableError(problems.replace("cannot be walked", "cannot be printed"))
+    return found.pathways[0]

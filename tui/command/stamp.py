@@ -1,0 +1,152 @@
+"""`chamberwise stamp`: whether a printed sheet is current, and what hangs where."""
+
+from __future__ import annotations
+
+from argparse import Namespace, _SubParsersAction
+from collections.abc import Iterable
+from dataclasses import replace
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from chamberwise.tui.command.finding_files import UnusableError, add_library, asked
+from chamberwise.tui.command.output import product, product_json, table, talk
+from chamberwise.tui.command.status import Status
+from chamberwise.tui.command.typed import add_on
+
+if TYPE_CHECKING:
+    from chamberwise.engine.model.library import Library
+    from chamberwise.engine.stamp.copies import Copy, Register
+    from chamberwise.engine.stamp.verdict import Current, Printable, Superseded
+
+EXAMPLE = """example:
+  chamberwise stamp
+  chamberwise stamp 7QK2-M4XP-3
+  chamberwise stamp 7qk2m4xp3 --hangs "Theatre 2, circulating side"
+"""
+
+
+def add_parser(commands: _SubParsersAction[Any]) -> None:
+    """Say what may be typed."""
+    parser = commands.add_parser("stamp", help="is a printed sheet current", epilog=EXAMPLE)
+    parser.add_argument(
+        "code", nargs="*", metavar="CODE", help="as on the sheet; left out: every copy registered"
+    )
+    parser.add_argument(
+        "--hangs",
+        metavar="PLACE",
+        help='where a copy hangs, never a person\'s name; "" once every copy is taken down',
+    )
+    parser.add_argument("--format", choices=("text", "json"), default="text")
+    add_on(parser)
+    add_library(parser)
+    parser.set_defaults(run=run)
+
+
+def run(arguments: Namespace) -> int:
+    """Tell of one stamp, or of every copy; findings where one is not current."""
+    from chamberwise.engine.store.home import register_path
+    from chamberwise.engine.store.register_file import RegisterError, read
+
+    typed = " ".join(arguments.code)
+    if arguments.hangs is not None and not typed:
+        raise UnusableError("`--hangs` needs a stamp before it. Type it as it is on the sheet.")
+    try:
+        register = read(register_path())
+        return _one(typed, register, arguments) if typed else _all(register, arguments)
+    except RegisterError as error:
+        raise UnusableError(str(error)) from error
+
+
+def _known(copies: Iterable[Copy], arguments: Namespace) -> tuple[Library, dict[str, Printable]]:
+    """Return the library, with the files that copies were printed from, and all its stamps."""
+    from chamberwise.engine.stamp.verdict import stamps
+    from chamberwise.exports.printing.kind import Kind
+
+    kinds = [kind.value for kind in Kind]
+    library = asked((), arguments.library).loaded.library
+    now = stamps(library, kinds)
+    for source in dict.fromkeys(copy.source for copy in copies if copy.source):
+        if Path(source).is_file():
+            library = asked((source,), arguments.library).loaded.library
+            now = {**now, **stamps(library, kinds)}
+    return library, now
+
+
+def _one(typed: str, register: Register, arguments: Namespace) -> Status:
+    from chamberwise.engine.keys.base32 import as_meant
+    from chamberwise.engine.stamp.verdict import Current, Unknown, verdict
+    from chamberwise.exports.stamp.extract import stamp_shown
+    from chamberwise.exports.stamp.machine import stamp_values
+    from chamberwise.exports.stamp.text import stamp_text
+
+    copies = [copy for copy in register.copies if as_meant(copy.code) == as_meant(typed)]
+    library, now = _known(copies, arguments)
+    found = verdict(typed, now, register)
+    if arguments.hangs is not None and not isinstance(found, Unknown):
+        where = _place(arguments.hangs)
+        if not where:
+            return _taken_down(found, arguments)
+        found = _hung(found, where, library, arguments)
+    shown = stamp_shown(found, library, register, arguments.on or date.today())
+    if arguments.format == "json":
+        product_json(stamp_values(shown))
+    else:
+        product(stamp_text(shown))
+    return Status.CLEAN if isinstance(found, Current) else Status.FINDINGS
+
+
+def _place(typed: str) -> str:
+    from chamberwise.exports.printing.registering import NoPlaceError, place
+
+    try:
+        return place(typed)
+    except NoPlaceError as error:
+        raise UnusableError(str(error)) from error
+
+
+def _hung(
+    found: Current | Superseded, where: str, library: Library, arguments: Namespace
+) -> Current | Superseded:
+    """Keep where a copy hangs; one that was never registered counts from now."""
+    from chamberwise.engine.store.home import register_path
+    from chamberwise.engine.store.register_file import hang, read
+    from chamberwise.exports.printing.registering import found_copy
+
+    copy, content = found_copy(found, library, arguments.on or date.today())
+    if hang(register_path(), found.code, where, content, copy) is None:
+        talk(f"A copy is known to hang there already: {where}.")
+    else:
+        talk(f"Kept: a copy hangs at {where}.")
+    return replace(found, copies=read(register_path()).of(found.code))
+
+
+def _taken_down(found: Current | Superseded, arguments: Namespace) -> Status:
+    from chamberwise.engine.store.home import register_path
+    from chamberwise.engine.store.register_file import take_down
+
+    gone = take_down(register_path(), found.code)
+    if arguments.format == "json":
+        product_json({"stamp": found.code, "taken off the register": gone})
+    else:
+        product(f"Taken off the register: {gone} {'copy' if gone == 1 else 'copies'}.")
+    return Status.CLEAN
+
+
+def _all(register: Register, arguments: Namespace) -> Status:
+    from chamberwise.exports.stamp.content import Worth
+    from chamberwise.exports.stamp.extract import copies_shown
+    from chamberwise.exports.stamp.machine import register_values
+    from chamberwise.exports.stamp.text import HEADS, register_rows
+
+    copies = copies_shown(register, _known(register.copies, arguments)[1])
+    if arguments.format == "json":
+        product_json(register_values(copies))
+    elif copies:
+        product(table(register_rows(copies), HEADS))
+    else:
+        talk("No copy is registered yet. `chamberwise print` registers what it prints.")
+    old = [each for each in copies if each.worth is not Worth.CURRENT]
+    if old and arguments.format == "text":
+        talk(f"To be taken down: {len(old)}. `chamberwise stamp CODE` says what changed.")
+    return Status.FINDINGS if old else Status.CLEAN

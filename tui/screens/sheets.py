@@ -1,0 +1,126 @@
+"""Printing from the library: a kind of sheet, its paper, and where the file was written."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from functools import partial
+from pathlib import Path
+
+from chamberwise.engine.store.home import register_path
+from chamberwise.engine.store.register_file import RegisterError
+from chamberwise.exports.paper.sizes import Paper
+from chamberwise.exports.printing.kind import Kind
+from chamberwise.tui.actions import SHEETS, footer
+from chamberwise.tui.beside import beside
+from chamberwise.tui.bindings import bindings
+from chamberwise.tui.present.parts import GAP, Part, Tone
+from chamberwise.tui.printing import (
+    PACK,
+    StoppedOrderError,
+    UnusableOrderError,
+    Wanted,
+    print_sheets,
+    register,
+)
+from chamberwise.tui.setting import Setting
+from chamberwise.tui.walkable import problems_in_the_way
+from chamberwise.tui.widgets.foot import Foot
+from chamberwise.tui.widgets.line import TwoEnds
+from chamberwise.tui.widgets.scrolling import Scrolling
+from textual.app import ComposeResult
+from textual.screen import Screen
+from textual.worker import Worker, WorkerState
+
+WORDS = {kind.value: kind.words.capitalize() for kind in Kind} | {PACK: "All of them, one file"}
+SIZED = (Kind.WALL_CHART.value, Kind.FULL.value, PACK)
+"""What comes on paper of any size; the rest is made for A4."""
+
+
+class SheetsScreen(Screen[None]):
+    """Asks for the kind, then for the paper, and prints into the folder it was started in."""
+
+    BINDINGS = bindings(SHEETS)
+
+    def __init__(self, setting: Setting, pathway: str) -> None:
+        super().__init__()
+        self.setting = setting
+        self.pathway = pathway
+        self.what: str | None = None
+        self.is_busy = False
+        self.title_line = TwoEnds(id="title")
+        title = setting.loaded.library.pathways[pathway].title
+        self.title_line.ends = (f"On paper: {title}", "")
+        self.page = Scrolling(_numbered("Which sheet?", WORDS.values()))
+        self.foot = Foot(_keys(len(WORDS)))
+
+    def compose(self) -> ComposeResult:
+        """Put the choices over the keys."""
+        yield self.title_line
+        yield self.page
+        yield self.foot
+
+    def action_choose(self, number: int) -> None:
+        """Take the kind, then the paper."""
+        choices = list(Paper) if self.what else list(WORDS)
+        if self.is_busy or number > len(choices):
+            return
+        if self.what:
+            self._print(list(Paper)[number - 1])
+            return
+        self.what = list(WORDS)[number - 1]
+        if self.what in SIZED:
+            self.page.show(_numbered(f"{WORDS[self.what]}: on which paper?", list(Paper)))
+            self.foot.show(_keys(len(Paper)))
+        else:
+            self._print(None)
+
+    def _print(self, paper: Paper | None) -> None:
+        self.is_busy = True
+        self.page.show([Part("Printing. Esc goes back.")])
+        assert self.what is not None
+        today = self.setting.clock().date()
+        wanted = Wanted(self.pathway, self.what, today, paper=paper)
+        self.run_worker(beside(partial(_printed, self.setting, wanted)))
+
+    def on_worker_state_changed(self, event: Worker.StateChanged) -> None:
+        """Say what came of it, and ask again."""
+        if event.state is not WorkerState.SUCCESS or event.worker.result is None:
+            return
+        said = [Part(line) for line in event.worker.result]
+        self.is_busy, self.what = False, None
+        self.page.show([*said, GAP, *_numbered("Another sheet?", WORDS.values())])
+        self.foot.show(_keys(len(WORDS)))
+
+    def action_close(self) -> None:
+        """Go back to the library."""
+        self.dismiss()
+
+
+def _keys(choices: int) -> str:
+    return footer(SHEETS, {"choose": f"1-{choices}"})
+
+
+def _numbered(asked: str, choices: Iterable[str]) -> list[Part]:
+    parts = [Part(asked, "", Tone.STRONG), GAP]
+    for number, choice in enumerate(choices, start=1):
+        parts.append(Part(str(choice), f" {number}  ", Tone.PLAIN, Tone.KEY))
+    return parts
+
+
+def _printed(setting: Setting, wanted: Wanted) -> list[str]:
+    """Print and register; return what to say of it."""
+    loaded = setting.loaded
+    problems = problems_in_the_way(loaded, loaded.file_of[wanted.pathway], wanted.made)
+    if problems:
+        return problems.replace("cannot be walked", "cannot be printed").split("\n")
+    try:
+        done = print_sheets(loaded.library, wanted)
+    except (UnusableOrderError, StoppedOrderError) as error:
+        return str(error).split("\n")
+    said = [f"Written: {Path(path).resolve()}" for path in done.files]
+    said += [f"Stamp of the {kind.words}: {order.control.code}" for kind, order in done.orders]
+    try:
+        register(loaded.library, done, register_path())
+    except RegisterError as error:
+        said.append(f"Not registered. {error}")
+    return [*said, *done.told]
