@@ -70,6 +70,8 @@ class Row:
     phase: str
     sides: tuple[Side, ...]
     down: Down | None
+    opens: bool = False
+    """Whether its phase begins with it."""
 
 
 @dataclass(frozen=True, slots=True)

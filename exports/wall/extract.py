@@ -84,6 +84,7 @@ def _line(line: Line) -> str:
 
 def _rows(library: Library, pathway: Pathway, spine: tuple[StepId, ...]) -> Iterator[Row]:
     rows = {name: number for number, name in enumerate(spine, 1)}
+    before = ""
     for name, number in rows.items():
         step = pathway.steps[name]
         following = spine[number] if number < len(spine) else None
@@ -93,7 +94,8 @@ def _rows(library: Library, pathway: Pathway, spine: tuple[StepId, ...]) -> Iter
         onward = None if down is None else _onward(pathway, down)
         phase = pathway.phases.get(step.phase, step.phase)
         text = headline(library, pathway, step)
-        yield Row(number, name, _sign(step), text, phase, sides, onward)
+        opens, before = step.phase != before, step.phase
+        yield Row(number, name, _sign(step), text, phase, sides, onward, opens)
 
 
 def _down(

@@ -118,7 +118,7 @@ def _texts(content: Wall) -> Iterator[str]:
     for first in content.first:
         yield from (first.headline, *first.lines)
     for one in content.rows:
-        yield one.text
+        yield from (one.text, one.phase)
         yield one.down.label if one.down else ""
         for side in one.sides:
             yield from (side.label, *side.done, side.stop.text)
@@ -175,6 +175,7 @@ def _columns(pen: Pen, content: Wall, width: float, room: float, count: int) -> 
     each = (width - (count - 1) * between) / count
     drawn = [row(pen, one, each, f"{content.pathway}/{one.step}") for one in content.rows]
     items: list[Item] = []
+    arrows: list[Item] = []  # above all grounds
     y, column, deepest = 0.0, 0, 0.0
     for place, made in enumerate(drawn):
         x = column * (each + between)
@@ -187,12 +188,14 @@ def _columns(pen: Pen, content: Wall, width: float, room: float, count: int) -> 
             onward, reach = _turned(pen, content, place, made)
             if y + reach > room:
                 return None
-        items += [*made.piece.at(x, y), *(moved(item, x, y) for item in onward)]
+        placed = [moved(item, x, y) for item in onward]
+        items += [*made.piece.at(x, y), *placed[1:]]
+        arrows += placed[:1]
         deepest = max(deepest, y + made.piece.height)
         y += made.piece.height + after
         if is_last:
             column, y = column + 1, 0.0
-    return Piece(tuple(items), width, deepest)
+    return Piece((*items, *arrows), width, deepest)
 
 
 def _turn_room(pen: Pen) -> float:

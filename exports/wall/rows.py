@@ -44,19 +44,27 @@ def row(pen: Pen, content: Row, width: float, of: str) -> Drawn:
     """Return a row in a width."""
     left = width * LEFT if content.sides else width
     symbol = pen.em(3.0)
-    words = pen.words(
-        content.text, left - symbol - pen.em(1.3), HEAD, weight=Weight.BOLD, role=Role.QUESTION
-        if content.sign is Sign.DECISION else Role.STEP, of=of,
-    )  # fmt: skip
+    words = _words(pen, content, left - symbol - pen.em(1.3), of)
     slots = [_slot(pen, side, width) for side in content.sides]
     head = max(symbol, words.height + pen.em(0.9))
     items = _symbol(pen, content, left, symbol, head, of)
-    items.append(words.at(symbol + pen.em(0.5), (head - words.height) / 2))
+    items += words.at(symbol + pen.em(0.5), (head - words.height) / 2)
     sides, top, bottom = _sides(pen, slots, left, width, head)
     items = [*items, *sides]
     piece = Piece(tuple(moved(each, 0, top) for each in items), width, max(head, bottom) + top)
     inset = (head - symbol) / 2 if content.sign is Sign.DECISION else 0.0
     return Drawn(piece, symbol / 2, top, top + head, top + inset, top + head - inset)
+
+
+def _words(pen: Pen, content: Row, width: float, of: str) -> Piece:
+    """Return what a row says, below the name of the phase that begins with it."""
+    role = Role.QUESTION if content.sign is Sign.DECISION else Role.STEP
+    words = pen.words(content.text, width, HEAD, weight=Weight.BOLD, role=role, of=of)
+    if not content.opens:
+        return Piece((words.at(0, 0),), width, words.height)
+    phase = pen.words(content.phase, width, SMALL, ink=Ink.GREY, role=Role.NOTE, of=of)
+    items = (phase.at(0, 0), words.at(0, phase.height))
+    return Piece(items, width, phase.height + words.height)
 
 
 def _sides(
