@@ -8,6 +8,7 @@ from chamberwise.exports.paper.sizes import Paper, Sized, larger
 from chamberwise.exports.printing.order import Made, Order, UnfitError
 from chamberwise.exports.wall.content import Wall
 from chamberwise.exports.wall.extract import wall_chart
+from chamberwise.exports.wall.over_sheets import Sheets, over_sheets
 from chamberwise.exports.wall.pen import LEAST_SMALL, SMALL
 from chamberwise.exports.wall.placing import Placed, longest, place
 
@@ -15,20 +16,36 @@ MOST_BOXES = 25
 
 
 def make(order: Order) -> Made:
-    """Return the chart on one page, or raise `UnfitError`."""
+    """Return the chart on one page, or over several where that is needed.
+
+    Raises `UnfitError` where several do not help either.
+    """
     content = wall_chart(order.library, order.pathway)
     frame = Frame(order.ruler, order.control, order.sized.format)
     placed = place(content, frame.body, order.ruler)
-    if placed is None or (order.distance or 0) > _far(placed):
+    if placed is not None and (order.distance or 0) <= _far(placed):
+        return Made((frame.page(placed.items, 1, 1, _said(placed)),), _told(content))
+    least = size_for(order.distance) / SMALL if order.distance else 0.0
+    sheets = over_sheets(content, frame.body, order.ruler, least)
+    if sheets is None:
         raise _unfit(order, content, placed)
-    said = (
+    count = len(sheets.sheets)
+    pages = (
+        frame.page(items, number, count, _said(sheets))
+        for number, items in enumerate(sheets.sheets, 1)
+    )
+    told = f"The chart takes {count} sheets of {order.sized}: hang them side by side."
+    return Made(tuple(pages), (told, *_told(content)))
+
+
+def _said(placed: Placed | Sheets) -> str:
+    return (
         f"First actions are read from up to {read_from(placed.glance):.1f}\u00a0m, "
         f"everything else on the chart from up to {_far(placed):.1f}\u00a0m."
     )
-    return Made((frame.page(placed.items, 1, 1, said),), _told(content))
 
 
-def _far(placed: Placed) -> float:
+def _far(placed: Placed | Sheets) -> float:
     return read_from(max(placed.size * SMALL, LEAST_SMALL))
 
 

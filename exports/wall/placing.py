@@ -7,21 +7,19 @@ from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 from chamberwise.exports.control.frame import Body
-from chamberwise.exports.paper.sheet import Arrow, Item
+from chamberwise.exports.paper.sheet import Item
 from chamberwise.exports.typesetting.guessing import Asked, Guess
 from chamberwise.exports.typesetting.measuring import Ruler
-from chamberwise.exports.wall.box import Piece, moved
+from chamberwise.exports.wall.box import Piece
+from chamberwise.exports.wall.columns import flowed
 from chamberwise.exports.wall.content import Wall
 from chamberwise.exports.wall.front import first_actions, head
 from chamberwise.exports.wall.panels import NOT_SET, panels
 from chamberwise.exports.wall.pen import Pen, TooNarrowError
-from chamberwise.exports.wall.rows import LEFT, Drawn, down, row
-from chamberwise.exports.wall.stops import circle
 
 LEAST = 8.5
 MOST = 48.0
 STEP = 0.5
-SPINE = 1.75
 MOST_GLANCE = 2.8
 GROWTH = 0.1
 
@@ -170,77 +168,16 @@ def _wide(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:
 
 
 def _columns(pen: Pen, content: Wall, width: float, room: float, count: int) -> Piece | None:
-    """Return all rows in columns; `None` where they need more room."""
+    """Return all rows in columns side by side; `None` where they need more room."""
     between = pen.em(2.2)
     each = (width - (count - 1) * between) / count
-    drawn = [row(pen, one, each, f"{content.pathway}/{one.step}") for one in content.rows]
-    items: list[Item] = []
-    arrows: list[Item] = []  # above all grounds
-    y, column, deepest = 0.0, 0, 0.0
-    for place, made in enumerate(drawn):
-        x = column * (each + between)
-        onward, after = _onward(pen, content, place, drawn, each)
-        below = drawn[place + 1].piece.height + _turn_room(pen) if place + 1 < len(drawn) else 0.0
-        is_last = y + made.piece.height + after + below > room
-        if y + made.piece.height > room or (is_last and below and column + 1 == count):
-            return None
-        if is_last and below:
-            onward, reach = _turned(pen, content, place, made)
-            if y + reach > room:
-                return None
-        placed = [moved(item, x, y) for item in onward]
-        items += [*made.piece.at(x, y), *placed[1:]]
-        arrows += placed[:1]
-        deepest = max(deepest, y + made.piece.height)
-        y += made.piece.height + after
-        if is_last:
-            column, y = column + 1, 0.0
-    return Piece((*items, *arrows), width, deepest)
-
-
-def _turn_room(pen: Pen) -> float:
-    return pen.em(3.4)
-
-
-def _turned(pen: Pen, content: Wall, place: int, made: Drawn) -> tuple[list[Item], float]:
-    """Return the way on at the foot of a column, and how far down it reaches.
-
-    It is the number of the row that heads the next column.
-    """
-    one = content.rows[place]
-    if one.down is None:
-        return [], made.piece.height
-    of = f"{content.pathway}/{one.step}"
-    end = circle(pen, one.number + 1, is_row=True, of=of)
-    label = down(pen, one.down, made.piece.width * LEFT, of)
-    reach = made.bottom + max(pen.em(0.9), label.height + pen.em(0.5))
-    ways = ((made.middle, made.ends), (made.middle, reach))
+    pieces = flowed(pen, content, each, [room] * count)
+    if pieces is None:
+        return None
     items = [
-        Arrow(ways, pen.line(SPINE), is_dashed=bool(one.down.via), of=of),
-        *end.at(made.middle - end.width / 2, reach),
-        *label.at(made.middle + pen.em(0.9), made.bottom + pen.em(0.3)),
+        item for place, piece in enumerate(pieces) for item in piece.at(place * (each + between), 0)
     ]
-    return items, reach + end.height
-
-
-def _onward(
-    pen: Pen, content: Wall, place: int, drawn: Sequence[Drawn], width: float
-) -> tuple[list[Item], float]:
-    """Return the arrow to the next row with what stands beside it, and the gap between the two."""
-    one, made = content.rows[place], drawn[place]
-    if place + 1 == len(drawn) or one.down is None:
-        return [], pen.em(1.4)
-    of = f"{content.pathway}/{one.step}"
-    label = down(pen, one.down, width * LEFT, of)
-    below = drawn[place + 1]
-    room = made.piece.height - made.bottom + below.top
-    gap = max(pen.em(0.8), label.height + pen.em(0.9) - room)
-    start = made.piece.height + gap
-    ways = ((made.middle, made.ends), (made.middle, start + below.begins))
-    spare = room + gap - label.height
-    beside = label.at(made.middle + pen.em(0.9), made.bottom + min(spare / 2, pen.em(0.45)))
-    arrow = Arrow(ways, pen.line(SPINE), is_dashed=bool(one.down.via), of=of)
-    return [arrow, *beside], gap
+    return Piece(tuple(items), width, max(piece.height for piece in pieces))
 
 
 def longest(content: Wall) -> Sequence[str]:

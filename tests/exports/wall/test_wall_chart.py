@@ -10,7 +10,8 @@ from chamberwise.engine.chart.main_line import wall_chart as chart_of
 from chamberwise.engine.chart.numbers import step_numbers
 from chamberwise.engine.graph.targets import targets
 from chamberwise.engine.model.pathway import Pathway
-from chamberwise.exports.paper.sheet import Arrow, Outline, Role, Shape, Tier
+from chamberwise.exports.legibility.angle import read_from
+from chamberwise.exports.paper.sheet import Arrow, Outline, Role, Shape, Text, Tier
 from chamberwise.exports.paper.sizes import Paper, Sized, Turn
 from chamberwise.exports.printing.order import UnfitError
 from chamberwise.exports.wall.content import Side, Wall
@@ -146,8 +147,8 @@ def test_symbols_are_those_of_the_standard() -> None:
 def test_a_distance_too_far_is_refused_with_every_way_out() -> None:
     asked = order(shipped(), FLAGSHIP, Sized(Paper.A3))
     with pytest.raises(UnfitError) as refused:
-        make(replace(asked, distance=1.0))
-    assert "not from 1 m" in refused.value.why
+        make(replace(asked, distance=3.0))
+    assert "not from 3 m" in refused.value.why
     ways_out = " ".join(refused.value.ways_out)
     assert all(word in ways_out for word in ("Larger paper", "More sheets", "Shorter words"))
 
@@ -168,3 +169,30 @@ def test_a_pathway_without_a_wall_chart_gets_its_likeliest_way() -> None:
     assert line[0] == pathway.start
     for step, following in pairwise(line):
         assert following in {target.step for target in targets(pathway.steps[step])}
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_what_one_small_sheet_does_not_hold_goes_over_several(name: str) -> None:
+    made = make(order(shipped(), name, Sized(Paper.A4)))
+    assert 1 < len(made.pages) <= 6
+    assert "hang them side by side" in made.told[0]
+    for page in made.pages:
+        assert_lawful(page, 8.5)
+    said = printed(made.pages)
+    for each in everything(wall_chart(shipped(), name)):
+        assert each in said, each
+    assert f"sheet {len(made.pages)} of {len(made.pages)}" in said
+
+
+def test_several_sheets_are_read_from_where_it_was_asked() -> None:
+    asked = order(shipped(), FLAGSHIP, Sized(Paper.A3))
+    (alone,) = make(asked).pages
+    several = make(replace(asked, distance=0.7)).pages
+    assert len(several) > 1
+    smallest = min(each.style.size for page in several for each in page.texts if is_steps(each))
+    assert read_from(smallest) >= 0.7
+    assert smallest > min(each.style.size for each in alone.texts if is_steps(each))
+
+
+def is_steps(words: Text) -> bool:
+    return words.role in (Role.STEP, Role.QUESTION, Role.ANSWER)

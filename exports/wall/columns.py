@@ -1,0 +1,111 @@
+"""The rows of the main line, one below the other, in as many columns as there are."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from chamberwise.exports.paper.sheet import Arrow, Item
+from chamberwise.exports.wall.box import Piece, moved
+from chamberwise.exports.wall.content import Wall
+from chamberwise.exports.wall.pen import Pen
+from chamberwise.exports.wall.rows import LEFT, Drawn, down, row
+from chamberwise.exports.wall.stops import circle
+
+SPINE = 1.75
+
+
+def flowed(pen: Pen, content: Wall, width: float, rooms: Sequence[float]) -> list[Piece] | None:
+    """Return the rows in columns of some heights; `None` where they need more room.
+
+    Where a column ends, the number of the next row says where it goes on.
+    """
+    drawn = [row(pen, one, width, f"{content.pathway}/{one.step}") for one in content.rows]
+    pieces: list[Piece] = []
+    place = 0
+    for room in rooms:
+        piece, after = _column(pen, content, drawn, place, room)
+        if after == place and place < len(drawn):
+            return None
+        pieces.append(piece)
+        place = after
+        if place == len(drawn):
+            return pieces
+    return None
+
+
+def _column(
+    pen: Pen, content: Wall, drawn: Sequence[Drawn], place: int, room: float
+) -> tuple[Piece, int]:
+    """Return the rows from a place on that find room, and the place of the first that does not."""
+    width = drawn[place].piece.width if place < len(drawn) else 0.0
+    items: list[Item] = []
+    arrows: list[Item] = []  # above all grounds
+    y, deepest = 0.0, 0.0
+    while place < len(drawn):
+        made = drawn[place]
+        turned, reach = _turned(pen, content, place, made)
+        onward, after = _onward(pen, content, place, drawn, width)
+        is_end = place + 1 == len(drawn)
+        if y + (made.piece.height if is_end else reach) > room:
+            break
+        goes_on = (
+            is_end or y + made.piece.height + after + _least(pen, content, drawn, place) <= room
+        )
+        placed = [moved(item, 0, y) for item in (onward if goes_on else turned)]
+        items += [*made.piece.at(0, y), *placed[1:]]
+        arrows += placed[:1]
+        deepest = y + (made.piece.height if goes_on else reach)
+        y += made.piece.height + after
+        place += 1
+        if not goes_on:
+            break
+    return Piece((*items, *arrows), width, deepest), place
+
+
+def _least(pen: Pen, content: Wall, drawn: Sequence[Drawn], place: int) -> float:
+    """Return the room that the next row needs, with the way on from it at the foot of a column."""
+    below = drawn[place + 1]
+    if place + 2 == len(drawn):
+        return below.piece.height
+    return _turned(pen, content, place + 1, below)[1]
+
+
+def _turned(pen: Pen, content: Wall, place: int, made: Drawn) -> tuple[list[Item], float]:
+    """Return the way on at the foot of a column, and how far down it reaches.
+
+    It is the number of the row that heads the next column.
+    """
+    one = content.rows[place]
+    if one.down is None:
+        return [], made.piece.height
+    of = f"{content.pathway}/{one.step}"
+    end = circle(pen, one.number + 1, is_row=True, of=of)
+    label = down(pen, one.down, made.piece.width * LEFT, of)
+    reach = made.bottom + max(pen.em(0.9), label.height + pen.em(0.5))
+    ways = ((made.middle, made.ends), (made.middle, reach))
+    items = [
+        Arrow(ways, pen.line(SPINE), is_dashed=bool(one.down.via), of=of),
+        *end.at(made.middle - end.width / 2, reach),
+        *label.at(made.middle + pen.em(0.9), made.bottom + pen.em(0.3)),
+    ]
+    return items, max(reach + end.height, made.piece.height)
+
+
+def _onward(
+    pen: Pen, content: Wall, place: int, drawn: Sequence[Drawn], width: float
+) -> tuple[list[Item], float]:
+    """Return the arrow to the next row with what stands beside it, and the gap between the two."""
+    one, made = content.rows[place], drawn[place]
+    if place + 1 == len(drawn) or one.down is None:
+        return [], pen.em(1.4)
+    of = f"{content.pathway}/{one.step}"
+    label = down(pen, one.down, width * LEFT, of)
+    below = drawn[place + 1]
+    room = made.piece.height - made.bottom + below.top
+    gap = max(pen.em(0.8), label.height + pen.em(0.9) - room)
+    start = made.piece.height + gap
+    ways = ((made.middle, made.ends), (made.middle, start + below.begins))
+    spare = room + gap - label.height
+    beside = label.at(made.middle + pen.em(0.9), made.bottom + min(spare / 2, pen.em(0.45)))
+    arrow = Arrow(ways, pen.line(SPINE), is_dashed=bool(one.down.via), of=of)
+    return [arrow, *beside], gap
