@@ -13,7 +13,7 @@ from chamberwise.engine.model.pathway import Pathway, WallChart
 from chamberwise.engine.model.step import Action, StepId
 
 MOST_FIRST = 4
-MOST_ROWS = 14
+MOST_ROWS = 30
 ROUNDS = 60
 AFTER_THAT = "after that"
 

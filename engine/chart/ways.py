@@ -26,6 +26,9 @@ from chamberwise.engine.model.step import (
     StepId,
 )
 
+MOST_DONE = 3
+"""Steps told on one way to the side; what is longer goes on in the full pathway."""
+
 
 class Ends(StrEnum):
     """How a way ends on the chart."""
@@ -56,14 +59,39 @@ def ways(library: Library, pathway: PathwayId, step: StepId, rows: frozenset[Ste
     """Return the ways out of a step, those that lead alike as one."""
     own = library.pathways[pathway]
     found: dict[tuple[object, ...], Way] = {}
-    for label, target in _arrows(library, own, own.steps[step]):
-        way = followed(own, label, target, rows)
+    for way in _all(library, own, step, rows):
+        label = way.labels[0] if way.labels else ""
         met = found.get(way.leads)
         if met is None:
             found[way.leads] = way
         elif label and label not in met.labels:
             found[way.leads] = Way((*met.labels, label), way.done, way.ends, way.step)
     return list(found.values())
+
+
+def _all(
+    library: Library, pathway: Pathway, step: StepId, rows: frozenset[StepId]
+) -> Iterator[Way]:
+    for label, target in _arrows(library, pathway, pathway.steps[step]):
+        way = followed(pathway, label, target, rows)
+        yield from _forked(library, pathway, way, rows) or (way,)
+
+
+def _forked(
+    library: Library, pathway: Pathway, way: Way, rows: frozenset[StepId]
+) -> tuple[Way, ...]:
+    """Return the ways behind a silent fork that is not on the chart, if each of them ends here."""
+    step = pathway.steps[way.step]
+    if way.ends is not Ends.OFF_CHART or way.done or not isinstance(step, Branch) or step.bound:
+        return ()
+    found = []
+    for label, target in _arrows(library, pathway, step):
+        onward = followed(pathway, label, target, rows)
+        if onward.ends is Ends.OFF_CHART:
+            return ()
+        said = ": ".join([*way.labels, _lower(label)])
+        found.append(Way((said,), onward.done, onward.ends, onward.step))
+    return tuple(found)
 
 
 def followed(pathway: Pathway, label: str, target: StepId, rows: frozenset[StepId]) -> Way:
@@ -73,7 +101,8 @@ def followed(pathway: Pathway, label: str, target: StepId, rows: frozenset[StepI
     here = target
     while here not in rows:
         step = pathway.steps[here]
-        if not isinstance(step, Action) or step.bound or here in done:
+        is_full = len(done) == MOST_DONE
+        if not isinstance(step, Action) or step.bound or is_full:
             through = _through(pathway, step, rows)
             if through is None:
                 return Way(labels, tuple(done), _end(step), here)
@@ -109,7 +138,7 @@ def _arrows(library: Library, pathway: Pathway, step: Step) -> Iterator[tuple[st
             for answer in step.answers:
                 yield answer_words(library, pathway, step, answer), answer.go_to
         case Action():
-            yield "", step.go_to
+            yield "Until then" if step.bound else "", step.go_to
         case Branch():
             yield from _of_branch(library, pathway, step)
         case Handover():
@@ -118,7 +147,7 @@ def _arrows(library: Library, pathway: Pathway, step: Step) -> Iterator[tuple[st
                 end = other.steps.get(outcome)
                 yield end.title if isinstance(end, Outcome) else outcome, back
     if step.bound:
-        times = f"After {step.bound.at_most} time{'s' * (step.bound.at_most > 1)}"
+        times = f"After {step.bound.at_most} round{'s' * (step.bound.at_most > 1)}"
         yield times, step.bound.after_that
 
 

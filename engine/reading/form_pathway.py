@@ -171,7 +171,7 @@ WALL_CHART = Record(
     "the wall chart",
     {
         "use when": Key(TEXT, "The sign at which somebody points at the chart", required=True),
-        "first": Key(NAMES, "The first actions, at most four", required=True),
+        "first": Key(NAMES, "The first actions, at most four"),
         "then": Key(NAMES, "The steps that follow, in order", required=True),
     },
 )

@@ -20,17 +20,35 @@ def flowed(pen: Pen, content: Wall, width: float, rooms: Sequence[float]) -> lis
     Where a column ends, the number of the next row says where it goes on.
     """
     drawn = [row(pen, one, width, f"{content.pathway}/{one.step}") for one in content.rows]
+    opening = _opened(pen, content, drawn, width)
     pieces: list[Piece] = []
     place = 0
     for room in rooms:
-        piece, after = _column(pen, content, drawn, place, room)
+        above = opening.height if not place else 0.0
+        piece, after = _column(pen, content, drawn, place, room - above)
         if after == place and place < len(drawn):
             return None
+        if above:
+            items = (*opening.items, *piece.at(0, above))
+            piece = Piece(items, width, piece.height + above)
         pieces.append(piece)
         place = after
         if place == len(drawn):
             return pieces
     return None
+
+
+def _opened(pen: Pen, content: Wall, drawn: Sequence[Drawn], width: float) -> Piece:
+    """Return the way from the first actions to the first row, where steps are left out on it."""
+    if content.opening is None or not drawn:
+        return Piece((), width, 0.0)
+    below, of = drawn[0], f"{content.pathway}/{content.rows[0].step}"
+    label = down(pen, content.opening, width * LEFT, of)
+    start = pen.em(0.1)
+    reach = label.height + pen.em(1.0)
+    ways = ((below.middle, start), (below.middle, reach + below.begins))
+    arrow = Arrow(ways, pen.line(SPINE), is_dashed=True, of=of)
+    return Piece((arrow, *label.at(below.middle + pen.em(0.9), start)), width, reach)
 
 
 def _column(

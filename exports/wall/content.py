@@ -16,12 +16,21 @@ class Sign(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
+class Task:
+    """What one duty does or says in an action, one instruction after the other."""
+
+    who: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
 class First:
-    """One of the first actions, with its lines."""
+    """One of the first actions: everybody's tasks, and the choices of the unit it depends on."""
 
     step: str
     headline: str
-    lines: tuple[str, ...]
+    lines: tuple[Task, ...]
+    choices: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,6 +101,8 @@ class Wall:
     use_when: str
     first: tuple[First, ...]
     rows: tuple[Row, ...]
+    opening: Down | None
+    """How the first actions lead to the first row, where not at once."""
     calls: tuple[str, ...]
     notes: tuple[Note, ...]
     more_notes: int

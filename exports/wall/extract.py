@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import groupby
 
 from chamberwise.engine.chart.main_line import wall_chart as chart_of
 from chamberwise.engine.chart.numbers import step_numbers
 from chamberwise.engine.chart.ways import Ends, Way, ways
 from chamberwise.engine.graph.targets import targets
 from chamberwise.engine.model.library import Library
-from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.pathway import Pathway, WallChart
 from chamberwise.engine.model.step import (
     Action,
     Branch,
@@ -22,27 +23,29 @@ from chamberwise.engine.model.step import (
     Step,
     StepId,
 )
-from chamberwise.exports.wall.content import Down, First, Note, Row, Side, Sign, Stop, Wall
+from chamberwise.engine.proof.rules import comes_back_by
+from chamberwise.exports.wall.content import Down, First, Note, Row, Side, Sign, Stop, Task, Wall
 
 MOST_NOTES = 4
-MOST_LINES = 3
-"""Of a first action; all of them stand on the role cards and in the full pathway."""
+NOT_SET = "NOT SET LOCALLY"
 
 
 def wall_chart(library: Library, pathway: PathwayId) -> Wall:
     """Return what the wall chart of a pathway says."""
     own = library.pathways[pathway]
     chart = chart_of(own)
-    notes = tuple(_notes(own, (*chart.first, *chart.spine)))
+    notes = tuple(_notes(own, (*chart.first, *chart.spine)))[:MOST_NOTES]
+    others = {*_notes(own, tuple(own.steps))} - {*notes}
     return Wall(
         pathway=pathway,
         title=own.title,
         use_when=chart.use_when,
-        first=tuple(_first(own, name) for name in chart.first),
+        first=tuple(_first(library, own, name) for name in chart.first),
         rows=tuple(_rows(library, own, chart.spine)),
+        opening=_opening(library, own, chart),
         calls=tuple(_calls(library, own)),
-        notes=notes[:MOST_NOTES],
-        more_notes=len(notes[MOST_NOTES:]),
+        notes=notes,
+        more_notes=len(others),
         steps=len(own.steps),
     )
 
@@ -57,29 +60,49 @@ def headline(library: Library, pathway: Pathway, step: Step) -> str:
         case Handover():
             return step.says
         case Outcome():
-            return step.title
+            back = step.id in comes_back_by(library, pathway.id)
+            return f"Back to the chart you came from: {step.title}" if back else step.title
     assert isinstance(step, Branch)
     findings = library.words(pathway.id).findings
     names = dict.fromkeys(name for row in step.rows for name, _ in row.when.terms)
     titles = [findings[name].title for name in names]
-    return "Go by: " + ", ".join([titles[0], *(each[:1].lower() + each[1:] for each in titles[1:])])
+    return "Decide by: " + ", ".join(
+        [titles[0], *(each[:1].lower() + each[1:] for each in titles[1:])]
+    )
 
 
-def _first(pathway: Pathway, name: StepId) -> First:
+def _first(library: Library, pathway: Pathway, name: StepId) -> First:
     step = pathway.steps[name]
     assert isinstance(step, Action)
-    told = sorted(step.lines, key=_comes_late)[:MOST_LINES]
-    lines = (_line(line) for line in step.lines if line in told)
-    return First(name, step.short or step.lines[0].text, tuple(lines))
+    duties = library.words(pathway.id).duties
+    tasks = [
+        Task(duties[who].title, " ".join(map(_line, lines)))
+        for who, lines in groupby(step.lines, key=lambda line: line.who)
+    ]
+    choices = tuple(_choice(library, pathway, each) for each in step.choices)
+    return First(name, step.short or step.lines[0].text, tuple(tasks), choices)
 
 
-def _comes_late(line: Line) -> tuple[bool, bool]:
-    """What rules speak of is told first, then what is said aloud."""
-    return line.act is None, not line.said_aloud
+def _choice(library: Library, pathway: Pathway, name: str) -> str:
+    finding = library.words(pathway.id).findings[name]
+    chosen = finding.value(finding.choice.chosen or "") if finding.choice else None
+    return f"{finding.title}: {chosen.label if chosen else NOT_SET}"
 
 
 def _line(line: Line) -> str:
     return f"“{line.text}”" if line.said_aloud else line.text
+
+
+def _opening(library: Library, pathway: Pathway, chart: WallChart) -> Down | None:
+    if not chart.first or not chart.spine:
+        return None
+    rows = frozenset(chart.spine)
+    found = ways(library, pathway.id, chart.first[-1], rows)
+    if any(way.ends is Ends.AT_ROW and not way.done for way in found):
+        return None
+    start = pathway.steps[chart.first[-1]]
+    assert isinstance(start, Action)
+    return Down("", step_numbers(pathway)[start.go_to])
 
 
 def _rows(library: Library, pathway: Pathway, spine: tuple[StepId, ...]) -> Iterator[Row]:
@@ -146,7 +169,9 @@ def _stop(library: Library, pathway: Pathway, way: Way, rows: dict[StepId, int])
         return Stop(None, "", row=rows[way.step])
     if isinstance(step, Handover):
         title = f"{library.pathways[step.to].title} chart"
-        return Stop(Sign.CHART, title, full=number if step.on_return else 0)
+        said = step.says.rstrip(".")
+        text = title if "chart" in said else f"{said}: {title}"
+        return Stop(Sign.CHART, text, full=number if step.on_return else 0)
     return Stop(_sign(step), headline(library, pathway, step), full=_unless_end(step, number))
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from chamberwise.exports.legibility.angle import MM_PER_POINT
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Align, Item, Outline, Role, Run, Shape, Tier, Weight
@@ -10,6 +12,7 @@ from chamberwise.exports.wall.content import First, Wall
 from chamberwise.exports.wall.pen import HEAD, PLAIN, TITLE, Pen
 
 BORDER = 3.0
+LETTERS = "ABCD"
 NARROW = 26.0
 """Body sizes: less than this holds one column of first actions."""
 
@@ -17,7 +20,7 @@ NARROW = 26.0
 def head(pen: Pen, content: Wall, width: float) -> Piece:
     """Return the title and the sign at which somebody points at the chart."""
     title = pen.words(
-        content.title, width, TITLE, weight=Weight.BOLD, role=Role.TITLE, tier=Tier.GLANCE,
+        content.title, width, TITLE, weight=Weight.BOLD, role=Role.TITLE, tier=Tier.ACT,
         of=content.pathway,
     )  # fmt: skip
     runs = (Run("Use when: ", Weight.BOLD), Run(content.use_when))
@@ -35,7 +38,10 @@ def first_actions(pen: Pen, content: Wall, width: float) -> Piece:
     columns = 2 if len(content.first) > 1 and width > pen.em(NARROW) else 1
     inner = width - 2 * pad
     each = (inner - (columns - 1) * pen.em(1.5)) / columns
-    cells = [_cell(pen, content.pathway, n, one, each) for n, one in enumerate(content.first, 1)]
+    cells = [
+        _cell(pen, content.pathway, n, one, each)
+        for n, one in zip(LETTERS, content.first, strict=False)
+    ]
     items: list[Item] = []
     y = tab.height + pen.em(0.5)
     for start in range(0, len(cells), columns):
@@ -60,10 +66,10 @@ def _tab(pen: Pen) -> Piece:
     return Piece((ground, words.at(0, pen.em(0.15))), words.width, height)
 
 
-def _cell(pen: Pen, pathway: str, number: int, one: First, width: float) -> Piece:
+def _cell(pen: Pen, pathway: str, letter: str, one: First, width: float) -> Piece:
     of = f"{pathway}/{one.step}"
     figure = pen.words(
-        str(number), pen.em(1.2 * pen.glance), pen.glance, weight=Weight.BOLD,
+        letter, pen.em(1.2 * pen.glance), pen.glance, weight=Weight.BOLD,
         role=Role.NUMBER, tier=Tier.GLANCE, of=of,
     )  # fmt: skip
     room = width - pen.em(1.25 * pen.glance)
@@ -72,8 +78,16 @@ def _cell(pen: Pen, pathway: str, number: int, one: First, width: float) -> Piec
     )
     items: list[Item] = [figure.at(0, 0), title.at(pen.em(1.25 * pen.glance), 0)]
     y = title.height + pen.em(0.15)
-    for line in one.lines:
-        words = pen.words(line, room, PLAIN, of=of)
+    for runs in _told(one):
+        words = pen.words(runs, room, PLAIN, of=of)
         items.append(words.at(pen.em(1.25 * pen.glance), y))
         y += words.height + 0.15 * pen.size * MM_PER_POINT
     return Piece(tuple(items), width, y)
+
+
+def _told(one: First) -> Iterator[tuple[Run, ...]]:
+    """Yield each duty with its tasks, then what the unit has chosen."""
+    for task in one.lines:
+        yield Run(f"{task.who}: ", Weight.BOLD), Run(task.text)
+    for choice in one.choices:
+        yield (Run(choice),)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import floor
+
 from chamberwise.exports.control.frame import Frame
 from chamberwise.exports.legibility.angle import read_from, size_for
 from chamberwise.exports.paper.sizes import Paper, Sized, larger
@@ -40,13 +42,18 @@ def make(order: Order) -> Made:
 
 def _said(placed: Placed | Sheets) -> str:
     return (
-        f"First actions are read from up to {read_from(placed.glance):.1f}\u00a0m, "
-        f"everything else on the chart from up to {_far(placed):.1f}\u00a0m."
+        f"First actions are read from up to {_down(read_from(placed.glance)):.1f}\u00a0m, "
+        f"everything else on the chart from up to {_down(_far(placed)):.1f}\u00a0m."
     )
 
 
 def _far(placed: Placed | Sheets) -> float:
-    return read_from(max(placed.size * SMALL, LEAST_SMALL))
+    return read_from(max(round(placed.size * SMALL, 1), LEAST_SMALL))
+
+
+def _down(metres: float) -> float:
+    """Return a distance rounded down to a tenth: what is printed must be true."""
+    return floor(metres * 10) / 10
 
 
 def _told(content: Wall) -> tuple[str, ...]:

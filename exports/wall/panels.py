@@ -28,7 +28,7 @@ NARROW = 44.0
 def panels(pen: Pen, content: Wall, width: float) -> Piece:
     """Return the panels side by side, with the key below."""
     gap = pen.em(0.8)
-    key = _key(pen, width)
+    key = _key(pen, _used(content), width)
     if width < pen.em(NARROW):
         calls, notes = _calls(pen, content, width), _notes(pen, content, width)
         second = (0.0, calls.height + gap)
@@ -55,11 +55,17 @@ def _calls(pen: Pen, content: Wall, width: float) -> Piece:
     pad = pen.em(0.7)
     items: list[Item] = []
     y = _heading(pen, "Who to call", width, items, pad)
-    for call in content.calls or ("Call for help",):
+    for call in content.calls or ("Nobody is named",):
         words = pen.words(call, width - 2 * pad, PLAIN, weight=Weight.BOLD)
-        phone = pen.words(f"Phone: {NOT_SET}", width - 2 * pad, SMALL, ink=Ink.GREY, role=Role.NOTE)
-        items += [words.at(pad, y), phone.at(pad, y + words.height)]
-        y += words.height + phone.height + pen.em(0.4)
+        phone = pen.words(f"Phone, {NOT_SET}:", width - 2 * pad, SMALL, role=Role.NOTE)
+        top = y + words.height + pen.em(0.2)
+        below = top + phone.height
+        start = pad + phone.room.width + pen.em(0.5)
+        items += [words.at(pad, y), phone.at(pad, top)]
+        if start < width - pad - pen.em(3):
+            ends = ((start, below), (width - pad, below))
+            items.append(Arrow(ends, pen.line(0.6), has_head=False))
+        y = below + pen.em(0.5)
     return Piece(tuple(items), width, y + pad * 0.5)
 
 
@@ -71,14 +77,21 @@ def _notes(pen: Pen, content: Wall, width: float) -> Piece:
         piece = _note(pen, note, width - 2 * pad)
         items += piece.at(pad, y)
         y += piece.height + pen.em(0.45)
-    more = content.more_notes
-    said = f"The full pathway has {more} more." if more else ""
-    said = said if content.notes else "The full pathway says more."
+    said = _more(content)
     if said:
         words = pen.words(said, width - 2 * pad, SMALL, ink=Ink.GREY, role=Role.NOTE)
         items.append(words.at(pad, y))
         y += words.height + pen.em(0.3)
     return Piece(tuple(items), width, y + pad * 0.4)
+
+
+def _more(content: Wall) -> str:
+    """Return how many dangers the chart leaves to the full pathway."""
+    more = content.more_notes
+    if not more:
+        return "" if content.notes else "The pathway names no danger."
+    dangers = "danger" if more == 1 else "dangers"
+    return f"The full pathway names {more} {'more' if content.notes else dangers}."
 
 
 def _heading(pen: Pen, text: str, width: float, items: list[Item], pad: float) -> float:
@@ -102,19 +115,11 @@ def _note(pen: Pen, note: Note, width: float) -> Piece:
     return Piece(items, width, max(badge.height, words.height + pen.em(0.1)))
 
 
-def _key(pen: Pen, width: float) -> Piece:
-    entries = [
-        (_little(Outline.DECISION, pen), "decision"),
-        (_little(Outline.PROCESS, pen), "action"),
-        (_little(Outline.PREDEFINED_PROCESS, pen), "another chart"),
-        (_little(Outline.TERMINATOR, pen), "end"),
-        (circle(pen, 7, is_row=True, of="key"), "go to row 7 here"),
-        (circle(pen, 17, is_row=False, of="key"), "step 17 of the full pathway"),
-        (_dashes(pen), "steps left out here"),
-    ]
+def _key(pen: Pen, used: frozenset[str], width: float) -> Piece:
+    entries = [each for each in _signs(pen) if each[2] in used]
     items: list[Item] = []
     x, y, high = 0.0, 0.0, pen.em(2.4)
-    for symbol, text in entries:
+    for symbol, text, _ in entries:
         words = pen.words(text, pen.em(20), SMALL, ink=Ink.GREY, role=Role.NOTE, tier=Tier.REFER)
         needed = symbol.width + pen.em(0.5) + words.room.width + pen.em(1.4)
         if x and x + needed - pen.em(1.4) > width:
@@ -128,6 +133,32 @@ def _key(pen: Pen, width: float) -> Piece:
     return Piece(tuple(items), width, y + high)
 
 
+def _signs(pen: Pen) -> list[tuple[Piece, str, str]]:
+    """Return every sign of the key with its words, and what has to be on the chart for it."""
+    return [
+        (_little(Outline.DECISION, pen), "decision", "decision"),
+        (_little(Outline.PROCESS, pen), "action", "action"),
+        (_little(Outline.PREDEFINED_PROCESS, pen), "another chart", "another chart"),
+        (_little(Outline.TERMINATOR, pen), "end", "end"),
+        (circle(pen, 7, is_row=True, of="key"), "go to row 7 here", "row"),
+        (circle(pen, 17, is_row=False, of="key"), "step 17 of the full pathway", "full"),
+        (_dashes(pen), "steps left out here", "left out"),
+    ]
+
+
+def _used(content: Wall) -> frozenset[str]:
+    sides = [side for one in content.rows for side in one.sides]
+    downs = [one.down for one in content.rows if one.down]
+    downs += [content.opening] if content.opening else []
+    found = {one.sign.value for one in content.rows}
+    found |= {side.stop.sign.value for side in sides if side.stop.sign}
+    found |= {"action" for side in sides if side.done}
+    found |= {"row" for side in sides if side.stop.row}
+    found |= {"full" for side in sides if side.stop.full}
+    found |= {each for down in downs if down.via for each in ("full", "left out")}
+    return frozenset(found)
+
+
 def _little(outline: Outline, pen: Pen) -> Piece:
     height = pen.em(1.5)
     width = height if outline is Outline.DECISION else max(pen.em(2.4), 6.5)
@@ -135,5 +166,5 @@ def _little(outline: Outline, pen: Pen) -> Piece:
 
 
 def _dashes(pen: Pen) -> Piece:
-    width = pen.em(2.6)
-    return Piece((Arrow(((0, 0), (width, 0)), 0.5, is_dashed=True),), width, 0.1)
+    width = pen.em(3.2)
+    return Piece((Arrow(((0, 0), (width, 0)), pen.line(1.75), is_dashed=True),), width, 0.1)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from chamberwise.exports.legibility.angle import MM_PER_POINT
+from chamberwise.exports.legibility.line import widest
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Align, Role, Run, Style, Text, Tier, Weight
 from chamberwise.exports.typesetting.guessing import Asked, Guess
@@ -87,6 +88,7 @@ class Pen:
         """Return words measured for a width."""
         runs = (Run(text),) if isinstance(text, str) else text
         style = Style(self.points(times), weight, ink, align, 1.26)
+        width = min(width, widest(style.size)) if align is Align.LEFT else width
         room = self.ruler(Setting(runs, style, width))
         if room.longest > width + SLACK:
             raise TooNarrowError(text)

@@ -14,7 +14,7 @@ from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.columns import flowed
 from chamberwise.exports.wall.content import Wall
 from chamberwise.exports.wall.front import first_actions, head
-from chamberwise.exports.wall.panels import NOT_SET, panels
+from chamberwise.exports.wall.panels import panels
 from chamberwise.exports.wall.pen import Pen, TooNarrowError
 
 LEAST = 8.5
@@ -23,7 +23,10 @@ STEP = 0.5
 MOST_GLANCE = 2.8
 GROWTH = 0.1
 
-WORDS = "Who to call Safety notes FIRST Use when: Phone: Ask: by way of The full pathway has more."
+WORDS = (
+    "Who to call Safety notes FIRST Use when: Phone, NOT SET LOCALLY: Ask: by way of "
+    "The full pathway names more dangers."
+)
 
 
 class Plan(NamedTuple):
@@ -112,9 +115,10 @@ def _arranged(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:
 
 
 def _texts(content: Wall) -> Iterator[str]:
-    yield from (content.title, content.use_when, *content.calls, NOT_SET, WORDS)
+    yield from (content.title, content.use_when, *content.calls, WORDS)
     for first in content.first:
-        yield from (first.headline, *first.lines)
+        yield from (first.headline, *first.choices)
+        yield from (f"{task.who}: {task.text}" for task in first.lines)
     for one in content.rows:
         yield from (one.text, one.phase)
         yield one.down.label if one.down else ""
@@ -184,5 +188,5 @@ def longest(content: Wall) -> Sequence[str]:
     """Return the three longest texts of the rows: the first to shorten."""
     texts = [one.text for one in content.rows]
     texts += [side.label for one in content.rows for side in one.sides]
-    texts += [line for one in content.first for line in one.lines]
+    texts += [task.text for one in content.first for task in one.lines]
     return sorted(texts, key=len, reverse=True)[:3]

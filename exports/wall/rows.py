@@ -46,7 +46,7 @@ def row(pen: Pen, content: Row, width: float, of: str) -> Drawn:
     symbol = pen.em(3.0)
     words = _words(pen, content, left - symbol - pen.em(1.3), of)
     slots = [_slot(pen, side, width) for side in content.sides]
-    head = max(symbol, words.height + pen.em(0.9))
+    head = max(symbol, words.height + pen.em(1.1))
     items = _symbol(pen, content, left, symbol, head, of)
     items += words.at(symbol + pen.em(0.5), (head - words.height) / 2)
     sides, top, bottom = _sides(pen, slots, left, width, head)
@@ -62,9 +62,9 @@ def _words(pen: Pen, content: Row, width: float, of: str) -> Piece:
     words = pen.words(content.text, width, HEAD, weight=Weight.BOLD, role=role, of=of)
     if not content.opens:
         return Piece((words.at(0, 0),), width, words.height)
-    phase = pen.words(content.phase, width, SMALL, ink=Ink.GREY, role=Role.NOTE, of=of)
-    items = (phase.at(0, 0), words.at(0, phase.height))
-    return Piece(items, width, phase.height + words.height)
+    phase = pen.words(content.phase, width, SMALL, role=Role.NOTE, of=of)
+    below = phase.height + pen.em(0.15)
+    return Piece((phase.at(0, 0), words.at(0, below)), width, below + words.height)
 
 
 def _sides(
@@ -75,7 +75,7 @@ def _sides(
     With them come the room they need above the row, and how far down they reach.
     """
     items: list[Item] = []
-    middle, gap = head / 2, pen.em(0.55)
+    middle, gap = head / 2, pen.em(0.85)
     bus = left + pen.em(0.6)
     top = max(0.0, slots[0].above - middle) if slots else 0.0
     y = middle - slots[0].above if slots else 0.0
@@ -108,7 +108,8 @@ def _symbol(pen: Pen, content: Row, left: float, symbol: float, head: float, of:
         ]
     else:
         items.append(Shape(OUTLINES[content.sign], 0, 0, left, head, weight=pen.line(1.5), of=of))
-    items.append(number.at(0, middle - number.height / 2))
+    aside = pen.em(0.35) if content.sign is Sign.CHART else 0.0
+    items.append(number.at(aside, middle - number.height / 2))
     return items
 
 
@@ -123,7 +124,9 @@ def _slot(pen: Pen, side: Side, width: float) -> _Slot:
 
 def _placed(pen: Pen, slot: _Slot, begin: float, start: float, middle: float) -> list[Item]:
     return [
-        *slot.label.at(start - slot.label.width - pen.em(0.3), middle - slot.label.height - 0.3),
+        *slot.label.at(
+            start - slot.label.width - pen.em(0.3), middle - slot.label.height - pen.line(0.5) - 0.3
+        ),
         Arrow(((begin, middle), (start, middle)), pen.line()),
         *slot.way.piece.at(start, middle - slot.way.entry),
     ]
@@ -146,7 +149,7 @@ def down(pen: Pen, content: Down, width: float, of: str) -> Piece:
 
 
 def _via(pen: Pen, number: int, of: str) -> Piece:
-    words = pen.words("by way of", pen.em(6), SMALL, ink=Ink.GREY, role=Role.NOTE, of=of)
+    words = pen.words("by way of", pen.em(6), SMALL, role=Role.NOTE, of=of)
     end = circle(pen, number, is_row=False, of=of)
     x = words.room.width + pen.em(0.4)
     items = (words.at(0, (end.height - words.height) / 2), *end.at(x, 0))

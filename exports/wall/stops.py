@@ -21,7 +21,7 @@ OUTLINES = {
 
 def circle(pen: Pen, number: int, *, is_row: bool, of: str) -> Piece:
     """Return a connector: dark for a row of this chart, light for a step of the full pathway."""
-    side = pen.em(2.1 if is_row or number < 100 else 2.4)
+    side = pen.em(2.1 if is_row or number < 100 else 2.7)
     ink, ground = (Ink.WHITE, Ink.BLACK) if is_row else (Ink.BLACK, Ink.WHITE)
     words = pen.words(
         str(number), side, PLAIN if is_row else SMALL, weight=Weight.BOLD, ink=ink,
@@ -58,15 +58,15 @@ def _said(stop: Stop) -> str:
 
 
 def _box(pen: Pen, text: str, sign: Sign | None, width: float, side: Side) -> Piece:
-    room = width - (pen.em(3.4) if side.stop.row or side.stop.full else 0.0)
-    pad = pen.em(0.6) + (2.2 if sign is Sign.CHART else 0.0)
+    room = width - (pen.em(3.7) if side.stop.row or side.stop.full else 0.0)
+    pad = pen.em(0.6) + (max(2.2, 5 * pen.line()) if sign is Sign.CHART else 0.0)
     words = pen.words(text, room - 2 * pad, PLAIN, role=Role.STEP, of=side.of)
     is_short = "\n" not in text and words.room.width + 2 * pad + 0.5 < room
     box_width = words.room.width + 2 * pad + 0.5 if is_short else room
-    height = words.height + pen.em(0.9)
+    height = words.height + pen.em(1.2)
     weight = pen.line(1.5) if sign is Sign.CHART else pen.line()
     shape = Shape(OUTLINES[sign], 0, 0, box_width, height, weight=weight, of=side.of)
-    return Piece((shape, words.at(pad, pen.em(0.45))), box_width, height)
+    return Piece((shape, words.at(pad, pen.em(0.6))), box_width, height)
 
 
 def _stacked(pen: Pen, above: Piece, below: Piece) -> Piece:

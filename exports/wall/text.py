@@ -17,11 +17,14 @@ def _lines(content: Wall) -> Iterator[str]:
     yield f"Use when: {content.use_when}"
     yield ""
     yield "First"
-    for number, one in enumerate(content.first, 1):
-        yield f"  {number}. {one.headline}"
-        yield from (f"     {line}" for line in one.lines)
+    for letter, one in zip("ABCD", content.first, strict=False):
+        yield f"  {letter}. {one.headline}"
+        yield from (f"     {task.who}: {task.text}" for task in one.lines)
+        yield from (f"     {choice}" for choice in one.choices)
     yield ""
     yield "Then"
+    if content.opening is not None:
+        yield f"  By way of step {content.opening.via} of the full pathway."
     for row in content.rows:
         yield from _row(row)
     yield ""

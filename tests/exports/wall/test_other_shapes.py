@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from itertools import product
+
 import pytest
 from chamberwise.exports.control.frame import Frame
 from chamberwise.exports.paper.sizes import Paper, Sized, Turn
 from chamberwise.exports.typesetting.measuring import Ruler
-from chamberwise.exports.wall.content import Down, First, Note, Row, Side, Sign, Stop, Wall
+from chamberwise.exports.wall.content import Down, First, Note, Row, Side, Sign, Stop, Task, Wall
 from chamberwise.exports.wall.placing import place
 
 from tests.exports.flow.stage import FLAGSHIP, assert_lawful, control, shipped
+from tests.support.thorough import cases
 
 RULER = Ruler()
 WORDS = {
@@ -19,6 +22,11 @@ WORDS = {
     "Cyrillic": "Закройте клапан немедленно",
     "short": "Go",
 }
+SHAPES = ((2, 2, 0), (5, 5, 1), (9, 3, 4), (14, 2, 3), (20, 4, 2))
+A3, A1 = Sized(Paper.A3), Sized(Paper.A1, Turn.LANDSCAPE)
+EVERY = [*product(WORDS, SHAPES, (A3, A1))]
+FEW = [each for each in EVERY if each[0] == "plain" or each[1:] == (SHAPES[2], A3)]
+TRIED = cases(FEW, (each for each in EVERY if each not in FEW))
 
 
 def chart(rows: int, fan: int, words: str, firsts: int) -> Wall:
@@ -27,8 +35,9 @@ def chart(rows: int, fan: int, words: str, firsts: int) -> Wall:
         "made-up",
         said,
         f"{said} fails.",
-        tuple(First(f"f{n}", said, (f"{said} now.",) * 3) for n in range(firsts)),
+        tuple(First(f"f{n}", said, (Task("Surgeon", f"{said} now."),) * 3) for n in range(firsts)),
         tuple(row(number, rows, fan, said) for number in range(1, rows + 1)),
+        Down("", 7) if firsts else None,
         (said,),
         (Note("danger", f"{said} too late.", f"{said} now."),) * 2,
         3,
@@ -56,14 +65,11 @@ def side(number: int, each: int, rows: int, said: str) -> Side:
     return Side(f"{said} {each}", done, stops[each % 4], f"made-up/s{number}/{each}")
 
 
-@pytest.mark.parametrize("words", WORDS)
-@pytest.mark.parametrize(
-    ("rows", "fan", "firsts"), [(2, 2, 0), (5, 5, 1), (9, 3, 4), (14, 2, 3), (20, 4, 2)]
-)
-@pytest.mark.parametrize("sized", [Sized(Paper.A3), Sized(Paper.A1, Turn.LANDSCAPE)], ids=str)
+@pytest.mark.parametrize(("words", "shape", "sized"), TRIED, ids=str)
 def test_it_prints_lawfully_or_does_not_fit(
-    rows: int, fan: int, firsts: int, words: str, sized: Sized
+    words: str, shape: tuple[int, int, int], sized: Sized
 ) -> None:
+    rows, fan, firsts = shape
     frame = Frame(RULER, control(shipped(), FLAGSHIP), sized.format)
     placed = place(chart(rows, fan, words, firsts), frame.body, RULER)
     if placed is None:
