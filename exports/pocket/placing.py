@@ -29,7 +29,7 @@ from chamberwise.exports.pocket.content import (
     more_lines,
     more_notes,
 )
-from chamberwise.exports.printing.order import UnfitError
+from chamberwise.exports.printing.unfit import UnfitError
 
 PADDING = 3.6
 PANELS = 4

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import groupby
 
+from chamberwise.engine.chart.fork import fork_words
 from chamberwise.engine.chart.main_line import wall_chart as chart_of
 from chamberwise.engine.chart.numbers import step_numbers
 from chamberwise.engine.chart.ways import Ends, Way, ways
@@ -63,12 +64,7 @@ def headline(library: Library, pathway: Pathway, step: Step) -> str:
             back = step.id in comes_back_by(library, pathway.id)
             return f"Back to the chart you came from: {step.title}" if back else step.title
     assert isinstance(step, Branch)
-    findings = library.words(pathway.id).findings
-    names = dict.fromkeys(name for row in step.rows for name, _ in row.when.terms)
-    titles = [findings[name].title for name in names]
-    return "Decide by: " + ", ".join(
-        [titles[0], *(each[:1].lower() + each[1:] for each in titles[1:])]
-    )
+    return fork_words(library, pathway.id, step)
 
 
 def _first(library: Library, pathway: Pathway, name: StepId) -> First:

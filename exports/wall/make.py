@@ -26,24 +26,28 @@ def make(order: Order) -> Made:
     frame = Frame(order.ruler, order.control, order.sized.format)
     placed = place(content, frame.body, order.ruler)
     if placed is not None and (order.distance or 0) <= _far(placed):
-        return Made((frame.page(placed.items, 1, 1, _said(placed)),), _told(content))
+        return Made((frame.page(placed.items, 1, 1, _said(content, placed)),), _told(content))
     least = size_for(order.distance) / SMALL if order.distance else 0.0
     sheets = over_sheets(content, frame.body, order.ruler, least)
     if sheets is None:
         raise _unfit(order, content, placed)
     count = len(sheets.sheets)
     pages = (
-        frame.page(items, number, count, _said(sheets))
+        frame.page(items, number, count, _said(content, sheets))
         for number, items in enumerate(sheets.sheets, 1)
     )
     told = f"The chart takes {count} sheets of {order.sized}: hang them side by side."
     return Made(tuple(pages), (told, *_told(content)))
 
 
-def _said(placed: Placed | Sheets) -> str:
+def _said(content: Wall, placed: Placed | Sheets) -> str:
+    act = f"{_down(_far(placed)):.1f}\u00a0m"
+    if not content.first:
+        return f"Read from up to {act}."
+    glance = f"{_down(read_from(placed.glance)):.1f}\u00a0m"
     return (
-        f"First actions are read from up to {_down(read_from(placed.glance)):.1f}\u00a0m, "
-        f"everything else on the chart from up to {_down(_far(placed)):.1f}\u00a0m."
+        f"First actions are read from up to {glance}, "
+        f"everything else on the chart from up to {act}."
     )
 
 
