@@ -7,6 +7,7 @@ import subprocess
 import sys
 import tomllib
 from collections.abc import Iterable, Iterator
+from configparser import ConfigParser
 from pathlib import Path
 
 import pytest
@@ -15,6 +16,16 @@ from chamberwise.engine.version import VERSION
 TOP = Path(__file__).resolve().parent.parent
 ROOMS = ("engine", "exports", "tui", "protocols")
 LONGEST = 300
+SEES_THE_ENGINE = {
+    "extract",
+    "extract_ways",
+    "headlines",
+    "main_line",
+    "make",
+    "minutes",
+    "opening",
+}
+"""Files in the room of a sheet that take its content out, and the one that carries out an order."""
 SOURCES = sorted(path for room in (*ROOMS, "tests") for path in (TOP / room).rglob("*.py"))
 PYPROJECT = tomllib.loads((TOP / "pyproject.toml").read_text(encoding="utf-8"))
 
@@ -160,6 +171,22 @@ def test_checking_for_a_walk_loads_no_graph_library() -> None:
         "    assert check_for_walk(loaded, name, date(2026, 11, 25)) == []\n"
     )
     assert loaded_by(program) & {"networkx", "numpy", "jinja2", "textual", "argparse"} == set()
+
+
+def test_every_file_of_a_sheet_is_placing_or_takes_content_from_the_engine() -> None:
+    """Import contracts name what must not see the engine; a new file has to be named there too."""
+    contracts = ConfigParser()
+    contracts.read(TOP / ".importlinter", encoding="utf-8")
+    placing = set(contracts["importlinter:contract:placing"]["source_modules"].split())
+    rooms = [path.parent for path in in_room("exports") if path.name == "make.py"]
+    files = {
+        f"chamberwise.exports.{room.name}.{path.stem}": path.stem
+        for room in (TOP / "exports" / "control", *rooms)
+        for path in room.glob("[!_]*.py")
+    }
+    unnamed = {stem for module, stem in files.items() if module not in placing}
+    assert unnamed == SEES_THE_ENGINE
+    assert {each for each in placing if each.count(".") == 3} <= set(files)
 
 
 def packages_there_are() -> list[str]:

@@ -6,12 +6,13 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.pathway import Status as Standing
 from chamberwise.engine.store import register_file
+from chamberwise.exports.paper.sheet import Sheet
 from chamberwise.exports.paper.sizes import Paper, Sized, Turn
 from chamberwise.exports.printing.files import (
     NotWrittenError,
@@ -20,10 +21,11 @@ from chamberwise.exports.printing.files import (
     refuse_strangers,
     write,
 )
-from chamberwise.exports.printing.kinds import NotMadeError, usual
+from chamberwise.exports.printing.kinds import ON_A4, NotMadeError, usual
 from chamberwise.exports.printing.letters import faults
 from chamberwise.exports.printing.order import Kind, Order
 from chamberwise.exports.printing.printing import (
+    Cut,
     Form,
     Job,
     Laid,
@@ -36,9 +38,14 @@ from chamberwise.exports.printing.printing import (
 )
 from chamberwise.exports.printing.registering import copy_of
 from chamberwise.exports.stamp.snapshot import snapshot
-from chamberwise.exports.typesetting.compiling import UnprintableError
+from chamberwise.exports.typesetting.compiling import UnprintableError, to_pdf
+
+if TYPE_CHECKING:
+    from chamberwise.exports.audit.report import Report
+    from chamberwise.exports.audit.terms import Waiver
 
 PACK = "pack"
+NOT_AUDITED = "A draft is printed unaudited; --report audits it."
 
 
 class UnusableOrderError(Exception):
@@ -46,7 +53,11 @@ class UnusableOrderError(Exception):
 
 
 class StoppedOrderError(Exception):
-    """It must not go out so; `args[0]` says why, with each way out."""
+    """It must not go out so; `args[0]` says why, with each way out. `reports` if audited."""
+
+    def __init__(self, why: str, reports: tuple[Report, ...] = ()) -> None:
+        super().__init__(why)
+        self.reports = reports
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +76,9 @@ class Wanted:
     out: Path | None = None
     is_folder: bool = False
     overwrite: bool = False
+    waivers: tuple[Waiver, ...] = ()
+    is_reported: bool = False
+    """Whether the audit is wanted of a draft too; what is approved always has it."""
 
     @property
     def is_pack(self) -> bool:
@@ -74,27 +88,31 @@ class Wanted:
     def sized(self, kind: Kind) -> Sized:
         """Return the paper of a kind; in a pack, what was asked is meant of the wall chart."""
         usually = usual(kind)
-        if self.is_pack and kind is not Kind.WALL_CHART:
+        if kind in ON_A4 or (self.is_pack and kind is not Kind.WALL_CHART):
             return usually
         return Sized(self.paper or usually.paper, self.turn or usually.turn)
 
 
 class Done(NamedTuple):
-    """What was written, which sheets they are, and what the person who asked should know."""
+    """What was written, which sheets they are, what the person who asked should know, audits."""
 
     files: tuple[Path, ...]
     orders: tuple[tuple[Kind, Order], ...]
     told: tuple[str, ...]
+    reports: tuple[Report, ...]
 
 
 def print_sheets(library: Library, wanted: Wanted) -> Done:
     """Write the sheets, or nothing. Raises `UnusableOrderError` or `StoppedOrderError`."""
     try:
         orders = _orders(library, wanted)
-        laid = laid_out(orders)
-        _refuse_faulty(laid, library.pathways[wanted.pathway])
-        laid = tuple(_tiled(each, wanted) for each in laid)
-        files = dict(_files(laid, wanted))
+        laid = tuple(_tiled(each, wanted) for each in laid_out(orders))
+        is_approved = library.pathways[wanted.pathway].is_approved
+        is_audited = is_approved or wanted.is_reported or bool(wanted.waivers)
+        made = tuple(_made(each, wanted, is_audited=is_audited) for each in _apart(laid, wanted))
+        reports = tuple(report for each in made for report in each.reports)
+        audit_lines = _judged(reports, library.pathways[wanted.pathway], wanted)
+        files = {path: content for each in made for path, content in _document(each, wanted)}
         for path in () if wanted.overwrite else files:
             refuse_strangers(path)
         write(files)
@@ -103,7 +121,8 @@ def print_sheets(library: Library, wanted: Wanted) -> Done:
     except (NotMadeError, NotWrittenError, UnprintableError) as error:
         raise UnusableOrderError(str(error)) from error
     told = dict.fromkeys(line for each in laid for line in each.told)
-    return Done(tuple(files), orders, (*told, *_standing(library, wanted)))
+    lines = (*told, *audit_lines, *_standing(library, wanted))
+    return Done(tuple(files), orders, lines, reports)
 
 
 def text_of(library: Library, wanted: Wanted) -> str:
@@ -136,6 +155,10 @@ def register(library: Library, done: Done, path: Path, hangs: str = "", source: 
 
 def _orders(library: Library, wanted: Wanted) -> tuple[tuple[Kind, Order], ...]:
     kinds = [*Kind] if wanted.is_pack else [Kind(wanted.what)]
+    if kinds[0] in ON_A4 and wanted.paper not in (None, Paper.A4):
+        raise UnusableOrderError(
+            f"`{kinds[0]}` is made from A4. Leave out `--paper {wanted.paper}`."
+        )
     if library.pathways[wanted.pathway].cases is None:
         if not wanted.is_pack and Kind.CASE_TABLE in kinds:
             raise UnusableOrderError(
@@ -146,15 +169,17 @@ def _orders(library: Library, wanted: Wanted) -> tuple[tuple[Kind, Order], ...]:
     return ordered(job, ((kind, wanted.sized(kind)) for kind in kinds))
 
 
-def _refuse_faulty(laid: Iterable[Laid], pathway: Pathway) -> None:
-    """Raise `StoppedOrderError` where the audit finds errors in a sheet somebody stands for."""
-    if not pathway.is_approved:
-        return
-    from chamberwise.exports.printing.auditing import report_of, told
+def _judged(reports: tuple[Report, ...], pathway: Pathway, wanted: Wanted) -> tuple[str, ...]:
+    """Return what to say of the audit, or raise `StoppedOrderError`: somebody stands for it."""
+    from chamberwise.exports.printing.auditing import told, told_of_draft, told_of_waivers
 
-    found = [line for each in laid for line in told(report_of(each))]
+    waived = told_of_waivers(reports, wanted.waivers)
+    if not pathway.is_approved:
+        return (*waived, *(told_of_draft(reports) if reports else (NOT_AUDITED,)))
+    found = [line for each in reports for line in told(each)]
     if found:
-        raise StoppedOrderError("\n".join(found))
+        raise StoppedOrderError("\n".join(found), reports)
+    return tuple(waived)
 
 
 def _tiled(laid: Laid, wanted: Wanted) -> Laid:
@@ -168,27 +193,49 @@ def _tiled(laid: Laid, wanted: Wanted) -> Laid:
         tiled(page, order.control, order.ruler, f", page {number}" if several else "")
         for number, page in enumerate(laid.pages, start=1)
     ]
-    return replace(laid, pages=tuple(page for each in pages for page in each.pages))
+    cuts = [Cut(len(each.grid.rows), len(each.grid.columns), each.grid.overlap) for each in pages]
+    return replace(
+        laid,
+        pages=tuple(page for each in pages for page in each.pages),
+        uncut=laid,
+        cuts=tuple(cuts),
+    )
 
 
-def _files(laid: tuple[Laid, ...], wanted: Wanted) -> Iterator[tuple[Path, bytes]]:
-    """Yield each file; a pack of drawings or pictures has files for each kind."""
-    if not wanted.is_pack or wanted.form is Form.PDF:
-        yield from _document(laid, wanted, wanted.what)
-    else:
-        for each in laid:
-            yield from _document((each,), wanted, each.kind.value)
+class _Made(NamedTuple):
+    """One document with its audits, if it was audited, and what its files are named after."""
+
+    sheet: Sheet
+    pdf: bytes
+    reports: tuple[Report, ...]
+    name: str
 
 
-def _document(laid: tuple[Laid, ...], wanted: Wanted, what: str) -> Iterable[tuple[Path, bytes]]:
+def _apart(laid: tuple[Laid, ...], wanted: Wanted) -> list[tuple[Laid, ...]]:
+    """Return the documents to make; a pack of drawings or pictures has one for each kind."""
+    is_whole = not wanted.is_pack or wanted.form is Form.PDF
+    return [laid] if is_whole else [(each,) for each in laid]
+
+
+def _made(laid: tuple[Laid, ...], wanted: Wanted, *, is_audited: bool) -> _Made:
     sheet = sheet_of(laid)
     lacking = faults(sheet)
     if lacking:
         raise UnprintableError("\n".join(["This cannot be printed:", *map(str, lacking)]))
+    what = wanted.what if wanted.form is Form.PDF or not wanted.is_pack else laid[0].kind.value
     name = f"{wanted.pathway}-{what}-{laid[0].order.sized.paper}"
     name += "-tiles" if wanted.is_tiled else ""
-    path = destination(wanted.out, name, wanted.form, is_folder=wanted.is_folder)
-    contents = printed(sheet, wanted.form)
+    if not is_audited:
+        return _Made(sheet, to_pdf(sheet), (), name)
+    from chamberwise.exports.printing.auditing import audited
+
+    return _Made(sheet, *audited(laid, wanted.waivers), name)
+
+
+def _document(made: _Made, wanted: Wanted) -> Iterable[tuple[Path, bytes]]:
+    path = destination(wanted.out, made.name, wanted.form, is_folder=wanted.is_folder)
+    is_pdf = wanted.form is Form.PDF
+    contents = [made.pdf] if is_pdf else printed(made.sheet, wanted.form)
     return zip(paged(path, len(contents)), contents, strict=True)
 
 

@@ -16,7 +16,7 @@ Wanted: TypeAlias = Callable[[Explored], set[Place]]
 
 FIRST_LOOK_UP = 40
 MOST_AIMS = 8
-NEWS_AHEAD, ROUND_AHEAD = 50, 200
+NEWS_AHEAD, ROUND_AHEAD = 50, 20_000
 """How far a state stands ahead of others that shows something new, and for each round of a loop
 
 towards an exit nobody has come to yet.

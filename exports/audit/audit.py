@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from chamberwise.exports.audit.printed.read import read
 from chamberwise.exports.audit.report import Found, Judged, Report
@@ -13,16 +13,25 @@ from chamberwise.exports.audit.terms import Terms
 from chamberwise.exports.paper.sheet import Sheet
 
 
-def audit(sheet: Sheet, pdf: bytes, terms: Terms) -> Report:
+def audit(
+    sheet: Sheet,
+    pdf: bytes,
+    terms: Terms,
+    *,
+    first: int | None = None,
+    rules: Sequence[Rule] = RULES,
+) -> Report:
     """Return what is wrong with a sheet and the PDF made of it.
 
+    `first` is the page, from nought, at which the sheet begins in a file that holds others too.
     Bytes that are no PDF raise `exports.audit.printed.read.UnreadableError`.
     """
-    subject = subject_of(sheet, read(pdf), terms)
+    pages = None if first is None else range(first, first + len(sheet.pages))
+    subject = subject_of(sheet, read(pdf, pages), terms)
     waived = {each.rule: each.reason.strip() for each in terms.waivers if each.reason.strip()}
     found: list[Found] = []
     judged: list[Judged] = []
-    for rule in RULES:
+    for rule in rules:
         faults, verdict = apply(rule, subject, waived.get(rule.id, ""))
         found += faults
         judged.append(verdict)

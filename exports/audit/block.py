@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
@@ -15,6 +16,9 @@ from chamberwise.exports.legibility.angle import MM_PER_POINT
 from chamberwise.exports.paper.sheet import Role, Text, Tier
 
 SHOWN = 60
+ZERO_WIDE = "\u200b"
+ADDRESS = re.compile(r"\b[\w-]+(?:\.[\w-]+)+/\S*")
+"""An address on the web, with or without its scheme."""
 
 
 @dataclass(frozen=True)
@@ -35,7 +39,7 @@ class Line:
         """What its letters cover."""
         return around([each.box for each in self.stretches])
 
-    @property
+    @cached_property
     def size(self) -> float:
         """The size of its largest letters, in points."""
         return max(each.size for each in self.stretches)
@@ -74,12 +78,25 @@ class Block:
         """The printed words on one line, as they are read aloud."""
         return " ".join(line.text.strip() for line in self.lines)
 
-    @property
+    @cached_property
+    def prose(self) -> str:
+        """The same less addresses: those are copied as they are, whatever they spell.
+
+        Which words are an address is told by the placed text, for a line may end within one.
+        """
+        printed = self.flat
+        placed = self.text.text.replace(ZERO_WIDE, "") if "/" in printed else ""
+        for address in ADDRESS.findall(placed):
+            spaced = rf"[\s{ZERO_WIDE}]*".join(re.escape(each) for each in address)
+            printed = re.sub(spaced, "", printed)
+        return printed
+
+    @cached_property
     def size(self) -> float:
         """The size of its smallest letters, in points."""
         return min(each.size for each in self.stretches)
 
-    @property
+    @cached_property
     def x_height(self) -> float:
         """Height of its small letters, in millimetres."""
         return x_height(self.size)
@@ -96,7 +113,7 @@ class Block:
             return around([each.box for each in self.stretches])
         return placed_box(self.text)
 
-    @property
+    @cached_property
     def where(self) -> Where:
         """Its place and first words."""
         return Where(self.page, self.text.x, self.text.y, _short(self.text.text))

@@ -86,15 +86,8 @@ def outline_of(shape: Shape) -> tuple[Point, ...]:
     box = box_of(shape)
     if shape.outline is not Outline.DECISION:
         return box.corners
-    tip, middle = min(shape.height / 2, 6.0), (box.top + box.bottom) / 2
-    return (
-        (box.left + tip, box.top),
-        (box.right - tip, box.top),
-        (box.right, middle),
-        (box.right - tip, box.bottom),
-        (box.left + tip, box.bottom),
-        (box.left, middle),
-    )
+    centre, middle = box.centre
+    return (centre, box.top), (box.right, middle), (centre, box.bottom), (box.left, middle)
 
 
 def inner_outline(shape: Shape) -> tuple[Point, ...]:

@@ -77,10 +77,13 @@ def _text_on_text(lines: list[Set]) -> Iterator[Overlap]:
 
 def _arrow_on_box(side: Side) -> Iterator[Overlap]:
     for arrow in side.flow.arrows:
+        room = round_points(arrow.points)
         for node in side.flow.nodes:
+            # An arrow well inside a box is one of its ways out, printed in it beside its label.
+            is_content = box_of(node).grown(-DEPTH).contains(room)
             outline = outline_of(node)
             parts = segments(arrow.points)
-            if any(runs_through(a, b, outline, DEPTH) for a, b in parts):
+            if not is_content and any(runs_through(a, b, outline, DEPTH) for a, b in parts):
                 where = Where(side.number, *arrow.points[0], arrow.of)
                 yield Overlap(f'an arrow through the box "{node.of}"', where)
 

@@ -9,13 +9,13 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from chamberwise.exports.audit.block import Block, placed_box
-from chamberwise.exports.audit.flow import Flow, flow_of
+from chamberwise.exports.audit.flow import Flow, box_of, flow_of
 from chamberwise.exports.audit.geometry import Box, Point
 from chamberwise.exports.audit.printed.content import Leaf, Path, Printed, Stretch
 from chamberwise.exports.audit.rule import Where
 from chamberwise.exports.audit.terms import Distances, Terms, usual_distances
 from chamberwise.exports.paper.inks import Ink
-from chamberwise.exports.paper.sheet import Page, Role, Sheet, Text, Tier
+from chamberwise.exports.paper.sheet import Page, Role, Shape, Sheet, Text, Tier
 
 LEAST_GROUND = 3.0
 """Areas narrower than this, in millimetres, are no ground of a text: heads, modules."""
@@ -37,7 +37,7 @@ class Side:
         """Every placed text with what was printed for it, in reading order."""
         texts = self.page.texts
         found: list[list[Stretch]] = [[] for _ in texts]
-        rooms = [placed_box(text) for text in texts]
+        rooms = [placed_box(text).grown(0.5) for text in texts]
         letters = [_letters(text) for text in texts]
         for stretch in self.leaf.stretches:
             place = _owner(stretch, rooms, letters)
@@ -47,6 +47,11 @@ class Side:
             Block(text, self.number, tuple(stretches))
             for text, stretches in zip(texts, found, strict=True)
         )
+
+    @cached_property
+    def shapes(self) -> tuple[tuple[Box, Shape], ...]:
+        """Every shape with the rectangle round it."""
+        return tuple((box_of(each), each) for each in self.page.items if isinstance(each, Shape))
 
     @cached_property
     def strays(self) -> tuple[Stretch, ...]:
@@ -131,12 +136,15 @@ class Subject:
     terms: Terms
     sides: tuple[Side, ...]
 
+    @cached_property
+    def _printed(self) -> tuple[tuple[Side, Block], ...]:
+        return tuple((side, each) for side in self.sides for each in side.blocks if each.stretches)
+
     def blocks(self, *roles: Role) -> Iterator[tuple[Side, Block]]:
         """Yield printed blocks, of some roles or of all; blank ones are left out."""
-        for side in self.sides:
-            for block in side.blocks:
-                if block.stretches and (not roles or block.role in roles):
-                    yield side, block
+        for side, block in self._printed:
+            if not roles or block.role in roles:
+                yield side, block
 
     def to_act_on(self) -> Iterator[tuple[Side, Block]]:
         """Yield what is read from across the room or when stepping up."""
@@ -163,6 +171,6 @@ def _letters(text: Text) -> str:
 def _owner(stretch: Stretch, rooms: list[Box], letters: list[str]) -> int | None:
     """Return which text a stretch belongs to: the least room with those words, or any room."""
     middle, read = stretch.box.centre, "".join(stretch.text.split())
-    inside = [place for place, room in enumerate(rooms) if room.grown(0.5).holds(middle)]
+    inside = [place for place, room in enumerate(rooms) if room.holds(middle)]
     same = [place for place in inside if read in letters[place]]
     return min(same or inside, key=lambda place: rooms[place].area, default=None)

@@ -15,7 +15,7 @@ from chamberwise.exports.paper.sheet import Role
 def hits(subject: Subject, rule: WordingRule, roles: tuple[Role, ...]) -> Iterator[Measure]:
     """Yield what a rule of the engine finds in the printed words of some roles."""
     for _, block in subject.blocks(*roles):
-        found = [hit.message for hit in rule.find(block.flat)]
+        found = [hit.message for hit in rule.find(block.prose)]
         for message in found:
             yield counted(True, block.where, message)
         if not found:

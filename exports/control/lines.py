@@ -19,7 +19,7 @@ def identity(control: Control, page: int, pages: int) -> str:
     parts = (
         f"{control.title}, {control.sheet}",
         control.unit or "No unit named",
-        f"Document {control.document}, edition {control.edition}",
+        f"Document {_whole(control.document)}, edition {control.edition}",
         f"Author: {', '.join(control.authors)}",
         approved,
         f"Reviewed {day(control.reviewed)}",
@@ -29,10 +29,15 @@ def identity(control: Control, page: int, pages: int) -> str:
     return "\u2002\u00b7\u2002".join(part.replace(" ", "\u00a0") for part in parts)
 
 
+def _whole(name: str) -> str:
+    """Return a name that no line end parts: hyphens that do not break."""
+    return name.replace("-", "\u2011")
+
+
 def currency(control: Control, far: str) -> str:
     """Return how to learn whether the paper is current, and from how far it is read."""
     return (
         f"Stamp {control.code}. Printed {day(control.made)}. A printed copy is not kept current: "
         f"ask with chamberwise\u00a0stamp\u00a0{control.code}. {far} "
-        "Print at 100 %: the bar is 100\u00a0mm."
+        "Print at 100\u00a0%: the bar is 100\u00a0mm."
     )

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from chamberwise.exports.flow.block import Area, Laid
 from chamberwise.exports.flow.laying import WAYS_OUT, moved
 from chamberwise.exports.paper.sheet import Item
-from chamberwise.exports.printing.order import UnfitError
+from chamberwise.exports.printing.unfit import UnfitError
 
 
 def fill(

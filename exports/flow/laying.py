@@ -7,8 +7,10 @@ from dataclasses import replace
 
 from chamberwise.exports.flow.block import Block, Group, Laid, Panel
 from chamberwise.exports.flow.holding import held
+from chamberwise.exports.legibility.line import widest
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import (
+    Align,
     Arrow,
     Item,
     Outline,
@@ -17,7 +19,7 @@ from chamberwise.exports.paper.sheet import (
     Shape,
     Text,
 )
-from chamberwise.exports.printing.order import UnfitError
+from chamberwise.exports.printing.unfit import UnfitError
 from chamberwise.exports.typesetting.measuring import Ruler, Setting
 
 WAYS_OUT = ("Print on larger paper.", "Shorten the words.", "Print the full pathway.")
@@ -51,6 +53,13 @@ def beside(left: Laid, right: Laid, at: float) -> Laid:
     return Laid(items, max(left.height, right.height), max(left.after, right.after))
 
 
+def under(above: Laid, below: Laid) -> Laid:
+    """Return two as one, the second under the first with the gap that the first asks for."""
+    down = above.height + above.after
+    items = (*above.items, *(moved(item, 0, down) for item in below.items))
+    return Laid(items, down + below.height, below.after, below.keeps_next)
+
+
 def moved(item: Item, right: float, down: float) -> Item:
     """Return an item moved, in millimetres."""
     if isinstance(item, Arrow):
@@ -71,7 +80,20 @@ def _inner(panel: Panel | None, width: float) -> float:
 
 
 def _setting(block: Block, width: float) -> Setting:
-    return Setting(block.runs, block.style, width - block.indent)
+    """Return a block's words in their column, or in the part of it that lines should fill."""
+    inner = width - block.indent
+    is_left = block.style.align is Align.LEFT
+    return Setting(
+        block.runs, block.style, min(inner, widest(block.style.size)) if is_left else inner
+    )
+
+
+def _fitting(ruler: Ruler, block: Block, width: float) -> Setting:
+    """Return the same; where one word needs it, in the whole column."""
+    setting = _setting(block, width)
+    if ruler(setting).longest > setting.width:
+        return setting._replace(width=width - block.indent)
+    return setting
 
 
 def _lead(block: Block) -> Setting:
@@ -96,7 +118,7 @@ def _laid(ruler: Ruler, group: Group, width: float, most: float) -> Iterable[Lai
 
 
 def _height(ruler: Ruler, block: Block, width: float) -> float:
-    room = ruler(_setting(block, width))
+    room = ruler(_fitting(ruler, block, width))
     if room.longest > width - block.indent + 0.01:
         raise UnfitError(f"A word of “{_text(block)}” is wider than its column.", WAYS_OUT)
     return room.height + (WRITE_HEIGHT if _writes_below(ruler, block, width) else 0.0)
@@ -138,8 +160,11 @@ def _of_block(
         lead = (Run(block.lead),)
         yield Text(x, y, block.indent, room, lead, block.style, Role.NUMBER, block.tier)
     left, inner = x + block.indent, width - block.indent
-    room = ruler(_setting(block, width)).height
-    yield Text(left, y, inner, room, block.runs, block.style, block.role, block.tier, block.of)
+    words = _fitting(ruler, block, width)
+    room = ruler(words).height
+    yield Text(
+        left, y, words.width, room, block.runs, block.style, block.role, block.tier, block.of
+    )
     if block.to_write:
         below = _writes_below(ruler, block, width)
         start = left if below else left + ruler(_setting(block, width)).width + 2

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from chamberwise.exports.flow.block import Block, Group, Laid
-from chamberwise.exports.flow.laying import beside, lay, moved
+from chamberwise.exports.flow.laying import beside, lay, moved, under
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Arrow, Item, Outline, Shape
 from chamberwise.exports.typesetting.measuring import Ruler
@@ -20,8 +19,9 @@ REMARK_WIDTH = 108.0
 def titled(ruler: Ruler, title: Block, remark: Block, width: float) -> Laid:
     """Return a title with a remark at its right, or below it where there is no room beside."""
     if width < 2 * REMARK_WIDTH:
-        below = replace(remark, before=0.8)
-        return lay(ruler, [Group((title, below), 2.0)], min(width, REMARK_WIDTH + 84), 1e6)[0]
+        (above,) = lay(ruler, [Group((title,), 0.8)], width, 1e6)
+        (below,) = lay(ruler, [Group((remark,), 2.0)], min(width, REMARK_WIDTH), 1e6)
+        return under(above, below)
     at = width - REMARK_WIDTH
     (left,) = lay(ruler, [Group((title,), 2.0)], at - 6, 1e6)
     (right,) = lay(ruler, [Group((remark,), 2.0)], REMARK_WIDTH, 1e6)

@@ -1,21 +1,86 @@
-"""The audit of what is to go out: an approved sheet with an error does not."""
+"""The audit of what is to go out, on the very file: an approved sheet with an error does not."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
+from typing import NamedTuple
 
 from chamberwise.exports.audit.audit import audit
 from chamberwise.exports.audit.report import Found, Report
-from chamberwise.exports.audit.terms import Terms
-from chamberwise.exports.printing.printing import Laid, sheet_of
+from chamberwise.exports.audit.rules.printing import OF_A_TILE
+from chamberwise.exports.audit.rules.registry import RULES
+from chamberwise.exports.audit.terms import Terms, Tiling, Waiver
+from chamberwise.exports.paper.sheet import Page, Sheet
+from chamberwise.exports.paper.sizes import Paper, Sized, Turn
+from chamberwise.exports.printing.printing import Cut, Laid, sheet_of
 from chamberwise.exports.typesetting.compiling import to_pdf
 
 
-def report_of(laid: Laid) -> Report:
-    """Return the audit of one kind of sheet, made for it alone, uncut."""
-    sheet, order = sheet_of((laid,)), laid.order
-    terms = Terms(laid.kind, order.sized, order.control, order.distance)
-    return audit(sheet, to_pdf(sheet), terms)
+class Audited(NamedTuple):
+    """A finished PDF and a report for each kind of sheet in it; of one cut into tiles, two."""
+
+    pdf: bytes
+    reports: tuple[Report, ...]
+
+
+def audited(laid: Sequence[Laid], waivers: tuple[Waiver, ...] = ()) -> Audited:
+    """Make one file of some kinds and audit each. Raises `UnprintableError`."""
+    sheet = sheet_of(laid)
+    pdf = to_pdf(sheet)
+    return Audited(pdf, tuple(_reports(sheet, laid, pdf, waivers)))
+
+
+def _reports(
+    sheet: Sheet, laid: Sequence[Laid], pdf: bytes, waivers: tuple[Waiver, ...]
+) -> Iterator[Report]:
+    start = 0
+    for each in laid:
+        if each.uncut:
+            # Content is judged whole: a tile is a window on it, and shows what it shows.
+            yield from audited((each.uncut,), waivers).reports
+            yield from _of_tiles(sheet, each, pdf, waivers, start)
+        else:
+            terms = _terms(each, waivers)
+            yield audit(_part(sheet, each.pages), pdf, terms, first=start)
+        start += len(each.pages)
+
+
+def _of_tiles(
+    sheet: Sheet, laid: Laid, pdf: bytes, waivers: tuple[Waiver, ...], start: int
+) -> Iterator[Report]:
+    """Yield a report of the tiles of each page that was cut."""
+    place = 0
+    for number, cut in enumerate(laid.cuts, start=1):
+        pages = laid.pages[place : place + cut.pages]
+        terms = replace(_terms(laid, waivers), sized=_sized(pages), tiling=_tiling(cut))
+        report = audit(_part(sheet, pages), pdf, terms, first=start + place, rules=OF_A_TILE)
+        which = f" {number}" if len(laid.cuts) > 1 else ""
+        yield replace(report, sheet=f"{report.sheet}{which}, cut into tiles")
+        place += cut.pages
+
+
+def _part(sheet: Sheet, pages: tuple[Page, ...]) -> Sheet:
+    return replace(sheet, pages=pages)
+
+
+def _sized(pages: tuple[Page, ...]) -> Sized:
+    width, height = pages[-1].format
+    return Sized(Paper.A4, Turn.PORTRAIT if width < height else Turn.LANDSCAPE)
+
+
+def _tiling(cut: Cut) -> Tiling:
+    return Tiling(cut.rows, cut.columns, cut.overlap)
+
+
+def _terms(laid: Laid, waivers: tuple[Waiver, ...]) -> Terms:
+    order = laid.order
+    return Terms(laid.kind, order.sized, order.control, order.distance, waivers=waivers)
+
+
+def is_rule(name: str) -> bool:
+    """Return whether the audit has a rule of this name."""
+    return any(each.id == name for each in RULES)
 
 
 def told(report: Report) -> Iterator[str]:
@@ -26,6 +91,26 @@ def told(report: Report) -> Iterator[str]:
         first, *more = (each for each in report.errors if each.rule == rule)
         places = f"; and at {len(more)} more" if more else ""
         yield f"  - {_error(first)}{places}"
+
+
+def told_of_draft(reports: Iterable[Report]) -> Iterator[str]:
+    """Yield one line where sheets that are printed all the same have errors."""
+    count = sum(len(each.errors) for each in reports)
+    if count:
+        errors = "1 error" if count == 1 else f"{count} errors"
+        yield f"The audit found {errors}: the report shows them."
+
+
+def told_of_waivers(reports: Sequence[Report], waivers: Iterable[Waiver]) -> Iterator[str]:
+    """Yield what each waiver let through, and which was not needed."""
+    for waiver in waivers:
+        let = [found for each in reports for found in each.of(waiver.rule) if found.waived]
+        errors = sum(found.severity == "error" for found in let)
+        if errors:
+            places = "1 place" if errors == 1 else f"{errors} places"
+            yield f"Waived {waiver.rule} at {places}: {waiver.reason}"
+        else:
+            yield f"The waiver for {waiver.rule} is not needed: no sheet breaks the rule."
 
 
 def _error(found: Found) -> str:

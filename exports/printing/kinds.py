@@ -35,6 +35,9 @@ USUAL: Mapping[Kind, Sized] = {
 }
 """What a kind is printed on where nobody says; else A4 portrait."""
 
+ON_A4 = frozenset({Kind.POCKET_CARD, Kind.ROLE_CARDS})
+"""Cards that are cut or folded from A4, whichever way round; other papers make no other card."""
+
 
 class NotMadeError(Exception):
     """No room makes this kind yet; `args[0]` says which."""

@@ -48,14 +48,19 @@ def faults(sheet: Sheet) -> tuple[Fault, ...]:
 
 
 def _faults(sheet: Sheet) -> Iterator[Fault]:
-    letters = covered()
+    everything = {letter for page in sheet.pages for text in page.texts for letter in text.text}
+    lacking = {letter for letter in everything - {"\n"} if not _is_printed(letter)}
     for number, page in enumerate(sheet.pages, start=1):
-        for text in page.texts:
+        for text in page.texts if lacking else ():
             words = text.text
-            for letter in dict.fromkeys(words.replace("\n", "")):
-                is_lacking = not any(ord(letter) in group for group in letters)
-                if is_lacking or bidirectional(letter) in RIGHT_TO_LEFT:
+            for letter in dict.fromkeys(words):
+                if letter in lacking:
                     yield Fault(letter, words, number)
+
+
+def _is_printed(letter: str) -> bool:
+    is_there = any(ord(letter) in group for group in covered())
+    return is_there and bidirectional(letter) not in RIGHT_TO_LEFT
 
 
 @cache

@@ -11,6 +11,7 @@ from chamberwise.exports.control.content import Control
 from chamberwise.exports.paper.sheet import Page
 from chamberwise.exports.paper.sizes import Sized
 from chamberwise.exports.printing.kind import Kind as Kind
+from chamberwise.exports.printing.unfit import UnfitError as UnfitError
 from chamberwise.exports.typesetting.measuring import Ruler
 
 
@@ -33,12 +34,3 @@ class Made:
 
     pages: tuple[Page, ...]
     told: tuple[str, ...] = ()
-
-
-class UnfitError(Exception):
-    """The content cannot be read on this paper from there; says why, and each way out."""
-
-    def __init__(self, why: str, ways_out: tuple[str, ...]) -> None:
-        super().__init__(why)
-        self.why = why
-        self.ways_out = ways_out

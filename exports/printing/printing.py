@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
+from typing import NamedTuple
 
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId
@@ -23,6 +24,8 @@ from chamberwise.exports.stamp.modules import modules
 from chamberwise.exports.typesetting.measuring import Ruler
 
 LANGUAGE = "en"
+PLAIN = str.maketrans({"\u00a0": " ", "\u2011": "-"})
+"""Signs that keep a line of print together, as they are typed."""
 
 
 class Form(StrEnum):
@@ -51,14 +54,29 @@ class Job:
     ruler: Ruler = field(default_factory=Ruler, compare=False)
 
 
+class Cut(NamedTuple):
+    """How a page was cut into tiles, the overlap in millimetres; one page more shows the whole."""
+
+    rows: int
+    columns: int
+    overlap: float
+
+    @property
+    def pages(self) -> int:
+        """How many pages the tiles and the page that shows them take."""
+        return self.rows * self.columns + 1
+
+
 @dataclass(frozen=True, slots=True)
 class Laid:
-    """One kind of sheet, laid out."""
+    """One kind of sheet, laid out; where it was cut, as it was before, and how each page was."""
 
     kind: Kind
     order: Order
     pages: tuple[Page, ...]
     told: tuple[str, ...] = ()
+    uncut: Laid | None = None
+    cuts: tuple[Cut, ...] = ()
 
 
 class UnfitSheetsError(Exception):
@@ -122,7 +140,8 @@ def printed(sheet: Sheet, form: Form) -> list[bytes]:
 def _controlled(text: str, control: Control) -> str:
     """Return a text between its marks and what the foot of a page says."""
     use = "".join(run.text for run in rule_of_use())
-    about = identity(control, 1, 1).replace("\u00a0", " ").split("\u2002·\u2002")[:-1]
+    plain = identity(control, 1, 1).translate(PLAIN)
+    about = plain.split("\u2002·\u2002")[:-1]
     asked = f"Stamp {control.code}. Is it current? chamberwise stamp {control.code}"
     return "\n".join((*control.marks, text.rstrip("\n"), "", use, *about, asked))
 

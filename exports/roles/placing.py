@@ -13,7 +13,7 @@ from chamberwise.exports.flow.far import far
 from chamberwise.exports.flow.filling import fill, placed
 from chamberwise.exports.flow.laying import WAYS_OUT, lay, moved
 from chamberwise.exports.paper.sheet import Item, Page
-from chamberwise.exports.printing.order import UnfitError
+from chamberwise.exports.printing.unfit import UnfitError
 from chamberwise.exports.roles.blocks import groups, head
 from chamberwise.exports.roles.content import RoleCard
 

@@ -25,7 +25,7 @@ def head(script: Script) -> Group:
         (
             Block(plain(f"Reader's script: {script.title}"), TITLE, Role.TITLE),
             Block(plain(script.trigger), BODY, before=1.0),
-            Block(plain(STANDING), REMARK, Role.NOTE, before=1.0),
+            *(Block(plain(each), REMARK, Role.NOTE, before=1.0) for each in STANDING),
         ),
         3.0,
     )

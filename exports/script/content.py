@@ -7,7 +7,8 @@ from enum import StrEnum
 
 CALL_OUTS = 10
 STANDING = (
-    "Read one line a breath. Numbers are those of the full pathway. Stop when somebody says stop."
+    "Read one line a breath. Stop when somebody says stop.",
+    "Numbers are those of the full pathway.",
 )
 
 

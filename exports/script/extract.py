@@ -53,7 +53,7 @@ def script(library: Library, name: PathwayId) -> Script:
         ScriptStep(
             told.of(each),
             numbers[each],
-            breaths(headline(library, own.steps[each])),
+            breaths(headline(library, own.steps[each], own.id)),
             isinstance(own.steps[each], Question),
             tuple(_lines(told, own.steps[each])),
         )
@@ -155,6 +155,9 @@ def _onward(told: _Told, here: StepId, way: Way) -> Iterator[ScriptLine]:
 
 def _by_what_is_known(told: _Told, here: StepId, branch: StepId) -> Iterator[ScriptLine]:
     """Yield the rows of a branch that the main line passes over, and where each leads."""
+    fork = told.own.steps[branch]
+    words = headline(told.library, fork, told.own.id)
+    yield ScriptLine(Mark.SAY, breaths(f"{words}."), told.of(branch), 1)
     for way in ways(told.library, told.own.id, branch, frozenset(told.line)):
         said = ", or ".join(_lowered(way.labels))
         yield ScriptLine(Mark.ANSWER, breaths(f"{said}:", 5), told.of(branch), 1)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.chart.fork import fork_words
 from chamberwise.engine.chart.numbers import step_numbers
 from chamberwise.engine.chart.ways import Ends, Way
 from chamberwise.engine.model.library import Library
@@ -20,8 +21,11 @@ from chamberwise.engine.model.step import (
 GO_ON = "go on"
 
 
-def headline(library: Library, step: Step) -> str:
-    """Return the short wording of a step; of a question its text."""
+def headline(library: Library, step: Step, pathway: PathwayId | None = None) -> str:
+    """Return the short wording of a step; of a question its text.
+
+    Of a branch it is what decides, where the pathway it belongs to is told.
+    """
     match step:
         case Question():
             return step.question
@@ -32,7 +36,9 @@ def headline(library: Library, step: Step) -> str:
         case Outcome():
             return step.title
         case Branch():
-            return step.short or "Go by what is known"
+            if step.short or pathway is None:
+                return step.short or "Decide by what is known"
+            return fork_words(library, pathway, step)
 
 
 def chart_title(library: Library, pathway: PathwayId) -> str:
@@ -48,9 +54,10 @@ def way_end(
     number = step_numbers(pathway)[way.step]
     place = line.index(way.step) if way.step in line else -1
     if place == line.index(here) + 1:
-        return GO_ON
+        is_asked = isinstance(step, Question)
+        return GO_ON if is_asked else f"{headline(library, step, pathway.id)} (see\u00a0{number})"
     if isinstance(step, Branch):
-        return f"what is known decides (see\u00a0{number})"
+        return f"{headline(library, step, pathway.id)} (see\u00a0{number})"
     if way.ends is Ends.AT_ROW:
         turn = "on" if place > line.index(here) else "back"
         return f"{turn} to “{headline(library, step)}”"

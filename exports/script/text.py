@@ -14,7 +14,7 @@ def text(script: Script) -> str:
 
 
 def _lines(script: Script) -> Iterator[str]:
-    yield from (f"Reader's script: {script.title}", FOLLOW, script.trigger, STANDING)
+    yield from (f"Reader's script: {script.title}", FOLLOW, script.trigger, *STANDING)
     for step in script.steps:
         yield from (
             "",

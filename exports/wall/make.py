@@ -41,10 +41,10 @@ def make(order: Order) -> Made:
 
 
 def _said(content: Wall, placed: Placed | Sheets) -> str:
-    act = f"{_down(_far(placed)):.1f}\u00a0m"
+    act = _down(_far(placed))
     if not content.first:
         return f"Read from up to {act}."
-    glance = f"{_down(read_from(placed.glance)):.1f}\u00a0m"
+    glance = _down(read_from(placed.glance))
     return (
         f"First actions are read from up to {glance}, "
         f"everything else on the chart from up to {act}."
@@ -55,9 +55,10 @@ def _far(placed: Placed | Sheets) -> float:
     return read_from(max(round(placed.size * SMALL, 1), LEAST_SMALL))
 
 
-def _down(metres: float) -> float:
-    """Return a distance rounded down to a tenth: what is printed must be true."""
-    return floor(metres * 10) / 10
+def _down(metres: float) -> str:
+    """Return a distance rounded down, below a metre to the centimetre: what is printed is true."""
+    places = 1 if metres >= 1 else 2
+    return f"{floor(metres * 10**places) / 10**places:.{places}f}\u00a0m"
 
 
 def _told(content: Wall) -> tuple[str, ...]:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import sys
 
-from tests.bench import checking, proving, starting, walking
+from tests.bench import checking, printing, proving, starting, walking
 from tests.bench.measure import Row, show
 
 
@@ -18,6 +18,7 @@ def main(words: list[str]) -> int:
         "checking": checking.rows,
         "proving": proving.rows,
         "walking": walking.rows,
+        "printing": printing.rows,
     }
     rows: list[Row] = []
     for name in words or benches:

@@ -25,6 +25,16 @@ LIBRARY = Path(__file__).resolve().parents[1] / "library"
 NOWHERE = kinds.Room("chamberwise.exports.nowhere", "nothing")
 NAME = "shallow-chamber"
 ON = "2026-11-25"
+NEVER_ENDS = """vocabulary: A rule that nothing keeps
+rules:
+  nothing-ends:
+    title: Nothing ever ends
+    absence: {never: {outcome: any}}
+    harm: The eye stays open.
+    severity: minor
+    instead: Close the eye.
+    sources: [common-practice]
+"""
 
 
 @pytest.fixture(autouse=True)
@@ -229,6 +239,32 @@ def test_a_pathway_that_cannot_be_walked_is_not_printed(tmp_path: Path, capsys: 
     path.write_text(text.replace("start: ", "start: no-such-"))
     assert typed(name=str(path)) == Status.UNUSABLE
     assert "cannot be printed" in capsys.readouterr().err
+
+
+def test_a_pathway_with_an_error_is_not_printed(here: Path, tmp_path: Path, capsys: Said) -> None:
+    path = tmp_path / f"{NAME}.yaml"
+    lines = (LIBRARY / f"{NAME}.yaml").read_text().splitlines(keepends=True)
+    path.write_text("".join(line for line in lines if "cannot tell:" not in line))
+    assert typed(name=str(path)) == Status.UNUSABLE
+    said = capsys.readouterr().err
+    assert "[answers-do-not-cover]" in said
+    assert "cannot be printed until this is put right" in said
+    assert files(here) == []
+
+
+def test_an_approved_pathway_that_breaks_a_rule_is_not_printed_and_a_draft_is(
+    here: Path, tmp_path: Path, capsys: Said
+) -> None:
+    """A local edit that breaks a rule cannot go out as approved."""
+    library = Path(shutil.copytree(LIBRARY, tmp_path / "library"))
+    (library / "vocabulary" / "broken.yaml").write_text(NEVER_ENDS)
+    ordered = ["print", "--library", str(library), "--date", ON]
+    assert run([*ordered, "pressing-lids"]) == Status.FINDINGS
+    said = capsys.readouterr().err
+    assert "It breaks safety rules and cannot go out as approved" in said
+    assert "Nothing ever ends" in said
+    assert files(here) == []
+    assert run([*ordered, NAME]) == Status.CLEAN
 
 
 def test_a_full_disk_leaves_nothing_behind(

@@ -13,6 +13,8 @@ from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import day
 
 if TYPE_CHECKING:
+    from chamberwise.exports.audit.report import Report
+    from chamberwise.exports.audit.terms import Waiver
     from chamberwise.tui.printing import Done, Wanted
 
 WHAT = (
@@ -26,6 +28,7 @@ WHAT = (
     "pack",
 )
 FORMS = {"pdf": ".pdf", "svg": ".svg", "png": ".png", "text": ".txt"}
+REPORTS = ("text", "json")
 FARTHEST = 20.0
 
 EXAMPLE = """example:
@@ -33,6 +36,8 @@ EXAMPLE = """example:
   chamberwise print posterior-capsule-rupture --paper A2 --distance 2 --tiles
   chamberwise print posterior-capsule-rupture --what pack --out sheets/
   chamberwise print anterior-vitrectomy --what script --format text
+  chamberwise print dropped-nucleus --what full --report
+  chamberwise print dropped-nucleus --waive LEG-12="Agreed by the theatre team."
 """
 
 
@@ -71,6 +76,22 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
         "--no-register", dest="registers", action="store_false", help="keep no line of it"
     )
     parser.add_argument("--register", dest="registers", action="store_true", default=True)
+    parser.add_argument(
+        "--report",
+        nargs="?",
+        choices=REPORTS,
+        const="text",
+        metavar="json",
+        help="also show the audit of each sheet, rule by rule; as text or, if asked, as JSON",
+    )
+    parser.add_argument(
+        "--waive",
+        action="append",
+        type=waiver,
+        default=[],
+        metavar="RULE=REASON",
+        help="let an error of that rule through, for a reason; can be said several times",
+    )
     add_library(parser)
     parser.set_defaults(run=run)
 
@@ -87,10 +108,28 @@ def metres(typed: str) -> float:
     return distance
 
 
+def waiver(typed: str) -> Waiver:
+    """Return a rule of the audit that may be broken, and why."""
+    from chamberwise.exports.audit.terms import Waiver
+    from chamberwise.exports.printing.auditing import is_rule
+
+    rule, _, reason = (part.strip() for part in typed.partition("="))
+    rule, reason = rule.upper(), " ".join(reason.split())
+    if not is_rule(rule):
+        told = f"the audit has no rule `{rule}`; `--report` names every rule, such as LEG-12"
+        raise ArgumentTypeError(told)
+    if not reason or not reason.isprintable():
+        raise ArgumentTypeError(f"say why: `--waive {rule}=REASON`, the reason as plain text")
+    return Waiver(rule, reason)
+
+
 def run(arguments: Namespace) -> int:
     """Print, register, and say where the files are."""
     found = asked((arguments.name,), arguments.library)
     pathway = _printable(found)
+    if broken := _broken(found, pathway):
+        talk(broken)
+        return Status.FINDINGS
     return _print(found, _wanted(arguments, pathway), _place(arguments.hangs), arguments)
 
 
@@ -114,11 +153,30 @@ def _print(found: Asked, wanted: Wanted, hangs: str, arguments: Namespace) -> St
         raise UnusableError(str(error)) from error
     except StoppedOrderError as error:
         talk(str(error))
+        _show((), error.reports, arguments.report)
         return Status.FINDINGS
-    for path in done.files:
-        product(str(path))
+    _show(done.files, done.reports, arguments.report)
     _tell(found, done, hangs, _source(arguments), registers=arguments.registers)
     return Status.CLEAN
+
+
+def _show(files: tuple[Path, ...], reports: tuple[Report, ...], form: str | None) -> None:
+    """Show where the files are and, if asked for, the reports; as JSON one object has both."""
+    if form == "json":
+        import json
+
+        from chamberwise.exports.audit.values import report_values
+
+        values = {"files": [*map(str, files)], "reports": [*map(report_values, reports)]}
+        product(json.dumps(values, ensure_ascii=False, indent=2))
+        return
+    for path in files:
+        product(str(path))
+    if form:
+        from chamberwise.exports.audit.text import report_text
+
+        for each in reports:
+            product("\n" + report_text(each).rstrip("\n"))
 
 
 def _tell(found: Asked, done: Done, hangs: str, source: str, *, registers: bool) -> None:
@@ -152,14 +210,15 @@ def _wanted(arguments: Namespace, pathway: str) -> Wanted:
 
     if arguments.tiles and arguments.what not in ("wall-chart", "pack"):
         raise UnusableError("`--tiles` cuts a wall chart only. Leave it out.")
+    form = _form(arguments)
+    if form == "text" and (arguments.report or arguments.waive):
+        raise UnusableError("The audit is of paper: `--report` and `--waive` need another format.")
     out = Path(arguments.out) if arguments.out else None
-    endings = {ending: name for name, ending in FORMS.items()}
-    ended = endings.get(out.suffix.lower(), "pdf") if out else "pdf"
     return Wanted(
         pathway,
         arguments.what,
         arguments.date or date.today(),
-        Form(arguments.format or ended),
+        Form(form),
         Paper(arguments.paper) if arguments.paper else None,
         Turn(arguments.turn) if arguments.turn else None,
         arguments.distance,
@@ -168,7 +227,16 @@ def _wanted(arguments: Namespace, pathway: str) -> Wanted:
         out,
         _is_folder(arguments, out),
         arguments.overwrite,
+        tuple(arguments.waive),
+        bool(arguments.report),
     )
+
+
+def _form(arguments: Namespace) -> str:
+    """Return the format: as asked for, else as the file to write ends, else PDF."""
+    endings = {ending: name for name, ending in FORMS.items()}
+    ended = endings.get(Path(arguments.out).suffix.lower(), "pdf") if arguments.out else "pdf"
+    return str(arguments.format or ended)
 
 
 def _is_folder(arguments: Namespace, out: Path | None) -> bool:
@@ -177,6 +245,12 @@ def _is_folder(arguments: Namespace, out: Path | None) -> bool:
         return False
     of_many = arguments.what == "pack" and arguments.format in ("svg", "png")
     return of_many or out.is_dir() or arguments.out.endswith(("/", "\\"))
+
+
+def _broken(found: Asked, pathway: str) -> str:
+    from chamberwise.tui.fit_to_print import rules_in_the_way
+
+    return rules_in_the_way(found.loaded, pathway)
 
 
 def _place(typed: str) -> str:
@@ -189,9 +263,9 @@ def _place(typed: str) -> str:
 
 
 def _printable(found: Asked) -> str:
-    from chamberwise.tui.walkable import problems_in_the_way
+    from chamberwise.tui.fit_to_print import errors_in_the_way
 
-    problems = problems_in_the_way(found.loaded, found.shown[0])
-    if problems:
-        raise UnusableError(problems.replace("cannot be walked", "cannot be printed"))
+    errors = errors_in_the_way(found.loaded, found.shown[0])
+    if errors:
+        raise UnusableError(errors)
     return found.pathways[0]

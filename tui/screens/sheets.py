@@ -13,6 +13,7 @@ from chamberwise.exports.printing.kind import Kind
 from chamberwise.tui.actions import SHEETS, footer
 from chamberwise.tui.beside import beside
 from chamberwise.tui.bindings import bindings
+from chamberwise.tui.fit_to_print import errors_in_the_way, rules_in_the_way
 from chamberwise.tui.present.parts import GAP, Part, Tone
 from chamberwise.tui.printing import (
     PACK,
@@ -23,7 +24,6 @@ from chamberwise.tui.printing import (
     register,
 )
 from chamberwise.tui.setting import Setting
-from chamberwise.tui.walkable import problems_in_the_way
 from chamberwise.tui.widgets.foot import Foot
 from chamberwise.tui.widgets.line import TwoEnds
 from chamberwise.tui.widgets.scrolling import Scrolling
@@ -110,9 +110,12 @@ def _numbered(asked: str, choices: Iterable[str]) -> list[Part]:
 def _printed(setting: Setting, wanted: Wanted) -> list[str]:
     """Print and register; return what to say of it."""
     loaded = setting.loaded
-    problems = problems_in_the_way(loaded, loaded.file_of[wanted.pathway], wanted.made)
+    file = loaded.file_of[wanted.pathway]
+    problems = errors_in_the_way(loaded, file, wanted.made) or rules_in_the_way(
+        loaded, wanted.pathway
+    )
     if problems:
-        return problems.replace("cannot be walked", "cannot be printed").split("\n")
+        return problems.split("\n")
     try:
         done = print_sheets(loaded.library, wanted)
     except (UnusableOrderError, StoppedOrderError) as error:

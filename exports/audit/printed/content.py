@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
+from zlib import decompress
 
 from chamberwise.exports.audit.geometry import Box, Point
 
@@ -52,21 +54,31 @@ class Typeface:
 
 @dataclass(frozen=True, slots=True)
 class Leaf:
-    """One page by the first reader; `grey` are its pixels row by row, 0 black to 255."""
+    """One page by the first reader; `squeezed` are its pixels, for a file may have many pages."""
 
     width: float
     height: float
     stretches: tuple[Stretch, ...]
     paths: tuple[Path, ...]
     pictures: int
-    grey: bytes
+    squeezed: bytes
     across: int
     """Pixels in a row."""
+
+    @property
+    def grey(self) -> bytes:
+        """Its pixels row by row, 0 black to 255."""
+        return _opened(self.squeezed)
 
     @property
     def per_mm(self) -> float:
         """Pixels in a millimetre."""
         return self.across / self.width
+
+
+@lru_cache(maxsize=2)
+def _opened(squeezed: bytes) -> bytes:
+    return decompress(squeezed)
 
 
 @dataclass(frozen=True, slots=True)

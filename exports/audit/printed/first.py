@@ -5,6 +5,7 @@ from __future__ import annotations
 from ctypes import c_char, c_float, c_int, c_uint, c_ushort
 from math import atan2, degrees, hypot
 from typing import Any
+from zlib import compress
 
 import pypdfium2  # type: ignore[import-untyped]
 from chamberwise.exports.audit.geometry import Box, Point
@@ -19,11 +20,11 @@ _BROKEN = {"\x02": "-", "\ufffe": "-"}
 """How the reader tells a hyphen at the end of a line."""
 
 
-def leaves(pdf: bytes) -> tuple[Leaf, ...]:
-    """Return the pages of a PDF."""
+def leaves(pdf: bytes, pages: range | None = None) -> tuple[Leaf, ...]:
+    """Return the pages of a PDF, or those whose numbers from nought are given."""
     document = pypdfium2.PdfDocument(pdf)
     try:
-        return tuple(_leaf(document[number]) for number in range(len(document)))
+        return tuple(_leaf(document[number]) for number in pages or range(len(document)))
     finally:
         document.close()
 
@@ -50,7 +51,7 @@ def _leaf(page: Any) -> Leaf:
         tuple(each for each in stretches if each.text.strip()),
         tuple(paths),
         pictures,
-        grey,
+        compress(grey, 1),
         across,
     )
 

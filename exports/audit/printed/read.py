@@ -11,12 +11,12 @@ class UnreadableError(Exception):
     """The bytes are no PDF that both readers can open."""
 
 
-def read(pdf: bytes) -> Printed:
-    """Return what stands in a PDF, or raise `UnreadableError`."""
+def read(pdf: bytes, pages: range | None = None) -> Printed:
+    """Return what stands in a PDF, or on some of its pages; or raise `UnreadableError`."""
     try:
-        pages = leaves(pdf)
-        seconds, faces, told = second(pdf)
+        firsts = leaves(pdf, pages)
+        seconds, faces, told = second(pdf, pages)
     except Exception as error:
         # Two foreign readers, each with its own errors for broken bytes.
         raise UnreadableError(f"the PDF cannot be read back: {error}") from error
-    return Printed(pages, seconds, faces, told)
+    return Printed(firsts, seconds, faces, told)

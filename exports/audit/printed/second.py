@@ -20,14 +20,17 @@ SETS_WORDS = re.compile(rb"\bBT\b")
 NOTHING = b"\x00\x00"
 
 
-def second(pdf: bytes) -> tuple[tuple[SecondLeaf, ...], tuple[Typeface, ...], Told]:
-    """Return pages, fonts, and what the file tells of itself."""
+def second(
+    pdf: bytes, numbers: range | None = None
+) -> tuple[tuple[SecondLeaf, ...], tuple[Typeface, ...], Told]:
+    """Return pages, all or some, their fonts, and what the file tells of itself."""
     reader = PdfReader(BytesIO(pdf))
+    pages = [reader.pages[number] for number in numbers or range(len(reader.pages))]
     faces: dict[str, Typeface] = {}
-    for page in reader.pages:
+    for page in pages:
         for name, face in _faces(page):
             faces.setdefault(name, face)
-    return tuple(_leaf(page) for page in reader.pages), tuple(faces.values()), _told(reader)
+    return tuple(_leaf(page) for page in pages), tuple(faces.values()), _told(reader)
 
 
 def _told(reader: PdfReader) -> Told:

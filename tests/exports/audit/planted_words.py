@@ -61,7 +61,7 @@ MEDICINES: Mapping[str, Plant] = {
 }
 
 CONTROL: Mapping[str, Plant] = {
-    "DOC-01": without("posterior-capsule-rupture"),
+    "DOC-01": without("posterior\u2011capsule\u2011rupture"),
     "DOC-02": without("not kept current"),
     "DOC-03": lambda case: case.controlled(review_by=date(2030, 11, 1)),
     "DOC-04": lambda case: case.controlled(review_by=date(2026, 11, 20)),

@@ -24,7 +24,7 @@ def test_what_is_read_is_what_was_placed() -> None:
     leaf = read(case.pdf).leaves[0]
     asked = next(each for each in leaf.stretches if each.text.startswith("Is vitreous"))
     assert (asked.size, asked.ink, asked.font) == (24.0, "#000000", "Inter-Regular")
-    assert asked.origin[0] == pytest.approx(32, abs=0.01)
+    assert asked.origin[0] == pytest.approx(63, abs=0.01)
     assert asked.origin[1] == pytest.approx(150 + 0.8 * 24 * 25.4 / 72, abs=0.01)
     assert leaf.pictures == 0
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -13,6 +14,7 @@ from chamberwise.exports.case_sheet.content import NOTHING, CaseTablePaper
 from chamberwise.exports.case_sheet.extract import case_table
 from chamberwise.exports.case_sheet.make import make
 from chamberwise.exports.case_sheet.text import text
+from chamberwise.exports.paper.sheet import Page
 
 from tests.exports.cases.small import SMALL
 from tests.exports.flow.small import small
@@ -21,6 +23,23 @@ from tests.tui.golden import assert_as_kept
 
 HERE = Path(__file__).resolve().parent
 TABLES = [name for name, own in shipped().pathways.items() if own.cases]
+
+
+@cache
+def found_cases(name: str) -> tuple[Case, ...]:
+    return tuple(cases(shipped(), name))
+
+
+@cache
+def table_of(name: str) -> CaseTablePaper:
+    table = case_table(shipped(), name)
+    assert table is not None
+    return table
+
+
+@cache
+def pages_of(name: str) -> tuple[Page, ...]:
+    return make(order(shipped(), name)).pages
 
 
 def told(table: CaseTablePaper) -> Iterator[tuple[dict[str, str], dict[str, str]]]:
@@ -38,11 +57,16 @@ def told(table: CaseTablePaper) -> Iterator[tuple[dict[str, str], dict[str, str]
                 yield {**dict(head.findings), **cells}, plans
 
 
+@cache
+def told_as(name: str, finding: str, value: str) -> tuple[str, str]:
+    known = shipped().finding(name, finding)
+    return known.title, next(each.label for each in known.values if each.id == value)
+
+
 def matches(name: str, case: Case, row: dict[str, str]) -> bool:
     for finding, value in case.combination:
-        known = shipped().finding(name, finding)
-        label = next(each.label for each in known.values if each.id == value)
-        said = row[known.title]
+        title, label = told_as(name, finding, value)
+        said = row[title]
         if said != "any" and label not in said.split(", or "):
             return False
     return True
@@ -50,10 +74,8 @@ def matches(name: str, case: Case, row: dict[str, str]) -> bool:
 
 @pytest.mark.parametrize("name", TABLES)
 def test_every_ordinary_case_is_told_once_with_its_plan(name: str) -> None:
-    table = case_table(shipped(), name)
-    assert table is not None
-    rows = [*told(table)]
-    ordinary = [each for each in cases(shipped(), name) if not each.improbable]
+    rows = [*told(table_of(name))]
+    ordinary = [each for each in found_cases(name) if not each.improbable]
     assert ordinary
     for case in ordinary:
         (plan,) = [plans for found, plans in rows if matches(name, case, found)]
@@ -66,27 +88,25 @@ def test_every_ordinary_case_is_told_once_with_its_plan(name: str) -> None:
 
 @pytest.mark.parametrize("name", TABLES)
 def test_impossible_cases_are_in_no_row_but_named_with_their_reason(name: str) -> None:
-    table = case_table(shipped(), name)
+    table = table_of(name)
     declared = shipped().pathways[name].cases
-    assert table is not None
     assert declared is not None
     rows = [*told(table)]
-    for case in cases(shipped(), name):
+    for case in found_cases(name):
         if case.improbable:
             assert not any(matches(name, case, found) for found, _ in rows)
     assert [each.because for each in table.impossible] == [
         each.because for each in declared.impossible
     ]
-    said = printed(make(order(shipped(), name)).pages)
+    said = printed(pages_of(name))
     assert all(each.because in said for each in declared.impossible)
 
 
 @pytest.mark.parametrize("name", TABLES)
 def test_every_page_of_the_table_repeats_its_heads(name: str) -> None:
-    table = case_table(shipped(), name)
-    assert table is not None
+    table = table_of(name)
     rows = 0
-    for page in make(order(shipped(), name)).pages:
+    for page in pages_of(name):
         said = words(page)
         if any("hangs on" in each for each in said) and "Hangs on" in said:
             rows += 1

@@ -17,8 +17,16 @@ from chamberwise.exports.roles.make import make as roles
 from chamberwise.exports.script.make import make as script
 
 from tests.exports.flow.small import action, small
-from tests.exports.flow.stage import approved, assert_lawful, order, shipped
+from tests.exports.flow.stage import (
+    FLAGSHIP,
+    LANDSCAPE,
+    approved,
+    assert_lawful,
+    order,
+    shipped,
+)
 from tests.support.build import end, library, pathway
+from tests.support.thorough import cases
 
 
 class Room(NamedTuple):
@@ -39,10 +47,14 @@ SIZES = (Sized(Paper.A4), Sized(Paper.A4, Turn.LANDSCAPE), Sized(Paper.A3, Turn.
 SHEETS = [
     (room, name) for room in ROOMS for name in PATHWAYS if room != "case_sheet" or name in HAS_CASES
 ]
+EVERY = [(room, name, sized) for room, name in SHEETS for sized in SIZES]
+LONG = [("case_sheet", FLAGSHIP, sized) for sized in SIZES if sized != LANDSCAPE]
+"""Seconds each, for the cases are found anew."""
 
 
-@pytest.mark.parametrize(("room", "name"), SHEETS)
-@pytest.mark.parametrize("sized", SIZES, ids=str)
+@pytest.mark.parametrize(
+    ("room", "name", "sized"), cases((each for each in EVERY if each not in LONG), LONG), ids=str
+)
 def test_every_page_is_lawful(room: str, name: str, sized: Sized) -> None:
     make, least = ROOMS[room]
     made = make(order(shipped(), name, sized))

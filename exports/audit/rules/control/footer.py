@@ -8,6 +8,9 @@ from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counte
 from chamberwise.exports.audit.subject import Subject
 from chamberwise.exports.control.content import Control, day
 
+UNBROKEN = "\u2011"
+"""The hyphen at which no line ends, as the foot has it in the name of the document."""
+
 
 def fields(control: Control, page: int, pages: int) -> dict[str, str]:
     """Return what the foot must say, by what it is."""
@@ -33,7 +36,7 @@ def _measure(subject: Subject) -> Iterator[Measure]:
 
 def _bare(text: str) -> str:
     """A line may break anywhere in the foot, also after a hyphen."""
-    return "".join(text.split()).lower()
+    return "".join(text.split()).replace(UNBROKEN, "-").lower()
 
 
 RULE = Rule(

@@ -1,4 +1,7 @@
-"""A decision has two ways out or more, each with its answer beside it."""
+"""A decision has two ways out or more, each with its answer beside it.
+
+A question may be asked for the sake of what comes later: its one way out then names every answer.
+"""
 
 from __future__ import annotations
 
@@ -10,6 +13,7 @@ from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counte
 from chamberwise.exports.audit.subject import Subject
 
 LEAST = 2
+SEVERAL = ", "
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
@@ -19,11 +23,15 @@ def _measure(subject: Subject) -> Iterator[Measure]:
 
 
 def _fault(one: Exits) -> str:
-    if one.count < LEAST:
+    if one.count < LEAST and not _names_every_answer(one):
         return f"{one.count} way out"
     named = {each.text.of for each in one.answers if each.flat}
     bare = [link.arrow.of for link in one.links if link.arrow.of not in named]
     return f"{len(bare)} ways out without an answer" if bare else ""
+
+
+def _names_every_answer(one: Exits) -> bool:
+    return one.is_asked and any(SEVERAL in each.flat for each in one.answers)
 
 
 RULE = Rule(

@@ -13,7 +13,7 @@ from chamberwise.exports.audit.rules.printing import (
     tiles,
 )
 
-__all__ = ["RULES"]
+__all__ = ["OF_A_TILE", "RULES"]
 
 RULES: tuple[Rule, ...] = (
     page_size.RULE,
@@ -24,3 +24,12 @@ RULES: tuple[Rule, ...] = (
     structure.RULE,
     scale_bar.RULE,
 )
+
+OF_A_TILE: tuple[Rule, ...] = (
+    page_size.RULE,
+    tiles.RULE,
+    fonts_embedded.RULE,
+    text_kept.RULE,
+    structure.RULE,
+)
+"""What is asked of tiles; all else is asked of the sheet before it is cut."""

@@ -1,4 +1,8 @@
-"""The first actions stand in a box, under a heading, before anything else."""
+"""The first actions stand in a box, under a heading, before anything else.
+
+A plan that is begun in calm has none. Whether they were forgotten only a person can tell: that
+is a warning.
+"""
 
 from __future__ import annotations
 
@@ -7,7 +11,15 @@ from collections.abc import Iterator
 from chamberwise.exports.audit.block import Block
 from chamberwise.exports.audit.flow import box_of
 from chamberwise.exports.audit.kinds import ON_THE_WALL, TO_DO
-from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, at_most, counted
+from chamberwise.exports.audit.rule import (
+    NO_FAULT,
+    NO_FAULT_WARNED,
+    Mark,
+    Measure,
+    Rule,
+    at_most,
+    counted,
+)
 from chamberwise.exports.audit.subject import Side, Subject
 from chamberwise.exports.paper.sheet import Role, Shape, Tier
 
@@ -17,7 +29,9 @@ MOST = at_most("first actions", warning=4)
 def _measure(subject: Subject) -> Iterator[Measure]:
     for side in subject.sides[:1]:
         first = [each for each in side.blocks if _is_first(each)]
-        told = _fault(side, first)
+        told = _fault(side, first) if first else ""
+        none = "no first actions for reading across the room"
+        yield counted(not first, side.top, none, NO_FAULT_WARNED)
         where = first[0].where if first else side.top
         yield counted(bool(told), where, told)
         yield Measure(len(first), where, f"{len(first)} first actions", MOST)
@@ -28,8 +42,6 @@ def _is_first(block: Block) -> bool:
 
 
 def _fault(side: Side, first: list[Block]) -> str:
-    if not first:
-        return "no first actions for reading across the room"
     order = [id(each) for each in side.blocks]
     start = order.index(id(first[0]))
     before = side.blocks[:start]

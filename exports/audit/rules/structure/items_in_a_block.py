@@ -6,7 +6,6 @@ from collections import Counter
 from collections.abc import Iterator
 
 from chamberwise.exports.audit.block import Block
-from chamberwise.exports.audit.flow import box_of
 from chamberwise.exports.audit.kinds import TABLES, TO_DO
 from chamberwise.exports.audit.rule import EVERY_KIND, Mark, Measure, Rule, Where, at_most
 from chamberwise.exports.audit.subject import Side, Subject
@@ -15,12 +14,9 @@ from chamberwise.exports.paper.sheet import Shape
 
 def holder(side: Side, block: Block) -> Shape | None:
     """Return the least shape that a text stands in."""
-    around = [
-        shape
-        for shape in side.page.items
-        if isinstance(shape, Shape) and box_of(shape).holds(block.box.centre)
-    ]
-    return min(around, key=lambda shape: box_of(shape).area, default=None)
+    middle = block.box.centre
+    around = [(box.area, place) for place, (box, _) in enumerate(side.shapes) if box.holds(middle)]
+    return side.shapes[min(around)[1]][1] if around else None
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:

@@ -1,0 +1,24 @@
+"""The checks that look at names, arrows and answers alone, and walk nothing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+
+from chamberwise.engine.checks.knowledge import answers_cover
+from chamberwise.engine.checks.registry import NAMES, SHAPE, Check
+from chamberwise.engine.checks.subject import Subject
+from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.exploration.explore import explore
+from chamberwise.engine.model.step import PathwayId
+from chamberwise.engine.reading.library import Loaded
+
+OF_FORM: tuple[Check, ...] = (*NAMES, *SHAPE, answers_cover.check)
+
+
+def errors_of_form(loaded: Loaded, pathway: PathwayId, today: date) -> Iterator[Problem]:
+    """Yield the errors of a pathway that are seen without a walk."""
+    own = loaded.library.pathways[pathway]
+    subject = Subject(loaded, own, today, (), lambda name: explore(loaded.library, name))
+    for check in OF_FORM:
+        yield from (each for each in check(subject) if each.severity is Severity.ERROR)

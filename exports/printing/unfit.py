@@ -1,0 +1,12 @@
+"""A sheet that cannot be read on its paper. Placing rooms raise it, so it knows nothing else."""
+
+from __future__ import annotations
+
+
+class UnfitError(Exception):
+    """The content cannot be read on this paper from there; says why, and each way out."""
+
+    def __init__(self, why: str, ways_out: tuple[str, ...]) -> None:
+        super().__init__(why)
+        self.why = why
+        self.ways_out = ways_out
