@@ -6,27 +6,38 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from chamberwise.exports.full.cautions import caution
-from chamberwise.exports.full.content import Kind, Step
-from chamberwise.exports.full.exits import down_row, exit_row, is_labelled, split_ways
+from chamberwise.exports.full.content import Caution, Kind, Step
+from chamberwise.exports.full.exits import RAIL, down_row, exit_row, is_labelled, split_ways
 from chamberwise.exports.full.piece import Piece, Setter, box, stacked
-from chamberwise.exports.full.words import after_runs, before_runs, line_runs, marks
+from chamberwise.exports.full.words import after_runs, before_runs, line_runs
 from chamberwise.exports.paper.inks import Ink
-from chamberwise.exports.paper.sheet import Item, Outline, Role, Shape, Weight
+from chamberwise.exports.paper.sheet import Item, Outline, Role, Run, Shape, Style, Weight
 
-RAIL = 15.0
-"""Width of the strip at the left in which numbers stand and arrows run down, at body type 10."""
-DIAMOND = 12.0
-PAD = 2.4
-LANE = 5.0
-GAP = 1.6
-BESIDE = 165.0
-"""From this width on the ways out stand beside the words, below it beneath them."""
+DIAMOND = 10.5
+NUMBER = 5.0
+"""Height of the line that holds a number."""
+PAD = 2.05
+BARS = 1.8
+"""The side bars of a handover."""
+GAP = 0.9
 
 OUTLINES = {
     Kind.ACTION: Outline.PROCESS,
     Kind.HANDOVER: Outline.PREDEFINED_PROCESS,
     Kind.OUTCOME: Outline.TERMINATOR,
 }
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What other places of the print say: the page of each step; cautions told on this page."""
+
+    pages: Mapping[int, int]
+    cautions: Mapping[Caution, int]
+    """A caution without its place, and the step of this page that tells it in full."""
+
+
+NOTHING = Told({}, {})
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,123 +61,85 @@ class Blocks:
     setter: Setter
     width: float
 
-    def block(self, step: Step, *, is_down: bool, pages: Mapping[int, int]) -> Block:
+    def block(self, step: Step, *, is_down: bool, told: Told = NOTHING) -> Block:
         """Return a step; `is_down` when an arrow leads from it straight down to the next."""
-        mm = self.setter.mm
-        if self.width >= mm(BESIDE):
-            room = self.width - mm(RAIL + LANE + 2 * PAD)
-            main, side = room * 0.53, room * 0.47
-            found = self._assembled(
-                step,
-                self._main(step, main, is_down),
-                [
-                    *self._before(step, side),
-                    *self._exits(step, side, is_down, pages),
-                    *self._after(step, side),
-                ],
-                main,
-            )
-            if not found.piece.over:
-                return found
-        pieces, width = self._one_column(step, is_down, pages)
-        return self._assembled(step, pieces, [], width)
+        return self._assembled(step, self._pieces(step, is_down, told), is_down)
 
-    def chunks(self, step: Step, height: float, pages: Mapping[int, int]) -> list[Block]:
+    def chunks(self, step: Step, height: float, told: Told) -> list[Block]:
         """Return a step that is longer than a column in parts, cut between its lines."""
-        pieces, width = self._one_column(step, False, pages)
         room = height - 2 * self.setter.mm(PAD + 6.0)
         parts: list[list[Piece]] = [[]]
-        for piece in pieces:
+        for piece in self._pieces(step, False, told):
             if parts[-1] and self._height([*parts[-1], piece]) > room:
-                parts.append([self._continued(step, width)])
+                parts.append([self._continued(step)])
             parts[-1].append(piece)
-        return [self._assembled(step, part, [], width) for part in parts]
+        return [self._assembled(step, part, False) for part in parts]
 
     def _height(self, pieces: Sequence[Piece]) -> float:
         return stacked(pieces, self.setter.mm(GAP)).height
 
-    def _continued(self, step: Step, width: float) -> Piece:
-        return self.setter.text("(continued)", self.setter.note, width, Role.NOTE)
+    def _continued(self, step: Step) -> Piece:
+        width = self._inside(step, False) - self._hang(step, False)
+        text = self.setter.text("(continued)", self.setter.note, width, Role.NOTE)
+        return self._beside_number(step, text, False)
 
-    def _one_column(
-        self, step: Step, is_down: bool, pages: Mapping[int, int]
-    ) -> tuple[list[Piece], float]:
-        width = self.width - self.setter.mm(RAIL + PAD)
-        heading, *rest = self._main(step, width, False)
-        down = self._down(step, width, is_down)
+    def _pieces(self, step: Step, is_down: bool, told: Told) -> list[Piece]:
+        width = self._inside(step, is_down)
+        down, ways = split_ways(step, is_down=is_down)
+        labelled = [way for way in down if is_labelled(way)]
         return [
-            heading,
-            *self._before(step, width),
-            *rest,
-            *self._exits(step, width, is_down, pages),
-            *self._after(step, width),
-            *down,
-        ], width
+            *self._heading(step, is_down),
+            *self._notes(step, before_runs(step), self.setter.style(9.2), width),
+            *self._lines(step, width, told),
+            *(exit_row(self.setter, step, way, width, told.pages) for way in ways),
+            *self._notes(step, after_runs(step), self.setter.note, width),
+            *(down_row(self.setter, step, way, width, place) for place, way in enumerate(labelled)),
+        ]
 
-    def _main(self, step: Step, width: float, is_down: bool) -> list[Piece]:
+    def _heading(self, step: Step, is_down: bool) -> list[Piece]:
+        if not step.heading:
+            return []
         role = Role.QUESTION if step.kind is Kind.QUESTION else Role.STEP
-        setter, found = self.setter, []
-        if step.heading:
-            text = setter.text(step.heading, setter.head, width, role, step.of)
-            found.append(self._level(text) if is_decision(step) else text)
+        width = self._inside(step, is_down) - self._hang(step, is_down)
+        text = self.setter.text(step.heading, self.setter.head, width, role, step.of)
+        text = self._level(text) if is_decision(step) else text
+        return [self._beside_number(step, text, is_down)]
+
+    def _beside_number(self, step: Step, piece: Piece, is_down: bool) -> Piece:
+        """Move a piece right of the number, where the words below begin under the number."""
+        items = piece.at(self._hang(step, is_down), 0.0)
+        height = max(piece.height, self.setter.mm(NUMBER))
+        return Piece(height, items, piece.over, piece.word)
+
+    def _lines(self, step: Step, width: float, told: Told) -> list[Piece]:
+        found: list[Piece] = []
         for place, line in enumerate(step.lines):
-            found += self._cautions(step, place, width)
-            found.append(setter.text(line_runs(line), setter.body, width, Role.LINE, step.of))
-        if not step.lines:
-            found += self._cautions(step, 0, width)
-        return [*found, *self._down(step, width, is_down)]
+            found += self._cautions(step, place, width, told)
+            text = line_runs(line)
+            found.append(self.setter.text(text, self.setter.body, width, Role.LINE, step.of))
+        return found if step.lines else self._cautions(step, 0, width, told)
 
-    def _cautions(self, step: Step, place: int, width: float) -> list[Piece]:
-        told = [each for each in step.cautions if each.before == place]
+    def _cautions(self, step: Step, place: int, width: float, told: Told) -> list[Piece]:
         return [
-            caution(
-                self.setter, each.signal, each.harm, each.instead, marks(each.sources)[1:], width
-            )
-            for each in told
+            caution(self.setter, each, width, told.cautions.get(each.anywhere, 0))
+            for each in step.cautions
+            if each.before == place
         ]
 
-    def _down(self, step: Step, width: float, is_down: bool) -> list[Piece]:
-        ways, _ = split_ways(step, is_down=is_down)
-        return [
-            down_row(self.setter, step, way, width, place)
-            for place, way in enumerate(each for each in ways if is_labelled(each))
-        ]
-
-    def _before(self, step: Step, width: float) -> list[Piece]:
-        style = self.setter.style(9.2)
-        return [
-            self.setter.text(runs, style, width, Role.NOTE, step.of) for runs in before_runs(step)
-        ]
-
-    def _exits(
-        self, step: Step, width: float, is_down: bool, pages: Mapping[int, int]
+    def _notes(
+        self, step: Step, texts: Sequence[tuple[Run, ...]], style: Style, width: float
     ) -> list[Piece]:
-        _, ways = split_ways(step, is_down=is_down)
-        return [exit_row(self.setter, step, way, width, pages) for way in ways]
+        return [self.setter.text(runs, style, width, Role.NOTE, step.of) for runs in texts]
 
-    def _after(self, step: Step, width: float) -> list[Piece]:
-        return [
-            self.setter.text(runs, self.setter.note, width, Role.NOTE, step.of)
-            for runs in after_runs(step)
-        ]
-
-    def _assembled(
-        self, step: Step, main: Sequence[Piece], side: Sequence[Piece], width: float
-    ) -> Block:
-        mm = self.setter.mm
-        pad, gap = mm(PAD), mm(GAP)
-        words = stacked(main, gap)
-        beside = stacked(side, gap)
-        least = mm(DIAMOND) if is_decision(step) else mm(6.0)
-        height = max(words.height, beside.height, least) + 2 * pad
-        extent = width + mm(RAIL + PAD)
-        items: list[Item] = [*self._symbol(step, extent, height)]
-        items += words.at(mm(RAIL), pad)
-        items += beside.at(extent + mm(LANE), pad)
-        worst = words if words.over >= beside.over else beside
-        piece = Piece(height, tuple(items), worst.over, worst.word)
+    def _assembled(self, step: Step, pieces: Sequence[Piece], is_down: bool) -> Block:
+        pad = self.setter.mm(PAD)
+        words = stacked(pieces, self.setter.mm(GAP))
+        least = self.setter.mm(DIAMOND if is_decision(step) else NUMBER)
+        height = max(words.height, least) + 2 * pad
+        items = (*self._symbol(step, height), *words.at(self._left(step, is_down), pad))
+        piece = Piece(height, items, words.over, words.word)
         if is_decision(step):
-            return Block(piece, pad, pad + mm(DIAMOND))
+            return Block(piece, pad, pad + self.setter.mm(DIAMOND))
         return Block(piece, 0.0, height)
 
     def _level(self, text: Piece) -> Piece:
@@ -174,11 +147,25 @@ class Blocks:
         height = max(text.height, self.setter.mm(DIAMOND))
         return Piece(height, text.at(0.0, (height - text.height) / 2), text.over, text.word)
 
-    def _symbol(self, step: Step, extent: float, height: float) -> tuple[Item, ...]:
+    def _left(self, step: Step, is_down: bool) -> float:
+        """Where words begin: right of the arrow that runs down from a diamond, if one does."""
+        if is_decision(step) and is_down:
+            return self.setter.mm(RAIL)
+        return self.setter.mm(PAD + (BARS if step.kind is Kind.HANDOVER else 0.0))
+
+    def _inside(self, step: Step, is_down: bool) -> float:
+        bars = BARS if step.kind is Kind.HANDOVER else 0.0
+        return self.width - self._left(step, is_down) - self.setter.mm(PAD + bars)
+
+    def _hang(self, step: Step, is_down: bool) -> float:
+        """How much further right than the words the heading stands, beside the number."""
+        bars = BARS if step.kind is Kind.HANDOVER else 0.0
+        return self.setter.mm(RAIL + bars) - self._left(step, is_down)
+
+    def _symbol(self, step: Step, height: float) -> tuple[Item, ...]:
         mm, setter = self.setter.mm, self.setter
-        style = setter.style(10, Weight.BOLD)
         if is_decision(step):
-            side = mm(DIAMOND)
+            style, side = setter.style(10, Weight.BOLD), mm(DIAMOND)
             ground = Shape(
                 Outline.PANEL, 0.0, 0.0, self.width, height, Ink.RULE, Ink.DECISION_WASH, 0.2
             )
@@ -186,8 +173,9 @@ class Blocks:
             symbol = Shape(Outline.DECISION, x, mm(PAD), side, side, of=step.of, weight=mm(0.45))
             number = setter.centred(str(step.number), style, symbol, Role.NUMBER, step.of)
             return (ground, *number)
-        outline = box(OUTLINES[step.kind], extent, height, mm(0.35), step.of)
-        tag = Shape(Outline.PANEL, 0.0, mm(PAD), mm(RAIL), mm(5.2))
+        outline = box(OUTLINES[step.kind], self.width, height, mm(0.35), step.of)
+        left = self._left(step, False)
+        tag = Shape(Outline.PANEL, left, mm(PAD), self._hang(step, False), mm(NUMBER))
         _, text = setter.centred(str(step.number), setter.head, tag, Role.NUMBER, step.of)
         return (outline, text)
 

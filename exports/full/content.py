@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 
@@ -51,6 +51,11 @@ class Caution:
     before: int = 0
     sources: tuple[int, ...] = ()
 
+    @property
+    def anywhere(self) -> Caution:
+        """The same caution, wherever in a step it stands."""
+        return replace(self, before=0)
+
 
 @dataclass(frozen=True, slots=True)
 class Choice:
@@ -59,6 +64,8 @@ class Choice:
     title: str
     is_set: bool
     positions: tuple[str, ...]
+    number: int = 0
+    """Its place in the list at the end, where it is not set."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,3 +118,13 @@ class FullPathway:
     dangers: tuple[Danger, ...]
     steps: tuple[Step, ...]
     sources: tuple[Source, ...]
+
+    @property
+    def open_choices(self) -> tuple[tuple[Choice, tuple[int, ...]], ...]:
+        """Every choice that is not set, once, with the steps that ask for it."""
+        where: dict[Choice, list[int]] = {}
+        for step in self.steps:
+            for choice in step.choices:
+                if not choice.is_set:
+                    where.setdefault(choice, []).append(step.number)
+        return tuple((choice, tuple(at)) for choice, at in where.items())

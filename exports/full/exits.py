@@ -16,20 +16,24 @@ from chamberwise.exports.paper.sheet import (
     Weight,
 )
 
-CIRCLE = 9.0
-ARROW = 8.0
-PAGE = 15.5
-"""Room for "page 999"."""
-TO = 17.0
+RAIL = 11.5
+"""Width of the strip at the left in which numbers stand and arrows run down, at body type 10."""
+CIRCLE = 7.6
+ARROW = 5.0
+APART = 0.7
+"""Between the words of two answers, besides what is between any two lines."""
+PAGE = 11.0
+"""Room for "p. 999"."""
+TO = 12.0
 """Room for "to 999"."""
 
 
 def exit_row(setter: Setter, step: Step, way: Way, width: float, pages: Mapping[int, int]) -> Piece:
     """Return label, arrow, connector and, where the target is on another page, its page."""
     circle, of = setter.mm(CIRCLE), f"{step.of}/{way.id}"
-    label_width = width - setter.mm(ARROW + CIRCLE + PAGE + 3.0)
+    label_width = width - setter.mm(ARROW + CIRCLE + PAGE + 2.0)
     label = _label(setter, way, label_width, of)
-    height = max(label.height, circle)
+    height = max(label.height + setter.mm(APART), circle)
     middle = height / 2
     left = label_width + setter.mm(1.0)
     right = left + setter.mm(ARROW)
@@ -50,7 +54,7 @@ def exit_row(setter: Setter, step: Step, way: Way, width: float, pages: Mapping[
 
 def page_word(setter: Setter, page: int, of: str) -> Piece:
     """Return on which page to go on."""
-    return setter.text(f"page\u00a0{page}", setter.note, setter.mm(PAGE), Role.NOTE, of)
+    return setter.text(f"p.\u00a0{page}", setter.note, setter.mm(PAGE), Role.NOTE, of)
 
 
 def _label(setter: Setter, way: Way, width: float, of: str) -> Piece:
@@ -71,16 +75,16 @@ def down_row(setter: Setter, step: Step, way: Way, width: float, place: int) -> 
     label = _label(setter, way, width - setter.mm(TO), of)
     middle = setter.mm(2.1)
     tick = Arrow(
-        ((-setter.mm(1.2), middle), (-setter.mm(7.5), middle)),
+        ((-setter.mm(1.2), middle), (-setter.mm(RAIL / 2), middle)),
         setter.mm(0.5),
         has_head=False,
         of=of if place else "",
     )
-    to = setter.text((Run(f"to\u00a0{way.to}"),), setter.body, setter.mm(TO - 2), Role.NUMBER, of)
+    to = setter.text((Run(f"to\u00a0{way.to}"),), setter.body, setter.mm(TO - 1), Role.NUMBER, of)
     items = (
         *label.items,
         tick,
-        *(moved(each, width - setter.mm(TO - 2), 0.0) for each in to.items),
+        *(moved(each, width - setter.mm(TO - 1), 0.0) for each in to.items),
     )
     return Piece(label.height, items, label.over, label.word)
 

@@ -3,22 +3,25 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 
-from chamberwise.exports.full.cautions import ALERT
+from chamberwise.exports.full.cautions import caution_runs, signal_word
 from chamberwise.exports.full.content import ON, Caution, FullPathway, Step, Way
 from chamberwise.exports.full.exits import goes_next
-from chamberwise.exports.full.front import HOW, KEY, SAFETY, SOURCES
-from chamberwise.exports.full.map import BEGIN, TITLE, numbers
+from chamberwise.exports.full.front import HOW, KEY, SOURCES
+from chamberwise.exports.full.map import BEGIN, LEGEND, TITLE
+from chamberwise.exports.full.safety import SAFETY, danger_runs
 from chamberwise.exports.full.words import (
+    CHOICES,
     after_runs,
     before_runs,
     line_runs,
-    marks,
+    open_choice_runs,
     source_text,
 )
+from chamberwise.exports.paper.sheet import Run
 
 BETWEEN = r"\|?"
 """Two numbers that follow each other are kept apart by a bar; between texts it means nothing."""
@@ -63,6 +66,12 @@ def expected(content: FullPathway) -> Iterator[Stretch]:
     for step in content.steps:
         yield _step(content, step, is_new=step.phase != before)
         before = step.phase
+    if content.open_choices:
+        rows = [
+            _wanted(f"choice {each.number}", f"{each.number} {_plain(open_choice_runs(each, at))}")
+            for each, at in content.open_choices
+        ]
+        yield Stretch("the choices", _wanted("the heading", CHOICES), tuple(rows))
     if content.sources:
         holds = [
             _wanted(f"source {each.number}", f"{each.number} {source_text(each)}")
@@ -86,21 +95,31 @@ def _front(content: FullPathway) -> Stretch:
     if content.dangers:
         holds.append(_wanted("the heading of the safety notes", SAFETY))
     for danger in content.dangers:
-        word = "Step" if len(danger.steps) == 1 else "Steps"
-        told = f"{word} {', '.join(str(each) for each in danger.steps)}."
-        words = f"{ALERT}DANGER{danger.harm}Instead: {danger.instead} {told}"
-        holds.append(_wanted(f"the danger “{danger.harm}”", words))
-    return Stretch("the first page", _wanted("the title", content.title), tuple(holds))
+        holds.append(_wanted(f"the danger “{danger.harm}”", _plain(danger_runs(danger))))
+    signal = re.compile(re.escape(squashed(signal_word("danger"))))
+    begins = _wanted("the title", content.title)
+    return Stretch("the first page", begins, tuple(holds), furniture=(signal,))
 
 
 def _map(content: FullPathway) -> Wanted:
-    """Either map, or none. Readers put small texts of one height in an order of their own."""
-    figures = sum(len(str(step.number)) for step in content.steps)
-    steps = rf"{TITLE}{BETWEEN}{BEGIN}(?:{BETWEEN}\d){{{figures}}}"
-    phases = dict.fromkeys(step.phase for step in content.steps)
-    boxes = [re.escape(squashed(f"{each} {numbers(content.steps, each)}")) for each in phases]
-    drawn = rf"{TITLE}(?:{BETWEEN}(?:{'|'.join(boxes)})){{{len(boxes)}}}"
-    return Wanted("the map", re.compile(f"(?:{steps}|{drawn})"), is_optional=True)
+    """The map or none. Readers put small texts of one height in an order of their own."""
+    words = {word for step in content.steps for word in squashed_words(step.phase)}
+    told = "|".join(re.escape(each) for each in sorted(words, key=len, reverse=True))
+    drawn = rf"{TITLE}(?:{told}|{BEGIN}|to|[\d,:|])+{re.escape(squashed(LEGEND))}"
+    return Wanted("the map", re.compile(drawn), is_optional=True)
+
+
+def squashed_words(text: str) -> list[str]:
+    """Return the words of a text as they are found.
+
+    >>> squashed_words("First minute")
+    ['First', 'minute']
+    """
+    return [squashed(each) for each in text.split()]
+
+
+def _plain(runs: Iterable[Run]) -> str:
+    return "".join(run.text for run in runs)
 
 
 def _step(content: FullPathway, step: Step, *, is_new: bool) -> Stretch:
@@ -111,22 +130,32 @@ def _step(content: FullPathway, step: Step, *, is_new: bool) -> Stretch:
     texts = ["".join(run.text for run in each) for each in runs]
     holds = [
         *(_wanted(f"“{text}”", text) for text in texts),
-        *(_wanted(f"the {each.signal} “{each.harm}”", _caution(each)) for each in step.cautions),
+        *(_caution(content, step, each) for each in step.cautions),
         *(_way(step, each) for each in step.ways),
     ]
     continued = re.compile(rf"{BETWEEN}{step.number}\(continued\)")
     return Stretch(f"step {step.number}", begins, tuple(holds), step.number, (continued,))
 
 
-def _caution(caution: Caution) -> str:
-    word = ("" if caution.signal == "notice" else ALERT) + caution.signal.upper()
-    return f"{word}{caution.harm}Instead: {caution.instead}{marks(caution.sources)}"
+def _caution(content: FullPathway, step: Step, caution: Caution) -> Wanted:
+    """In full, or what to do instead with an earlier step that tells the harm in full."""
+    earlier = [
+        each.number
+        for each in content.steps[: step.number - 1]
+        if caution.anywhere in (other.anywhere for other in each.cautions)
+    ]
+    forms = (squashed(_plain(caution_runs(caution, each))) for each in (0, *earlier))
+    word = re.escape(squashed(signal_word(caution.signal)))
+    told = "|".join(re.escape(each) for each in forms)
+    return Wanted(
+        f"the {caution.signal} “{caution.harm}”", re.compile(rf"{BETWEEN}{word}(?:{told})")
+    )
 
 
 def _way(step: Step, way: Way) -> Wanted:
     """Label and sign, then the number in the connector, or the number the arrow comes down to."""
     label = re.escape(squashed(way.label)) + BETWEEN + re.escape(squashed(way.sign))
-    row = rf"{label}{BETWEEN}{way.to}(?!\d)(?:page(?P<page>\d+))?"
+    row = rf"{label}{BETWEEN}{way.to}(?!\d)(?:p\.(?P<page>\d+))?"
     down = rf"{label}to{way.to}(?!\d)" if goes_next(step, way) else ""
     pattern = f"{BETWEEN}(?:{down}|{row})" if down else BETWEEN + row
     is_silent = way.id == ON and goes_next(step, way)

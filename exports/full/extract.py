@@ -59,6 +59,7 @@ class _Teller:
     pathway: Pathway
     numbers: dict[str, int] = field(init=False)
     met: dict[SourceId, int] = field(default_factory=dict)
+    open: dict[str, int] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         self.numbers = {name: place + 1 for place, name in enumerate(self.pathway.steps)}
@@ -148,14 +149,19 @@ class _Teller:
         for name in names:
             finding = self.words.findings.get(name)
             if finding is None:
-                yield Choice(name, False, ())
+                yield Choice(name, False, (), self._open(name))
                 continue
             chosen = finding.choice.chosen if finding.choice else None
             shown = [each for each in finding.values if chosen in (None, each.id)]
             told = tuple(
                 joined(f"{each.label}: {each.sign}" if each.sign else each.label) for each in shown
             )
-            yield Choice(joined(finding.title), chosen is not None, told)
+            number = self._open(name) if chosen is None else 0
+            yield Choice(joined(finding.title), chosen is not None, told, number)
+
+    def _open(self, name: str) -> int:
+        """Choices that are not set are numbered as they are met."""
+        return self.open.setdefault(name, len(self.open) + 1)
 
 
 def _lines(step: model.Step) -> tuple[model.Line, ...]:

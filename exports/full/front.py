@@ -1,15 +1,14 @@
-"""The head of the first page: title, summary, key to the symbols; and the safety notes."""
+"""The head of the first page: title, summary, key to the symbols; and the lists at the end."""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 
-from chamberwise.exports.full.cautions import caution
 from chamberwise.exports.full.content import FullPathway
 from chamberwise.exports.full.piece import Piece, Setter, moved, stacked
-from chamberwise.exports.full.words import source_text
-from chamberwise.exports.paper.sheet import Item, Outline, Role, Run, Shape, Weight
+from chamberwise.exports.full.words import CHOICES, open_choice_runs, source_text
+from chamberwise.exports.paper.sheet import Item, Outline, Role, Run, Shape, Style, Tier, Weight
 
 KEY = (
     (Outline.DECISION, "Question or branch"),
@@ -18,26 +17,24 @@ KEY = (
     (Outline.TERMINATOR, "Start or end"),
     (Outline.CONNECTOR, "Go to that step"),
 )
-SAFETY = "Safety notes: every danger of this pathway"
 SOURCES = "Sources"
 HOW = (
     "Begin at Start. Read each step aloud and do it. Follow the arrow down, or go to the step "
-    "whose number stands in the circle. Not known never counts as no."
+    "whose number stands in the circle; p. tells its page. Unknown is an answer of its own."
 )
-PAIR = 150.0
-"""From this width on, short paragraphs stand two side by side."""
-LANE = 6.0
 ADDRESS = 38
-"""Letters of small type that surely fit half a column."""
+"""Letters of small type that surely fit a column."""
+NUMBER = 8.0
+"""The column of numbers of a list."""
 
 
 def head(setter: Setter, content: FullPathway, width: float) -> Piece:
     """Return title, summary, how to read, and the key, across the page."""
-    measure = min(width, setter.mm(115.0))
+    measure = min(width, setter.mm(120.0))
     title = setter.text(content.title, setter.style(22, Weight.BOLD), width, Role.TITLE, content.id)
     summary = setter.text(content.summary, setter.style(11), measure, Role.LINE)
     how = setter.text(HOW, setter.body, measure, Role.LINE)
-    return stacked([title, summary, how, _key(setter, width)], setter.mm(3.0))
+    return stacked([title, summary, how, _key(setter, width)], setter.mm(2.4))
 
 
 def _key(setter: Setter, width: float) -> Piece:
@@ -58,59 +55,43 @@ def _key(setter: Setter, width: float) -> Piece:
     return Piece(rows * row, tuple(items))
 
 
-def safety(setter: Setter, content: FullPathway, width: float) -> list[Piece]:
-    """Return a heading and every danger once, with the steps that tell it again."""
-
-    def one(place: int, wide: float) -> Piece:
-        danger = content.dangers[place]
-        told = ", ".join(str(each) for each in danger.steps)
-        where = f"Step\u00a0{told}." if len(danger.steps) == 1 else f"Steps\u00a0{told}."
-        return caution(setter, "danger", danger.harm, danger.instead, where, wide)
-
-    return _listed(setter, SAFETY, len(content.dangers), one, width)
+def choices(setter: Setter, content: FullPathway, width: float) -> list[Piece]:
+    """Return a heading and the numbered list of choices that are not set."""
+    rows = [
+        (str(choice.number), open_choice_runs(choice, steps))
+        for choice, steps in content.open_choices
+    ]
+    return _listed(setter, CHOICES, rows, setter.style(9.2), width)
 
 
 def sources(setter: Setter, content: FullPathway, width: float) -> list[Piece]:
     """Return a heading and the numbered list of sources."""
-
-    def one(place: int, wide: float) -> Piece:
-        source = content.sources[place]
-        number = setter.text(
-            (Run(str(source.number), Weight.BOLD),), setter.style(9.2), setter.mm(9.0), Role.NUMBER
-        )
-        text = setter.text(source_text(source), setter.note, wide - setter.mm(10.0), Role.NOTE)
-        items = (*number.items, *text.at(setter.mm(10.0), 0.0))
-        over = text.over if _longest(source_text(source)) > ADDRESS else 0.0
-        return Piece(text.height, items, over, text.word)
-
-    return _listed(setter, SOURCES, len(content.sources), one, width)
-
-
-def _longest(text: str) -> int:
-    """Letters that stay on one line: addresses go on in the next where they may be broken."""
-    return max((len(each) for each in re.split(r"[\s\u200b]", text)), default=0)
+    rows = [(str(each.number), (Run(source_text(each)),)) for each in content.sources]
+    return _listed(setter, SOURCES, rows, setter.note, width)
 
 
 def _listed(
-    setter: Setter, title: str, count: int, one: Callable[[int, float], Piece], width: float
+    setter: Setter,
+    title: str,
+    rows: Sequence[tuple[str, tuple[Run, ...]]],
+    style: Style,
+    width: float,
 ) -> list[Piece]:
-    if not count:
+    if not rows:
         return []
     heading = setter.text(title, setter.style(15, Weight.BOLD), width, Role.HEADING)
-    half = (width - setter.mm(LANE)) / 2
-    if width >= setter.mm(PAIR):
-        singles = [one(place, half) for place in range(count)]
-        if not any(each.over for each in singles):
-            return [heading, *_pairs(singles, half + setter.mm(LANE))]
-    return [heading, *(one(place, width) for place in range(count))]
+    return [heading, *(_row(setter, number, runs, style, width) for number, runs in rows)]
 
 
-def _pairs(singles: Sequence[Piece], step: float) -> list[Piece]:
-    found = []
-    for place in range(0, len(singles), 2):
-        items: list[Item] = []
-        for side, piece in enumerate(singles[place : place + 2]):
-            items += piece.at(side * step, 0.0)
-        height = max(each.height for each in singles[place : place + 2])
-        found.append(Piece(height, tuple(items)))
-    return found
+def _row(setter: Setter, number: str, runs: tuple[Run, ...], style: Style, width: float) -> Piece:
+    bold, column = setter.style(9.2, Weight.BOLD), setter.mm(NUMBER)
+    mark = setter.text(number, bold, column, Role.NUMBER, tier=Tier.REFER)
+    text = setter.text(runs, style, width - column, Role.NOTE)
+    items = (*mark.items, *text.at(column, 0.0))
+    return Piece(text.height, items, text.over if _longest(runs) > ADDRESS else 0.0, text.word)
+
+
+def _longest(runs: tuple[Run, ...]) -> int:
+    """Letters that stay on one line: addresses go on in the next where they may be broken."""
+    words = re.split(r"[\s\u200b]", "".join(run.text for run in runs))
+    return max((len(each) for each in words), default=0)

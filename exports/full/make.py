@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from unicodedata import bidirectional
 
 from chamberwise.exports.control.frame import Body, Frame
-from chamberwise.exports.full.block import Blocks
+from chamberwise.exports.flow.far import far_of
+from chamberwise.exports.full.block import NOTHING, Blocks, Told
 from chamberwise.exports.full.content import FullPathway
 from chamberwise.exports.full.exits import page_word
 from chamberwise.exports.full.extract import full_pathway
-from chamberwise.exports.full.flow import LANE, Flow, column_count
-from chamberwise.exports.full.front import head, safety, sources
-from chamberwise.exports.full.map import map_piece
+from chamberwise.exports.full.flow import ANY, LANE, Flow, column_count
+from chamberwise.exports.full.front import KEY, choices, head, sources
+from chamberwise.exports.full.map import collect_map, map_legend, map_shelves, map_title
 from chamberwise.exports.full.piece import Collecting, Setter
+from chamberwise.exports.full.safety import safety_notes, safety_panels, safety_title
 from chamberwise.exports.full.words import content_texts
-from chamberwise.exports.legibility.angle import read_from, size_for
+from chamberwise.exports.legibility.angle import size_for
 from chamberwise.exports.paper.sheet import Item, Page
 from chamberwise.exports.paper.sizes import larger
 from chamberwise.exports.printing.letters import RIGHT_TO_LEFT
@@ -24,9 +27,14 @@ from chamberwise.exports.typesetting.measuring import Ruler
 BODY_SIZE = 10.0
 NARROWEST, LOWEST = 88.0, 76.0
 """Room for a column in millimetres at body type 10: some 40 letters a line, and a few lines."""
-LEAST_LEFT = 0.45
-"""Of a page: with less than this left on the first one, the steps begin on the next."""
-
+LEAST_NOTES = 40.0
+"""Room below the heading of the safety notes; with less they begin on the next page."""
+MOST_SYMBOLS = 50
+"""Symbols on a page of the map: more boxes can hardly be followed."""
+FEW_COLUMNS = 3
+"""On larger paper a page of steps holds more symbols than that, and so may the map."""
+REACH = 12
+"""Steps back, of which a page may have told a caution that is met again."""
 
 NO_MAP = "The map is left out: it does not fit on one page in letters that can be read."
 
@@ -60,23 +68,63 @@ def _placed(
     blocks = Blocks(setter, width)
     if not is_drawn:
         return _collected(content, blocks, body), ()
-    top = head(setter, content, body.width)
     flow = Flow(body, blocks)
-    flow.wide(top, setter.mm(6.0))
-    piece = map_piece(setter, content, body.width, body.bottom - flow.y, body.height)
-    is_on_first = piece is not None and piece.height <= body.bottom - flow.y
-    if piece and is_on_first:
-        flow.wide(piece, setter.mm(8.0))
-    flow.plain(safety(setter, content, width), setter.mm(2.6))
-    if piece and not is_on_first:
-        flow.break_page()
-        flow.wide(piece, setter.mm(8.0))
-    told = () if piece else (NO_MAP,)
-    if columns > 1 or body.bottom - flow.y < LEAST_LEFT * body.height:
-        flow.break_page()
+    flow.wide(head(setter, content, body.width), setter.mm(6.0))
+    _safety(flow, content, columns)
+    told = _map(flow, content)
     flow.steps(content)
-    flow.plain(sources(setter, content, width), setter.mm(1.4))
+    for listed in (choices, sources):
+        flow.plain(listed(setter, content, width), setter.mm(1.4))
     return flow, told
+
+
+def _safety(flow: Flow, content: FullPathway, columns: int) -> None:
+    setter, width = flow.blocks.setter, flow.blocks.width
+    notes = safety_notes(setter, content, width)
+    if notes:
+        title = safety_title(setter, flow.body.width)
+        if flow.left < title.height + setter.mm(LEAST_NOTES):
+            flow.break_page()
+        flow.wide(title, setter.mm(2.6))
+    while notes:
+        panels, count = safety_panels(setter, notes, width, columns, flow.left)
+        if not count:
+            if flow.is_fresh:
+                panels, count = notes[0], 1
+            else:
+                flow.break_page()
+                continue
+        flow.check("The safety notes", panels)
+        flow.wide(panels, setter.mm(7.0))
+        notes = notes[count:]
+
+
+def _map(flow: Flow, content: FullPathway) -> tuple[str, ...]:
+    """Set the map in rows, with no more symbols on a page than can be followed."""
+    setter, width = flow.blocks.setter, flow.body.width
+    shelves = map_shelves(setter, content, width, flow.body.height)
+    if not shelves:
+        return (NO_MAP,)
+    title, legend = map_title(setter, width), map_legend(setter, width)
+    if flow.left < title.height + shelves[0].piece.height + setter.mm(12.0):
+        flow.break_page()
+    flow.wide(title, setter.mm(3.0))
+    columns = column_count(width, setter.scale)
+    most = MOST_SYMBOLS if columns <= FEW_COLUMNS else ANY
+    page, symbols = flow.page, len(KEY) if flow.page == 1 else 0
+    for place, shelf in enumerate(shelves):
+        is_last = place == len(shelves) - 1
+        follows = legend.height + setter.mm(3.0) if is_last else 0.0
+        is_full = flow.left < shelf.piece.height + follows
+        if is_full or (flow.page == page and symbols + shelf.symbols > most):
+            flow.break_page()
+        symbols = shelf.symbols + (symbols if flow.page == page else 0)
+        page = flow.page
+        flow.wide(shelf.piece, setter.mm(3.4))
+    flow.wide(legend, setter.mm(7.0))
+    if columns <= FEW_COLUMNS:
+        flow.symbols_left[flow.page] = most - symbols
+    return ()
 
 
 def _collected(content: FullPathway, blocks: Blocks, body: Body) -> Flow:
@@ -84,19 +132,31 @@ def _collected(content: FullPathway, blocks: Blocks, body: Body) -> Flow:
     setter = blocks.setter
     flow = Flow(body, blocks)
     head(setter, content, body.width)
-    map_piece(setter, content, body.width, 0.0, 0.0)
-    for wide in (safety, sources):
-        wide(setter, content, blocks.width)
+    for wide in (safety_title, map_title, map_legend):
+        wide(setter, body.width)
+    collect_map(setter, content)
+    for narrow in (safety_notes, choices, sources):
+        narrow(setter, content, blocks.width)
     for place, step in enumerate(content.steps):
         flow.leading(content, place)
-        for is_down in (True, False):
-            blocks.block(step, is_down=is_down, pages={})
+        for told in (NOTHING, *_earlier(content, place)):
+            for is_down in (True, False):
+                blocks.block(step, is_down=is_down, told=told)
     return flow
+
+
+def _earlier(content: FullPathway, place: int) -> Iterator[Told]:
+    """Yield what a page may have told already: the cautions of a few steps before."""
+    own = {each.anywhere for each in content.steps[place].cautions}
+    for step in content.steps[max(0, place - REACH) : place]:
+        met = {each.anywhere: step.number for each in step.cautions if each.anywhere in own}
+        if met:
+            yield Told({}, met)
 
 
 def _pages(flow: Flow, frame: Frame, ruler: Ruler, size: float) -> tuple[Page, ...]:
     count = max(put.page for put in flow.puts)
-    far = f"Read from up to {read_from(size):.1f}\u00a0m."
+    far = far_of(size)
     shadow = Collecting()
     for number in range(1, count + 1):
         Frame(shadow, frame.control, frame.format).page((), number, count, far)

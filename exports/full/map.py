@@ -1,125 +1,255 @@
-"""The map: every step as a small numbered symbol or, of a long pathway, every phase as a box."""
+"""The map: each phase as a small drawing of numbered symbols. Far arrows are told by their number.
+
+No arrow crosses another or a symbol: one that would is told as a number beside its symbol.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from itertools import groupby
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from typing import NamedTuple
 
 from chamberwise.exports.full.block import OUTLINES, is_decision
-from chamberwise.exports.full.content import FullPathway, Step
-from chamberwise.exports.full.piece import Piece, Setter
+from chamberwise.exports.full.content import FullPathway
+from chamberwise.exports.full.folding import Phase, Symbol, phases
+from chamberwise.exports.full.piece import Piece, Setter, moved
 from chamberwise.exports.layout.content import Graph, Layout, Link, Node
-from chamberwise.exports.layout.coordinates import coordinates
-from chamberwise.exports.paper.sheet import Arrow, Item, Outline, Role, Run, Shape, Weight
+from chamberwise.exports.layout.margins import spaced_coordinates
+from chamberwise.exports.layout.tangles import tangled
+from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.sheet import (
+    Arrow,
+    Item,
+    Outline,
+    Role,
+    Run,
+    Shape,
+    Style,
+    Text,
+    Tier,
+    Weight,
+)
 
-MOST = 60
-"""Steps; a longer pathway is shown by its phases."""
 TITLE = "Map"
 BEGIN = "Start"
+LEGEND = "A number without a symbol: go on at that step."
+LEAST = 34.0
+"""Width of a drawing at least, for its title."""
+HIGHEST = 0.4
+"""Of a page; a higher drawing is cut in two."""
+MOST = 24
+"""Symbols; a longer phase is drawn in stretches."""
+LANE = 7.0
+IN_LINE = 3
+LINE = 4.2
+DIGIT = 2.3
+"""Room for a letter of a number, and more than it needs."""
+ASIDE = " aside"
+"""Ends the name of a number that is told beside a symbol."""
 
 
-def map_piece(
-    setter: Setter, content: FullPathway, width: float, left: float, height: float
-) -> Piece | None:
-    """Return the map for the room left on the page or, failing that, for a page of its own.
+class Shelf(NamedTuple):
+    """Drawings side by side, and how many symbols they hold."""
 
-    `None` when it fits neither; type is never made smaller for it.
-    """
-    heading = setter.text(TITLE, setter.style(15, Weight.BOLD), width, Role.HEADING, "map")
-    over = heading.height + setter.mm(3.0)
-    makers = [_by_phases] if len(content.steps) > MOST else [_by_steps, _by_phases]
-    for maker in makers:
-        drawn = [maker(setter, content, is_across) for is_across in (False, True)]
-        narrow = [each for each in drawn if _width(each) <= width]
-        for room in (left, height):
-            if fitting := [each for each in narrow if each.height + over <= room]:
-                return _under(heading, min(fitting, key=lambda each: each.height), over)
+    piece: Piece
+    symbols: int
+
+
+class Drawing(NamedTuple):
+    """A phase as drawn."""
+
+    piece: Piece
+    width: float
+    symbols: int
+
+
+def map_title(setter: Setter, width: float) -> Piece:
+    """Return the heading."""
+    return setter.text(TITLE, setter.style(15, Weight.BOLD), width, Role.HEADING, "map")
+
+
+def map_legend(setter: Setter, width: float) -> Piece:
+    """Return what stands below the map."""
+    return setter.text(LEGEND, setter.note, width, Role.NOTE, "map")
+
+
+def map_shelves(
+    setter: Setter, content: FullPathway, width: float, height: float
+) -> tuple[Shelf, ...] | None:
+    """Return the drawings of all phases in rows, or nothing where even one symbol is too wide."""
+    drawings: list[Drawing] = []
+    for phase in phases(content):
+        drawn = _fitting(setter, phase, content.start, width, height * HIGHEST)
+        if drawn is None:
+            return None
+        drawings += drawn
+    return tuple(_shelf(setter, row) for row in _rows(drawings, width, setter.mm(LANE)))
+
+
+def collect_map(setter: Setter, content: FullPathway) -> None:
+    """Ask for every text of the map whose room has to be known."""
+    for phase in phases(content):
+        for symbol in phase.symbols:
+            _line(setter, symbol.name, _style(setter))
+        _line(setter, phase.title, setter.style(9.2, Weight.BOLD))
+    _line(setter, BEGIN, _style(setter))
+
+
+def _fitting(
+    setter: Setter, phase: Phase, start: int, width: float, height: float
+) -> list[Drawing] | None:
+    """Draw a phase in one or, where it does not fit, in as few stretches as it takes."""
+    for count in range(-(-len(phase.symbols) // MOST), len(phase.symbols) + 1):
+        parts = [_narrow(setter, each, start, width, height) for each in phase.parts(count)]
+        drawn = [each for each in parts if each]
+        if len(drawn) == len(parts):
+            return drawn
     return None
 
 
-def _under(heading: Piece, piece: Piece, over: float) -> Piece:
-    return Piece(over + piece.height, (*heading.items, *piece.at(0.0, over)))
+def _narrow(
+    setter: Setter, phase: Phase, start: int, width: float, height: float
+) -> Drawing | None:
+    for is_across in (True, False):
+        drawn = _drawn(setter, phase, start, is_across, width)
+        if drawn.width <= width and drawn.piece.height <= height:
+            return drawn
+    return None
 
 
-def _width(piece: Piece) -> float:
-    shapes = (each for each in piece.items if isinstance(each, Shape))
-    points = (x for each in piece.items if isinstance(each, Arrow) for x, _ in each.points)
-    return max([0.0, *(each.x + each.width for each in shapes), *points])
+def _drawn(setter: Setter, phase: Phase, start: int, is_across: bool, most: float) -> Drawing:
+    phase, layout = _untangled(setter, phase, start, is_across)
+    told = dict(phase.told)
+    symbols = {each.name: each for each in phase.symbols}
+    items: list[Item] = [
+        Arrow(points, setter.mm(0.4), of="map") for _, points in layout.routes if len(points) > 1
+    ]
+    for (name, wide, high, _), x, y in layout.placed:
+        if name.endswith(ASIDE):
+            numbers = told[name.removesuffix(ASIDE)]
+            items.append(moved(_aside(setter, numbers, wide, high), x, y))
+        else:
+            outline = _outline(symbols[name]) if name in symbols else Outline.TERMINATOR
+            shape = Shape(outline, x, y, wide, high, weight=setter.mm(0.3))
+            items += setter.centred(name, _style(setter), shape, Role.NUMBER, "map", Tier.REFER)
+    title = _title(setter, phase, most)
+    width = max(layout.width, setter.mm(LEAST), title.width)
+    rule = Arrow(((0.0, 0.0), (width, 0.0)), setter.mm(0.4), Ink.BLACK, has_head=False)
+    top = setter.mm(1.4) + title.height + setter.mm(0.8)
+    named = replace(title, y=setter.mm(1.4))
+    found = (rule, named, *(moved(each, 0.0, top) for each in items))
+    shapes = sum(isinstance(each, Shape) for each in items)
+    return Drawing(Piece(top + layout.height, found), width, shapes)
 
 
-def _by_steps(setter: Setter, content: FullPathway, is_across: bool) -> Piece:
+def _title(setter: Setter, phase: Phase, most: float) -> Text:
+    style = setter.style(9.2, Weight.BOLD)
+    title = _line(setter, phase.title, style)
+    if title.width <= most:
+        return title
+    (text,) = setter.text(phase.title, style, most, Role.NOTE, "map").items
+    assert isinstance(text, Text)
+    return text
+
+
+def _untangled(setter: Setter, phase: Phase, start: int, is_across: bool) -> tuple[Phase, Layout]:
+    """Lay out, and tell the longest tangled arrow as a number, until none is tangled."""
+    while True:
+        layout = _laid(setter, phase, start, is_across)
+        drawn = [link for link in tangled(layout) if tuple(link) in phase.links]
+        if not drawn:
+            return phase, layout
+        phase = phase.without(max(drawn, key=lambda link: _reach(layout, link)))
+
+
+def _reach(layout: Layout, link: Link) -> float:
+    where = {place.node.name: place for place in layout.placed}
+    one, other = where[link.start], where[link.end]
+    return abs(one.x - other.x) + abs(one.y - other.y)
+
+
+def _laid(setter: Setter, phase: Phase, start: int, is_across: bool) -> Layout:
     mm = setter.mm
-    nodes = [Node(BEGIN, mm(12.5), mm(6.0)), *(_node(setter, step) for step in content.steps)]
-    links = [Link(BEGIN, str(content.start))]
-    links += [Link(str(step.number), str(way.to)) for step in content.steps for way in step.ways]
-    layout = _laid(nodes, links, is_across, mm(2.4), mm(3.2))
-    style = setter.style(9.2, Weight.MEDIUM)
-    outlines = {str(step.number): _outline(step) for step in content.steps}
-    items = list(_arrows(layout))
-    for (name, wide, high), x, y in layout.placed:
-        outline = outlines.get(name, Outline.TERMINATOR)
-        shape = Shape(outline, x, y, wide, high, weight=0.3)
-        items += setter.centred(name, style, shape, Role.NUMBER, "map")
-    return Piece(layout.height, tuple(items))
+    nodes: list[Node] = []
+    links: list[Link] = []
+    told = dict(phase.told)
+    for symbol in phase.symbols:
+        if symbol.steps[0].number == start:
+            nodes.append(Node(BEGIN, mm(12.5), mm(6.0)))
+            links.append(Link(BEGIN, symbol.name))
+        nodes.append(_node(setter, symbol))
+        if symbol.name in told:
+            lines = _numbers(told[symbol.name])
+            wide = mm(DIGIT) * max(len(each) for each in lines) + mm(1.5)
+            nodes.append(Node(symbol.name + ASIDE, wide, mm(LINE * len(lines) + 0.8)))
+            links.append(Link(symbol.name, symbol.name + ASIDE))
+    links += [Link(*each) for each in phase.links]
+    graph = Graph(tuple(nodes), tuple(links), is_across, mm(1.8), mm(4.0))
+    return spaced_coordinates(graph, mm(0.7))
 
 
-def _node(setter: Setter, step: Step) -> Node:
-    wide, high = (8.6, 8.6) if is_decision(step) else (10.0, 6.0)
-    return Node(str(step.number), setter.mm(wide), setter.mm(high))
+def _node(setter: Setter, symbol: Symbol) -> Node:
+    if is_decision(symbol.steps[0]):
+        return Node(symbol.name, setter.mm(9.6), setter.mm(9.6), True)
+    wide = 10.0 if len(symbol.steps) == 1 else 18.0
+    return Node(symbol.name, setter.mm(wide), setter.mm(6.0))
 
 
-def _outline(step: Step) -> Outline:
+def _outline(symbol: Symbol) -> Outline:
+    step = symbol.steps[0]
     return Outline.DECISION if is_decision(step) else OUTLINES[step.kind]
 
 
-def _by_phases(setter: Setter, content: FullPathway, is_across: bool) -> Piece:
-    mm = setter.mm
-    wide, pad = mm(44.0), mm(2.2)
-    phases = list(dict.fromkeys(step.phase for step in content.steps))
-    texts = {
-        phase: setter.text(
-            (Run(phase, Weight.BOLD), Run(f"\n{numbers(content.steps, phase)}")),
-            setter.style(9.2),
-            wide - 2 * pad,
-            Role.NOTE,
-            "map",
-        )
-        for phase in phases
-    }
-    of = {step.number: step.phase for step in content.steps}
-    links = dict.fromkeys(
-        Link(step.phase, of[way.to])
-        for step in content.steps
-        for way in step.ways
-        if of[way.to] != step.phase
+def _style(setter: Setter) -> Style:
+    return setter.style(9.2, Weight.MEDIUM)
+
+
+def _line(setter: Setter, words: str, style: Style) -> Text:
+    """Words on one line, from nought."""
+    nowhere = Shape(Outline.PANEL, 0.0, 0.0, 0.0, 0.0)
+    _, text = setter.centred(words, style, nowhere, Role.NOTE, "map", Tier.REFER)
+    assert isinstance(text, Text)
+    return replace(text, x=0.0, y=0.0)
+
+
+def _numbers(numbers: Sequence[int]) -> list[str]:
+    """A few numbers a line."""
+    lines = [numbers[place : place + IN_LINE] for place in range(0, len(numbers), IN_LINE)]
+    told = [",\u00a0".join(str(each) for each in line) for line in lines]
+    return [*(f"{each}," for each in told[:-1]), told[-1]]
+
+
+def _aside(setter: Setter, numbers: Sequence[int], width: float, height: float) -> Text:
+    pad, runs = setter.mm(0.9), (Run("\n".join(_numbers(numbers))),)
+    return Text(
+        pad,
+        setter.mm(0.4),
+        width - pad,
+        height - setter.mm(0.8),
+        runs,
+        setter.style(9.2),
+        Role.NUMBER,
+        Tier.REFER,
+        "map",
     )
-    nodes = [Node(each, wide, texts[each].height + 2 * pad) for each in phases]
-    layout = _laid(nodes, links, is_across, mm(6.0), mm(5.2))
-    items = list(_arrows(layout))
-    for (name, _, high), x, y in layout.placed:
-        items.append(Shape(Outline.PROCESS, x, y, wide, high))
-        items += texts[name].at(x + pad, y + pad)
-    return Piece(layout.height, tuple(items))
 
 
-def numbers(steps: Iterable[Step], phase: str) -> str:
-    """Return which steps belong to a phase, runs shortened."""
-    told = []
-    for is_in, group in groupby(steps, lambda step: step.phase == phase):
-        if is_in:
-            run = [step.number for step in group]
-            told.append(f"{run[0]}" if len(run) == 1 else f"{run[0]} to {run[-1]}")
-    word = "Step" if len(told) == 1 and told[0].isdigit() else "Steps"
-    return f"{word} {', '.join(told)}"
+def _rows(drawings: Sequence[Drawing], width: float, lane: float) -> Iterator[list[Drawing]]:
+    row: list[Drawing] = []
+    for drawing in drawings:
+        if row and sum(each.width + lane for each in row) + drawing.width > width:
+            yield row
+            row = []
+        row.append(drawing)
+    if row:
+        yield row
 
 
-def _laid(
-    nodes: Iterable[Node], links: Iterable[Link], is_across: bool, gap: float, rise: float
-) -> Layout:
-    return coordinates(Graph(tuple(nodes), tuple(dict.fromkeys(links)), is_across, gap, rise))
-
-
-def _arrows(layout: Layout) -> Iterable[Item]:
-    for _, points in layout.routes:
-        if len(points) > 1:
-            yield Arrow(points, 0.3, of="map")
+def _shelf(setter: Setter, row: Sequence[Drawing]) -> Shelf:
+    items: list[Item] = []
+    x = 0.0
+    for drawing in row:
+        items += drawing.piece.at(x, 0.0)
+        x += drawing.width + setter.mm(LANE)
+    height = max(each.piece.height for each in row)
+    return Shelf(Piece(height, tuple(items)), sum(each.symbols for each in row))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
+from chamberwise.exports.legibility.line import widest
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import (
     Arrow,
@@ -19,6 +20,9 @@ from chamberwise.exports.paper.sheet import (
     Weight,
 )
 from chamberwise.exports.typesetting.measuring import Room, Ruler, Setting
+
+PITCH = 1.25
+"""Line pitch over size, the least that is read with ease."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +81,7 @@ class Setter:
 
     def style(self, size: float, weight: Weight = Weight.REGULAR, ink: Ink = Ink.BLACK) -> Style:
         """Return a style; the size is that of a print for the hand."""
-        return Style(size * self.scale, weight, ink)
+        return Style(size * self.scale, weight, ink, pitch=PITCH)
 
     @property
     def body(self) -> Style:
@@ -95,24 +99,40 @@ class Setter:
         return self.style(11.5, Weight.BOLD)
 
     def text(
-        self, words: str | tuple[Run, ...], style: Style, width: float, role: Role, of: str = ""
+        self,
+        words: str | tuple[Run, ...],
+        style: Style,
+        width: float,
+        role: Role,
+        of: str = "",
+        tier: Tier = Tier.ACT,
     ) -> Piece:
-        """Return words in a width as a piece."""
+        """Return words in a width, or in the narrower one in which lines stay short."""
         runs = (Run(words),) if isinstance(words, str) else words
-        room = self.ruler(Setting(runs, style, width))
-        tier = Tier.REFER if role in (Role.NOTE, Role.FOOTER) else Tier.ACT
-        text = Text(0.0, 0.0, width, room.height, runs, style, role, tier, of)
-        return Piece(room.height, (text,), max(0.0, room.longest - width), text.text)
+        wide = min(width, widest(style.size))
+        room = self.ruler(Setting(runs, style, wide))
+        if room.longest > wide:
+            wide = width
+            room = self.ruler(Setting(runs, style, wide))
+        tier = Tier.REFER if role in (Role.NOTE, Role.FOOTER) else tier
+        text = Text(0.0, 0.0, wide, room.height, runs, style, role, tier, of)
+        return Piece(room.height, (text,), max(0.0, room.longest - wide), text.text)
 
     def centred(
-        self, words: str, style: Style, shape: Shape, role: Role, of: str = ""
+        self,
+        words: str,
+        style: Style,
+        shape: Shape,
+        role: Role,
+        of: str = "",
+        tier: Tier = Tier.ACT,
     ) -> tuple[Item, ...]:
         """Return a shape with words of one line in its middle."""
         room = self.ruler(Setting((Run(words),), style, 1000.0))
         x = shape.x + (shape.width - room.width) / 2
         y = shape.y + (shape.height - room.height) / 2
         wide = room.width + 0.05
-        text = Text(x, y, wide, room.height, (Run(words),), style, role, Tier.ACT, of)
+        text = Text(x, y, wide, room.height, (Run(words),), style, role, tier, of)
         return (shape, text)
 
 

@@ -7,10 +7,13 @@ from collections.abc import Iterator
 
 from chamberwise.exports.full.content import ON, Caution, FullPathway, Kind, Step
 from chamberwise.exports.full.words import (
+    CHOICES,
     after_runs,
+    at_steps,
     before_runs,
     line_runs,
     marks,
+    open_choice_runs,
     source_text,
 )
 from chamberwise.exports.paper.sheet import Run
@@ -35,6 +38,10 @@ def text_of(content: FullPathway, standing: tuple[str, ...] = ()) -> str:
             lines += [f"Phase: {step.phase}", ""]
             before = step.phase
         lines += [*_step(step), ""]
+    if content.open_choices:
+        lines.append(CHOICES)
+    for choice, steps in content.open_choices:
+        lines.append(f"{choice.number}. {_plain(open_choice_runs(choice, steps))}")
     if content.sources:
         lines.append("Sources")
         lines += [f"{each.number}. {source_text(each)}" for each in content.sources]
@@ -47,9 +54,8 @@ def _safety(content: FullPathway) -> Iterator[str]:
         return
     yield "Safety notes: every danger of this pathway"
     for danger in content.dangers:
-        word = "Step" if len(danger.steps) == 1 else "Steps"
-        told = ", ".join(str(each) for each in danger.steps)
-        yield f"DANGER. {danger.harm} Instead: {danger.instead} {word} {told}."
+        told = at_steps(danger.steps)
+        yield f"DANGER. {danger.harm} Instead: {danger.instead} {told}"
     yield ""
 
 

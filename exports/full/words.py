@@ -11,6 +11,7 @@ from chamberwise.exports.paper.sheet import Run, Weight
 FREELY = 30
 """Letters of an address that fit a line anywhere."""
 NOT_SET = "NOT SET LOCALLY"
+CHOICES = "Choices left to the unit"
 
 
 def line_runs(line: Line) -> tuple[Run, ...]:
@@ -29,21 +30,47 @@ def marks(sources: Iterable[int]) -> str:
 
 def before_runs(step: Step) -> tuple[tuple[Run, ...], ...]:
     """Return what is needed, how long it may take, and what the unit has to choose."""
-    found = []
+    pairs: list[tuple[str, str]] = []
     if step.needs:
-        found.append((Run("Needs: ", Weight.BOLD), Run("; ".join(step.needs) + ".")))
+        pairs.append(("Needs", "; ".join(step.needs)))
     if step.target:
-        found.append((Run("Local target: ", Weight.BOLD), Run(step.target + ".")))
-    return (*found, *(choice_runs(each) for each in step.choices))
+        pairs.append(("Local target", step.target))
+    pairs += [_choice(each) for each in step.choices]
+    runs: list[Run] = []
+    for place, (name, text) in enumerate(pairs):
+        runs.append(Run(f"{' ' if place else ''}{name}: ", Weight.BOLD))
+        runs.append(Run(f"{text}."))
+    return (tuple(runs),) if runs else ()
 
 
-def choice_runs(choice: Choice) -> tuple[Run, ...]:
-    """Return a choice with what the unit has set, or with every position."""
-    title = Run(f"{choice.title}: ", Weight.BOLD)
-    told = [each.rstrip(".") for each in choice.positions]
+def _choice(choice: Choice) -> tuple[str, str]:
+    """A choice with what the unit has set, or with its number in the list at the end."""
     if choice.is_set:
-        return (title, Run(f"{'; '.join(told)} (set by this unit)."))
-    return (title, Run(NOT_SET, Weight.BOLD), Run(": " + "; or ".join(told) + "."))
+        told = [each.rstrip(".") for each in choice.positions]
+        return choice.title, f"{'; '.join(told)} (set by this unit)"
+    return f"Choice\u00a0{choice.number}", f"{choice.title}: {NOT_SET}"
+
+
+def open_choice_runs(choice: Choice, steps: Iterable[int]) -> tuple[Run, ...]:
+    """Return a choice that is not set, with every position and the steps that ask for it."""
+    told = "; or ".join(each.rstrip(".") for each in choice.positions)
+    positions = f": {told}." if told else "."
+    return (
+        Run(f"{choice.title}: ", Weight.BOLD),
+        Run(NOT_SET + positions),
+        Run(f" {at_steps(steps)}"),
+    )
+
+
+def at_steps(steps: Iterable[int]) -> str:
+    """Return which steps are meant.
+
+    >>> at_steps([3, 5])
+    'Steps\\xa03, 5.'
+    """
+    told = [str(each) for each in steps]
+    word = "Step" if len(told) == 1 else "Steps"
+    return f"{word}\u00a0{', '.join(told)}."
 
 
 def after_runs(step: Step) -> tuple[tuple[Run, ...], ...]:
@@ -82,5 +109,8 @@ def content_texts(content: FullPathway) -> Iterator[tuple[str, str]]:
             yield where, f"{caution.harm} {caution.instead}"
         for way in step.ways:
             yield f"{where}, an answer", f"{way.label} {way.sign}"
+    for choice, steps in content.open_choices:
+        told = open_choice_runs(choice, steps)
+        yield f"Choice {choice.number}", "".join(run.text for run in told)
     for source in content.sources:
         yield f"Source {source.number}", source_text(source)

@@ -115,13 +115,14 @@ def _foot(place: Placed) -> Point:
 
 
 def _upright(graph: Graph) -> Graph:
-    nodes = tuple(Node(each.name, each.height, each.width) for each in graph.nodes)
+    nodes = tuple(each._replace(width=each.height, height=each.width) for each in graph.nodes)
     return Graph(nodes, graph.links, gap=graph.gap, rise=graph.rise)
 
 
 def _turned(layout: Layout) -> Layout:
     placed = tuple(
-        Placed(Node(node.name, node.height, node.width), y, x) for node, x, y in layout.placed
+        Placed(node._replace(width=node.height, height=node.width), y, x)
+        for node, x, y in layout.placed
     )
     routes = tuple(Route(link, tuple((y, x) for x, y in points)) for link, points in layout.routes)
     return Layout(layout.height, layout.width, placed, routes, MADE_BY)

@@ -9,11 +9,12 @@ Point: TypeAlias = tuple[float, float]
 
 
 class Node(NamedTuple):
-    """A box of a fixed size."""
+    """A box of a fixed size, or a diamond in it."""
 
     name: str
     width: float
     height: float
+    is_diamond: bool = False
 
 
 class Link(NamedTuple):

@@ -84,8 +84,8 @@ def test_a_wrong_page_number() -> None:
 
 
 def wrong_page(item: Item) -> Item:
-    if isinstance(item, Text) and item.text.startswith("page\u00a0"):
-        return replace(item, runs=(replace(item.runs[0], text="page\u00a077"),))
+    if isinstance(item, Text) and item.text.startswith("p.\u00a0"):
+        return replace(item, runs=(replace(item.runs[0], text="p.\u00a077"),))
     return item
 
 
