@@ -6,14 +6,14 @@ from collections.abc import Iterator
 from datetime import date
 
 from chamberwise.engine.checks.knowledge import answers_cover
-from chamberwise.engine.checks.registry import NAMES, SHAPE, Check
+from chamberwise.engine.checks.registry import NEEDED_TO_WALK, SHAPE, Check
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.problem import Problem, Severity
 from chamberwise.engine.exploration.explore import explore
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.reading.library import Loaded
 
-OF_FORM: tuple[Check, ...] = (*NAMES, *SHAPE, answers_cover.check)
+OF_FORM: tuple[Check, ...] = tuple(dict.fromkeys((*NEEDED_TO_WALK, *SHAPE, answers_cover.check)))
 
 
 def errors_of_form(loaded: Loaded, pathway: PathwayId, today: date) -> Iterator[Problem]:

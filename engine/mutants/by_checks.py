@@ -6,8 +6,9 @@ from collections.abc import Iterable, Iterator
 from functools import lru_cache, partial
 from typing import TypeAlias
 
-from chamberwise.engine.checks.knowledge import answers_cover, asked_never_used
-from chamberwise.engine.checks.registry import KNOWLEDGE, NEEDED_TO_WALK, SHAPE, Check
+from chamberwise.engine.checks.by_form import OF_FORM as BY_FORM
+from chamberwise.engine.checks.knowledge import asked_never_used
+from chamberwise.engine.checks.registry import KNOWLEDGE, Check
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.problem import Pointer, Severity
 from chamberwise.engine.exploration.explore import explore
@@ -19,9 +20,7 @@ from chamberwise.engine.reading.library import Loaded
 Finding: TypeAlias = tuple[PathwayId, str, Pointer]
 """What a check found and where: enough to tell a new problem from an old one."""
 
-OF_FORM: tuple[Check, ...] = tuple(
-    dict.fromkeys((*NEEDED_TO_WALK, *SHAPE, answers_cover.check, asked_never_used.check))
-)
+OF_FORM: tuple[Check, ...] = tuple(dict.fromkeys((*BY_FORM, asked_never_used.check)))
 """Checks that look at names, arrows and answers alone, or can do so where nothing is walked."""
 
 

@@ -29,7 +29,8 @@ def flowed(pen: Pen, content: Wall, width: float, rooms: Sequence[float]) -> lis
         if after == place and place < len(drawn):
             return None
         if above:
-            items = (*opening.items, *piece.at(0, above))
+            arrow, *label = opening.items
+            items = (*label, *piece.at(0, above), arrow)
             piece = Piece(items, width, piece.height + above)
         pieces.append(piece)
         place = after

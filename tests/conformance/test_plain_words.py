@@ -19,11 +19,11 @@ CAPITALS_WITHIN = frozenset({"mL", "D", "Parkinson", "sub-Tenon's"})
 
 LOOKED_AT = """
 Acetylcholine Advance Aim Also Aspirate Assistant Begin Blade Book Brief Bulging Bury
-Cephalosporin Circulating Damaged Deepen Dissect Draining Either Epinucleus Faster Fetch Fix Force
-High Hydrate I Inject Inspect Levitate Load Make Match Micro-scissors Part Part-way
+Cephalosporin Circulating Damaged Deepen Dissect Draining Either Epinucleus Faster Fetch Fix
+High Hydrate I Inject Inspect Judge Levitate Load Make Match Micro-scissors Part Part-way
 Penetrating Plate Prepare Preparing Prescribe Press Raise Reader Reduce Refill Replace Restock
-Return Reverse Send Settle Shallow Sheets Slide Softness Spread Squeezing State Steadiness
-Sub-Tenon's Sudden Tenfold Tools Top Topical Treat Turning Unchanged Uneven Unsuitable Untrained
+Return Reverse Send Settle Shallow Sheets Slide Softness Squeezing State Steadiness
+Sub-Tenon's Sudden Tenfold Tools Top Topical Treat Unchanged Uneven Unsuitable Untrained
 Unwashed Vergence Warn Wash We Wet Wristband Write
 """
 FIRST_WORDS = frozenset(LOOKED_AT.split())

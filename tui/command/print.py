@@ -33,7 +33,7 @@ FARTHEST = 20.0
 
 EXAMPLE = """example:
   chamberwise print posterior-capsule-rupture
-  chamberwise print posterior-capsule-rupture --paper A2 --distance 2 --tiles
+  chamberwise print posterior-capsule-rupture --paper A1 --distance 1 --tiles
   chamberwise print posterior-capsule-rupture --what pack --out sheets/
   chamberwise print anterior-vitrectomy --what script --format text
   chamberwise print dropped-nucleus --what full --report
