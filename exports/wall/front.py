@@ -13,8 +13,8 @@ from chamberwise.exports.wall.pen import HEAD, PLAIN, TITLE, Pen
 
 BORDER = 3.0
 LETTERS = "ABCD"
-NARROW = 26.0
-"""Body sizes: less than this holds one column of first actions."""
+NARROW = 15.0
+"""Body sizes: the least width of a column of first actions."""
 
 
 def head(pen: Pen, content: Wall, width: float) -> Piece:
@@ -32,10 +32,11 @@ def head(pen: Pen, content: Wall, width: float) -> Piece:
 
 
 def first_actions(pen: Pen, content: Wall, width: float) -> Piece:
-    """Return the box of first actions, two in a row where there are more than two."""
+    """Return the box of first actions, as many in a row as have room."""
     pad = pen.em(0.9)
     tab = _tab(pen)
-    columns = 2 if len(content.first) > 1 and width > pen.em(NARROW) else 1
+    columns = max(1, min(len(content.first), int(width / pen.em(NARROW))))
+    columns = 2 if columns == 3 and len(content.first) == 4 else columns
     inner = width - 2 * pad
     each = (inner - (columns - 1) * pen.em(1.5)) / columns
     cells = [
