@@ -37,7 +37,9 @@ class Plan(NamedTuple):
 
 
 PLANS = tuple(
-    Plan(share, columns) for share in (0.0, 0.2, 0.24, 0.28, 0.32, 0.36, 0.4) for columns in (1, 2, 3)
+    Plan(share, columns)
+    for share in (0.0, 0.2, 0.24, 0.28, 0.32, 0.36, 0.4)
+    for columns in (1, 2, 3)
 )
 
 
