@@ -10,6 +10,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 
+from chamberwise.engine.chart.labels import lowered, small
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
@@ -89,7 +90,7 @@ def _forked(
         onward = followed(pathway, label, target, rows)
         if onward.ends is Ends.OFF_CHART:
             return ()
-        said = ": ".join([*way.labels, _lower(label)])
+        said = ": ".join([*way.labels, small(label)])
         found.append(Way((said,), onward.done, onward.ends, onward.step))
     return tuple(found)
 
@@ -182,18 +183,9 @@ def condition_words(library: Library, pathway: Pathway, when: Condition) -> str:
     for name, values in when.terms:
         finding = findings[name]
         labels = _either(value.label for value in finding.values if value.id in values)
-        terms.append(f"{finding.title}: {_lower(labels)}" if terms else labels)
-    return "; ".join(_lowered(terms))
+        terms.append(f"{finding.title}: {small(labels)}" if terms else labels)
+    return "; ".join(lowered(terms))
 
 
 def _either(labels: Iterable[str]) -> str:
-    return " or ".join(_lowered(labels))
-
-
-def _lowered(labels: Iterable[str]) -> list[str]:
-    first, *rest = [*labels] or [""]
-    return [first, *map(_lower, rest)]
-
-
-def _lower(label: str) -> str:
-    return label[:1].lower() + label[1:]
+    return " or ".join(lowered(labels))

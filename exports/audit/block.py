@@ -8,11 +8,10 @@ from dataclasses import dataclass
 from functools import cached_property
 from math import cos, radians, sin
 
-from chamberwise.exports.audit.face import cap_height, x_height
 from chamberwise.exports.audit.geometry import Box, Point, around
 from chamberwise.exports.audit.printed.content import Stretch
 from chamberwise.exports.audit.rule import Where
-from chamberwise.exports.legibility.angle import MM_PER_POINT
+from chamberwise.exports.legibility.angle import MM_PER_POINT, cap_height, x_height
 from chamberwise.exports.paper.sheet import Role, Text, Tier
 
 SHOWN = 60

@@ -8,6 +8,8 @@ from datetime import date
 DRAFT = "DRAFT: NOT APPROVED FOR CLINICAL USE"
 EXPIRED = "EXPIRED: PAST ITS REVIEW DATE"
 TEMPLATE = "TEMPLATE: ADAPT LOCALLY"
+NOT_SET = "NOT SET LOCALLY"
+"""For what a unit has to fill in."""
 FOLLOW = "Follow local protocol."
 PURPOSE = (
     "For trained eye surgery staff: rehearsal, teaching and preparing local charts. "

@@ -5,12 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 
+from chamberwise.exports.control.content import NOT_SET
 from chamberwise.exports.full.content import Choice, FullPathway, Line, Source, Step
 from chamberwise.exports.paper.sheet import Run, Weight
 
 FREELY = 30
 """Letters of an address that fit a line anywhere."""
-NOT_SET = "NOT SET LOCALLY"
+
 CHOICES = "Choices left to the unit"
 
 

@@ -29,6 +29,11 @@ def x_height(size: float) -> float:
     return size * (X_SMALL + share * (X_LARGE - X_SMALL)) * MM_PER_POINT
 
 
+def cap_height(size: float) -> float:
+    """Return the height of capitals in millimetres; the same in every cut."""
+    return size * CAP_HEIGHT * MM_PER_POINT
+
+
 def angle(height: float, distance: float) -> float:
     """Return the angle in minutes of arc that a height fills at a distance, both in millimetres.
 

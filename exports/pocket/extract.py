@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import groupby
 
+from chamberwise.engine.chart.labels import lowered
 from chamberwise.engine.chart.ways import ways
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
@@ -19,7 +20,7 @@ from chamberwise.exports.pocket.content import (
     Note,
     PocketCard,
 )
-from chamberwise.exports.script.headlines import headline, way_words
+from chamberwise.exports.script.headlines import headline, spoken, way_words
 from chamberwise.exports.script.main_line import first_actions, main_line
 
 
@@ -46,14 +47,10 @@ def pocket_card(library: Library, name: PathwayId) -> PocketCard:
 def _first(library: Library, pathway: Pathway, step: Action) -> FirstAction:
     duties = library.words(pathway.id).duties
     lines = tuple(
-        (duties[who].title if who in duties else who, " ".join(_said(line) for line in alike))
+        (duties[who].title if who in duties else who, " ".join(spoken(line) for line in alike))
         for who, alike in groupby(step.lines, key=lambda line: line.who)
     )
     return FirstAction(f"{pathway.id}/{step.id}", headline(library, step), lines)
-
-
-def _said(line: Line) -> str:
-    return f"“{line.text}”" if line.said_aloud else line.text
 
 
 def _decision(
@@ -63,17 +60,12 @@ def _decision(
     exits = tuple(
         Exit(
             f"{pathway.id}/{here}",
-            ", or ".join(_lowered(way.labels)),
+            ", or ".join(lowered(way.labels)),
             way_words(library, pathway, line, here, way),
         )
         for way in ways(library, pathway.id, here, frozenset(line))
     )
     return Decision(f"{pathway.id}/{here}", headline(library, step), exits)
-
-
-def _lowered(labels: tuple[str, ...]) -> Iterator[str]:
-    for place, label in enumerate(labels):
-        yield label[:1].lower() + label[1:] if place else label
 
 
 def _calls(library: Library, pathway: Pathway) -> Iterator[str]:

@@ -11,7 +11,7 @@ from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Action, Line, Outcome, PathwayId, Step, StepId
 from chamberwise.exports.roles.content import IN_THIS_ORDER, Part, RoleCard, Task
 from chamberwise.exports.roles.opening import opening
-from chamberwise.exports.script.headlines import headline
+from chamberwise.exports.script.headlines import headline, spoken
 from chamberwise.exports.script.main_line import first_actions, main_line
 
 Lines: TypeAlias = list[tuple[Step, Line]]
@@ -72,7 +72,7 @@ def _tasks(told: _Pathway, lines: Lines, duty: str) -> Iterator[Task]:
 
 
 def _text(line: Line) -> str:
-    said = f"“{line.text}”" if line.said_aloud else line.text
+    said = spoken(line)
     return f"{line.when[:1].upper()}{line.when[1:]}: {said}" if line.when else said
 
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from itertools import groupby
 
+from chamberwise.engine.chart.labels import lowered
 from chamberwise.engine.chart.numbers import step_numbers
 from chamberwise.engine.chart.ways import Ends, Way, ways
 from chamberwise.engine.model.library import Library
@@ -119,15 +120,10 @@ def _ways(told: _Told, step: Step, mark: Mark) -> Iterator[ScriptLine]:
     for way in ways(told.library, told.own.id, step.id, frozenset(told.line)):
         if mark is Mark.THEN and not way.labels and _is_next(told, step.id, way):
             continue
-        said = ", or ".join(_lowered(way.labels))
+        said = ", or ".join(lowered(way.labels))
         if said:
             yield ScriptLine(mark, breaths(f"{said}:", 2), told.of(step.id))
         yield from _onward(told, step.id, way)
-
-
-def _lowered(labels: tuple[str, ...]) -> Iterator[str]:
-    for place, label in enumerate(labels):
-        yield label[:1].lower() + label[1:] if place else label
 
 
 def _is_next(told: _Told, here: StepId, way: Way) -> bool:
@@ -159,7 +155,7 @@ def _by_what_is_known(told: _Told, here: StepId, branch: StepId) -> Iterator[Scr
     words = headline(told.library, fork, told.own.id)
     yield ScriptLine(Mark.SAY, breaths(f"{words}."), told.of(branch), 1)
     for way in ways(told.library, told.own.id, branch, frozenset(told.line)):
-        said = ", or ".join(_lowered(way.labels))
+        said = ", or ".join(lowered(way.labels))
         yield ScriptLine(Mark.ANSWER, breaths(f"{said}:", 5), told.of(branch), 1)
         first = way.done[0] if way.done else way.step
         if _is_next(told, here, way):

@@ -11,6 +11,7 @@ from chamberwise.engine.model.step import (
     Action,
     Branch,
     Handover,
+    Line,
     Outcome,
     PathwayId,
     Question,
@@ -39,6 +40,11 @@ def headline(library: Library, step: Step, pathway: PathwayId | None = None) -> 
             if step.short or pathway is None:
                 return step.short or "Decide by what is known"
             return fork_words(library, pathway, step)
+
+
+def spoken(line: Line) -> str:
+    """Return the words of a line; what is said aloud in quotation marks."""
+    return f"“{line.text}”" if line.said_aloud else line.text
 
 
 def chart_title(library: Library, pathway: PathwayId) -> str:

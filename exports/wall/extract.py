@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from itertools import groupby
 
 from chamberwise.engine.chart.fork import fork_words
+from chamberwise.engine.chart.labels import lowered
 from chamberwise.engine.chart.main_line import wall_chart as chart_of
 from chamberwise.engine.chart.numbers import step_numbers
 from chamberwise.engine.chart.ways import Ends, Way, ways
@@ -16,7 +17,6 @@ from chamberwise.engine.model.step import (
     Action,
     Branch,
     Handover,
-    Line,
     Outcome,
     PathwayId,
     Question,
@@ -25,10 +25,11 @@ from chamberwise.engine.model.step import (
     StepId,
 )
 from chamberwise.engine.proof.rules import comes_back_by
+from chamberwise.exports.control.content import NOT_SET
+from chamberwise.exports.script.headlines import spoken
 from chamberwise.exports.wall.content import Down, First, Note, Row, Side, Sign, Stop, Task, Wall
 
 MOST_NOTES = 4
-NOT_SET = "NOT SET LOCALLY"
 
 
 def wall_chart(library: Library, pathway: PathwayId) -> Wall:
@@ -72,7 +73,7 @@ def _first(library: Library, pathway: Pathway, name: StepId) -> First:
     assert isinstance(step, Action)
     duties = library.words(pathway.id).duties
     tasks = [
-        Task(duties[who].title, " ".join(map(_line, lines)))
+        Task(duties[who].title, " ".join(map(spoken, lines)))
         for who, lines in groupby(step.lines, key=lambda line: line.who)
     ]
     choices = tuple(_choice(library, pathway, each) for each in step.choices)
@@ -83,10 +84,6 @@ def _choice(library: Library, pathway: Pathway, name: str) -> str:
     finding = library.words(pathway.id).findings[name]
     chosen = finding.value(finding.choice.chosen or "") if finding.choice else None
     return f"{finding.title}: {chosen.label if chosen else NOT_SET}"
-
-
-def _line(line: Line) -> str:
-    return f"“{line.text}”" if line.said_aloud else line.text
 
 
 def _opening(library: Library, pathway: Pathway, chart: WallChart) -> Down | None:
@@ -148,7 +145,7 @@ def _first_rows(pathway: Pathway, start: StepId, rows: frozenset[StepId]) -> set
 
 def _onward(pathway: Pathway, way: Way) -> Down:
     via = 0 if way.ends is Ends.AT_ROW else step_numbers(pathway)[way.step]
-    return Down(_joined(way.labels), via)
+    return Down(", ".join(lowered(way.labels)), via)
 
 
 def _side(
@@ -156,7 +153,9 @@ def _side(
 ) -> Side:
     done = tuple(headline(library, pathway, pathway.steps[each]) for each in way.done)
     stop = _stop(library, pathway, way, rows)
-    return Side(_joined(way.labels), done, stop, f"{pathway.id}/{name}/{'|'.join(way.labels)}")
+    return Side(
+        ", ".join(lowered(way.labels)), done, stop, f"{pathway.id}/{name}/{'|'.join(way.labels)}"
+    )
 
 
 def _stop(library: Library, pathway: Pathway, way: Way, rows: dict[StepId, int]) -> Stop:
@@ -184,11 +183,6 @@ def _sign(step: Step) -> Sign:
         case Outcome():
             return Sign.END
     return Sign.ACTION
-
-
-def _joined(labels: tuple[str, ...]) -> str:
-    first, *rest = labels or ("",)
-    return ", ".join([first, *(each[:1].lower() + each[1:] for each in rest)])
 
 
 def _notes(pathway: Pathway, names: tuple[StepId, ...]) -> Iterator[Note]:

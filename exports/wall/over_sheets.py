@@ -8,6 +8,7 @@ from chamberwise.exports.control.frame import Body
 from chamberwise.exports.paper.sheet import Item, Role, Weight
 from chamberwise.exports.typesetting.guessing import Guess
 from chamberwise.exports.typesetting.measuring import Ruler
+from chamberwise.exports.typesetting.searching import most
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.columns import flowed
 from chamberwise.exports.wall.content import Wall
@@ -49,14 +50,11 @@ def over_sheets(content: Wall, body: Body, ruler: Ruler, least: float) -> Sheets
 
 def _most(content: Wall, body: Body, guess: Guess, count: int, low: int) -> int:
     """Return the most steps of size that hold by guess; one less than the least where none do."""
-    high = int(MOST / STEP)
-    while low <= high:
-        middle = (low + high) // 2
-        if _at(content, body, Pen(guess, middle * STEP), count) is None:
-            high = middle - 1
-        else:
-            low = middle + 1
-    return high
+
+    def fits(steps: int) -> bool:
+        return _at(content, body, Pen(guess, steps * STEP), count) is not None
+
+    return most(fits, low, int(MOST / STEP))
 
 
 def _at(content: Wall, body: Body, pen: Pen, count: int) -> Sheets | None:

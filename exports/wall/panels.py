@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.exports.control.content import NOT_SET
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import (
     Align,
@@ -19,7 +20,6 @@ from chamberwise.exports.wall.content import Note, Wall
 from chamberwise.exports.wall.pen import HEAD, PLAIN, SMALL, Pen
 from chamberwise.exports.wall.stops import circle
 
-NOT_SET = "NOT SET LOCALLY"
 CALLS = 0.36
 NARROW = 44.0
 """Body sizes: in less than this the panels stand below each other."""

@@ -10,6 +10,7 @@ from chamberwise.exports.control.frame import Body
 from chamberwise.exports.paper.sheet import Item
 from chamberwise.exports.typesetting.guessing import Asked, Guess
 from chamberwise.exports.typesetting.measuring import Ruler
+from chamberwise.exports.typesetting.searching import most
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.columns import flowed
 from chamberwise.exports.wall.content import Wall
@@ -86,14 +87,11 @@ def _grown(content: Wall, body: Body, pen: Pen, plan: Plan) -> Pen:
 
 def _most(content: Wall, body: Body, guess: Guess, plan: Plan) -> int:
     """Return the most steps of size at which everything fits by guess; one less than the least."""
-    low, high = int(LEAST / STEP), int(MOST / STEP)
-    while low <= high:
-        middle = (low + high) // 2
-        if _arranged(content, body, Pen(guess, middle * STEP), plan) is None:
-            high = middle - 1
-        else:
-            low = middle + 1
-    return high
+
+    def fits(steps: int) -> bool:
+        return _arranged(content, body, Pen(guess, steps * STEP), plan) is not None
+
+    return most(fits, int(LEAST / STEP), int(MOST / STEP))
 
 
 def _measure(content: Wall, body: Body, pen: Pen, plan: Plan, guess: Guess) -> None:

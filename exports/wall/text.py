@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.exports.control.content import NOT_SET
 from chamberwise.exports.wall.content import Down, Row, Side, Sign, Wall
 
 
@@ -29,7 +30,7 @@ def _lines(content: Wall) -> Iterator[str]:
         yield from _row(row)
     yield ""
     yield "Who to call"
-    yield from (f"  {call}. Phone: NOT SET LOCALLY" for call in content.calls)
+    yield from (f"  {call}. Phone: {NOT_SET}" for call in content.calls)
     yield ""
     yield "Safety notes"
     yield from (f"  {n.signal.upper()}: {n.harm} {n.instead}" for n in content.notes)

@@ -7,8 +7,8 @@ from itertools import groupby
 
 import pypdfium2
 import pytest
-from chamberwise.exports.audit.face import x_height
 from chamberwise.exports.audit.rules.legibility.stroke_width import STEMS
+from chamberwise.exports.legibility.angle import x_height
 from chamberwise.exports.paper.sheet import Page, Role, Sheet, Weight
 from chamberwise.exports.paper.sizes import Format, Paper, Sized
 from chamberwise.exports.typesetting.compiling import to_pdf

@@ -7,10 +7,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from chamberwise.exports.audit.face import read_from
 from chamberwise.exports.audit.kinds import ON_THE_WALL
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
 from chamberwise.exports.audit.subject import Side, Subject
+from chamberwise.exports.legibility.angle import read_from
 from chamberwise.exports.paper.sheet import Role, Tier
 
 SLACK = 0.005
