@@ -1,0 +1,103 @@
+"""What a drill's journal folds to: what was done in order, and what was true each time."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import TypeAlias
+
+from chamberwise.engine.drill.entries import (
+    Began,
+    Did,
+    Ended,
+    Ending,
+    Entry,
+    Looked,
+    Milliseconds,
+    Mode,
+    Recognised,
+    Resumed,
+)
+from chamberwise.engine.model.words import ActId, FindingId, SourceId, ValueId
+
+Truth: TypeAlias = Mapping[FindingId, ValueId]
+"""What is really so, whether or not anybody has seen it: one value for every finding."""
+
+
+@dataclass(frozen=True, slots=True)
+class CriticalAct:
+    """An act that must not be left out, and by when.
+
+    `soft` and `hard` are seconds after the first cue, or after `once` was done where an act is
+    named; None where time does not matter. They are local targets, never a benchmark.
+    """
+
+    act: ActId
+    soft: int | None = None
+    hard: int | None = None
+    once: ActId | None = None
+    why: str = ""
+    sources: tuple[SourceId, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Order:
+    """`first` belongs before `then`; an order that is kept or broken, never scored by distance."""
+
+    first: ActId
+    then: ActId
+    is_hard: bool = True
+    """Whether breaking it may harm; a soft order is remarked on alone."""
+
+
+@dataclass(frozen=True, slots=True)
+class Event:
+    """One act or look that stands (not rewound), with what was true just before it.
+
+    `possible` and `last_seen` are what the team knew just before it, as bits of the layout.
+    """
+
+    entry: Did | Looked
+    number: int
+    """Its place in the journal, from 0."""
+    truth: Truth
+    possible: int
+    last_seen: int
+
+
+@dataclass(frozen=True, slots=True)
+class Consequence:
+    """What an act led to that the right one would not have: told at the debrief, not marked."""
+
+    by: int
+    """The number of the journal entry that led to it."""
+    act: ActId
+    cue: str
+    changed: tuple[tuple[FindingId, ValueId], ...]
+    lesson: str
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """A drill as it stands. `entries` are those not rewound, oldest first."""
+
+    journal: tuple[Entry, ...]
+    began: Began
+    entries: tuple[Entry, ...]
+    events: tuple[Event, ...]
+    consequences: tuple[Consequence, ...]
+    critical: tuple[CriticalAct, ...]
+    orders: tuple[Order, ...]
+    first_cue: Milliseconds | None
+    recognised: Recognised | None
+    ended: Ended | None
+
+    @property
+    def counts(self) -> bool:
+        """Whether it may be counted: a run, not a rehearsal, and come to an end by itself."""
+        return (
+            self.began.mode is Mode.RUN
+            and self.ended is not None
+            and self.ended.how is not Ending.INTERRUPTED
+            and not any(isinstance(entry, Resumed) for entry in self.entries)
+        )
