@@ -40,13 +40,14 @@ class How(StrEnum):
 class Departure:
     """One departure. `doing` is the pathway's, `event` the run's; a move out of order has both.
 
-    `then` is what the run went on with: where something left out should have come, or where
-    something done too early or too late belongs; None at the end.
+    Its place in the pathway is told by `after`, what the run did before it, and `then`, what it
+    went on with; None at the beginning, at the end, and where the drill stopped before it.
     """
 
     how: How
     doing: Doing | None
     event: Event | None
+    after: Event | None
     then: Event | None
     is_harmless: bool = False
     """Whether it is a matter of order alone that no rule forbids: such costs nothing."""
@@ -109,35 +110,44 @@ def departures(
         other = partner.get(number)
         if move.kind is Kind.SYNCHRONOUS or (other is not None and other < number):
             continue
-        then = _next_event(events, moves, number if other is None else max(number, other))
         if move.event is None:
-            found.append(_out(events, moves, number, other))
+            late = None if other is None else events[moves[other].event or 0]
+            how = How.LEFT_OUT if late is None else How.TOO_LATE
+            found.append(_departure(how, events, moves, number, move.doing, late))
             continue
         event = events[move.event]
         if other is not None:
-            found.append(Departure(How.TOO_EARLY, moves[other].doing, event, then))
+            doing = moves[other].doing
+            found.append(_departure(How.TOO_EARLY, events, moves, other, doing, event))
         elif isinstance(event.entry, Did):
-            found.append(_besides(event, _name(event) in done, later.get(_name(event)), then))
+            name = _name(event)
+            if name in later and name not in done:
+                end = events[-1] if event is not events[-1] else None
+                found.append(Departure(How.TOO_EARLY, later[name], event, end, None))
+            else:
+                how = How.AGAIN if name in done else How.BESIDES
+                found.append(_departure(how, events, moves, number, None, event))
     return tuple(found)
 
 
-def _out(
+def _departure(
+    how: How,
     events: Sequence[Event],
     moves: Sequence[Move[Doing]],
-    number: int,
-    other: int | None,
+    place: int,
+    doing: Doing | None,
+    event: Event | None,
 ) -> Departure:
-    doing, then = moves[number].doing, _next_event(events, moves, number)
-    late = None if other is None else moves[other].event
-    if late is None:
-        return Departure(How.LEFT_OUT, doing, None, then)
-    return Departure(How.TOO_LATE, doing, events[late], then)
-
-
-def _besides(event: Event, is_again: bool, later: Doing | None, then: Event | None) -> Departure:
-    if is_again:
-        return Departure(How.AGAIN, None, event, then)
-    return Departure(How.TOO_EARLY if later else How.BESIDES, later, event, None if later else then)
+    """Return a departure with what stands about its place in the pathway."""
+    before = [move.event for move in moves[:place] if move.event is not None]
+    behind = [move.event for move in moves[place + 1 :] if move.event is not None]
+    return Departure(
+        how,
+        doing,
+        event,
+        events[before[-1]] if before else None,
+        events[behind[0]] if behind else None,
+    )
 
 
 def _partners(events: Sequence[Event], moves: Sequence[Move[Doing]]) -> dict[int, int]:
@@ -158,11 +168,6 @@ def _partners(events: Sequence[Event], moves: Sequence[Move[Doing]]) -> dict[int
             found[number], found[nearest] = nearest, number
             del of_run[nearest]
     return found
-
-
-def _next_event(events: Sequence[Event], moves: Sequence[Move[Doing]], number: int) -> Event | None:
-    later = (move.event for move in moves[number + 1 :])
-    return next((events[event] for event in later if event is not None), None)
 
 
 def _name(event: Event) -> tuple[str | None, str | None]:

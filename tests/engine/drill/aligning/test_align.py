@@ -118,6 +118,13 @@ def test_an_act_far_out_of_its_place_is_one_departure() -> None:
     ]
 
 
+def test_where_it_belongs_is_told_by_what_stands_about_that_place() -> None:
+    run = ran(small(), "one", "leave, hold, call, press, fill, vitreous?", {"vitreous": "none"})
+    (departure,) = align(small(), run).departures
+    assert departure.event is run.events[0]
+    assert (departure.after, departure.then) == (run.events[4], run.events[5])
+
+
 def test_leaving_out_a_critical_act_costs_more() -> None:
     critical = (CriticalAct("hold"),)
     plain = ran(small(), "one", "call, press, fill")
