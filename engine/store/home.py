@@ -24,3 +24,8 @@ def walks() -> Path:
 def register_path() -> Path:
     """Return the file that says what was printed and where it hangs."""
     return home() / "register.json"
+
+
+def drills() -> Path:
+    """Return the folder of drill journals."""
+    return home() / "drills"
