@@ -79,7 +79,7 @@ def begin(library: Library, pathway: PathwayId) -> Passage:
     """Return the settled first state of a pathway."""
     state = start(library, pathway)
     silent: list[Silent] = []
-    return _settle(library, _enter(library, state, state.place.step, silent), silent)
+    return settle(library, enter(library, state, state.place.step, silent), silent)
 
 
 def moves(library: Library, state: State) -> tuple[Move, ...]:
@@ -115,14 +115,14 @@ def passage(library: Library, state: State, move: Move) -> Passage:
     if move not in moves(library, state):
         raise IllegalMoveError(f"{move} at {state.place}")
     silent: list[Silent] = []
-    return _settle(library, _moved(library, state, move, silent), silent)
+    return settle(library, _moved(library, state, move, silent), silent)
 
 
 def _moved(library: Library, state: State, move: Move, silent: list[Silent]) -> State:
     step = library.step(state.place)
     if isinstance(step, Question) and isinstance(move, Answered):
         answer = next(answer for answer in step.answers if answer.id == move.answer)
-        return _enter(library, learnt(library, state, step, answer), answer.go_to, silent)
+        return enter(library, learnt(library, state, step, answer), answer.go_to, silent)
     if isinstance(step, Action):
         pathway = state.place.pathway
         possible, last_seen = after_action(
@@ -133,7 +133,7 @@ def _moved(library: Library, state: State, move: Move, silent: list[Silent]) -> 
             pathway,
         )
         state = replace(state, possible=possible, last_seen=last_seen)
-        return _enter(library, state, step.go_to, silent)
+        return enter(library, state, step.go_to, silent)
     assert isinstance(step, Handover)
     return _handed_over(library, state, step, silent)
 
@@ -156,10 +156,10 @@ def _handed_over(library: Library, state: State, step: Handover, silent: list[Si
     entered = tuple(each for each in state.entered if each[0].pathway != step.to)
     there = Place(step.to, library.pathways[step.to].start)
     state = replace(state, place=there, way_back=way_back, entered=entered)
-    return _enter(library, state, there.step, silent)
+    return enter(library, state, there.step, silent)
 
 
-def _enter(library: Library, state: State, target: StepId, silent: list[Silent]) -> State:
+def enter(library: Library, state: State, target: StepId, silent: list[Silent]) -> State:
     """Return the state on a step of the same pathway, or on its exit once its bound is reached."""
     left: set[Place] = set()
     while True:
@@ -177,7 +177,7 @@ def _enter(library: Library, state: State, target: StepId, silent: list[Silent])
         target = bound.after_that
 
 
-def _settle(library: Library, state: State, silent: list[Silent]) -> Passage:
+def settle(library: Library, state: State, silent: list[Silent]) -> Passage:
     """Follow what needs no move, up to a step that does, an outcome, or a branch undecided."""
     seen = {state}
     while True:
@@ -195,13 +195,13 @@ def _onward(library: Library, state: State, silent: list[Silent]) -> State | Non
         if known is None:
             return None
         silent.append(PassedOver(state.place, known.id))
-        return _enter(library, state, known.go_to, silent)
+        return enter(library, state, known.go_to, silent)
     if isinstance(step, Branch):
         by, target = decide(library, state, step)
         if target is None:
             return None
         silent.append(Decided(state.place, by))
-        return _enter(library, state, target, silent)
+        return enter(library, state, target, silent)
     return _came_back(library, state, step, silent) if isinstance(step, Outcome) else None
 
 
@@ -240,4 +240,4 @@ def _came_back(library: Library, state: State, step: Step, silent: list[Silent])
     silent.append(CameBack(state.place, handover))
     entered = tuple(each for each in state.entered if each[0].pathway != state.place.pathway)
     state = replace(state, place=handover, way_back=state.way_back[:-1], entered=entered)
-    return _enter(library, state, target, silent)
+    return enter(library, state, target, silent)

@@ -26,6 +26,26 @@ def after_action(
     return _apply(action.effects, knowledge, layout, pathway)
 
 
+def after_act(
+    act: str, knowledge: Knowledge, words: Words, layout: Layout, pathway: PathwayId
+) -> Knowledge:
+    """Return what is known once a single act is done, whoever asked for it."""
+    known = words.acts.get(act)
+    return _apply(known.effects if known else NO_EFFECTS, knowledge, layout, pathway)
+
+
+def after_its_acts(
+    action: Action, knowledge: Knowledge, layout: Layout, pathway: PathwayId
+) -> Knowledge:
+    """Return what is known once an action is done whose acts were followed one by one.
+
+    What may change by itself goes stale, and the action's own effects come last.
+    """
+    for field in layout.restless:
+        knowledge = _gone_stale(knowledge, field.every)
+    return _apply(action.effects, knowledge, layout, pathway)
+
+
 def before_each_line(
     action: Action, knowledge: Knowledge, words: Words, layout: Layout, pathway: PathwayId
 ) -> Iterator[Knowledge]:

@@ -127,7 +127,7 @@ class Loaded:
 
 def read_file(path: Path) -> File:
     """Read one file, pathway or vocabulary, whatever it holds. Never raises for any content."""
-    shown_as = _shown(path)
+    shown_as = shown(path)
     text, problems = source_text.load(path, shown_as)
     return read_text(text, shown_as, problems)
 
@@ -216,7 +216,8 @@ def _names(root: object, table: str) -> Iterable[str]:
     return getattr(entry.value, "entries", {}) if entry else ()
 
 
-def _shown(path: Path) -> str:
+def shown(path: Path) -> str:
+    """Return a path as it is shown: from the folder stood in, where it lies there."""
     try:
         return str(path.resolve().relative_to(Path.cwd()))
     except (ValueError, OSError, RuntimeError):

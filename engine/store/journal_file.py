@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import datetime
@@ -57,8 +57,12 @@ def writing(path: Path) -> Iterator[None]:
 
 def append(path: Path, entries: tuple[Entry, ...]) -> None:
     """Add entries and return once they are on disk. Raises `OSError`."""
-    lines = "".join(f"{encode(entry)}\n" for entry in entries)
-    text = lines.encode(errors="backslashreplace")
+    append_lines(path, [encode(entry) for entry in entries])
+
+
+def append_lines(path: Path, lines: Iterable[str]) -> None:
+    """Add lines to a file and return once they are on disk. Raises `OSError`."""
+    text = "".join(f"{line}\n" for line in lines).encode(errors="backslashreplace")
     handle = os.open(path, os.O_WRONLY | os.O_CREAT | os.O_APPEND, 0o600)
     try:
         if _ends_torn(path):
@@ -83,14 +87,18 @@ def load(path: Path) -> Kept:
     """Return the entries of a journal; half-written lines are counted and left out."""
     entries: list[Entry] = []
     torn = 0
-    for line in path.read_text(encoding="utf-8", errors="replace").split("\n"):
-        if not line.strip():
-            continue
+    for line in lines_of(path):
         try:
             entries.append(decode(line))
         except UnreadableEntryError:
             torn += 1
     return Kept(path, tuple(entries), torn)
+
+
+def lines_of(path: Path) -> list[str]:
+    """Return the lines of a journal that hold anything, whole or torn. Raises `OSError`."""
+    text = path.read_text(encoding="utf-8", errors="replace")
+    return [line for line in text.split("\n") if line.strip()]
 
 
 def kept(folder: Path, pathway: str | None = None) -> Iterator[Kept]:

@@ -1,0 +1,187 @@
+"""From a book, a seed and perhaps a name to one scenario. The same seed draws the same one.
+
+The stage is drawn by published frequencies; the truth avoids what the pathway calls impossible.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from random import Random
+
+from chamberwise.engine.drill.scenario import Scenario, is_true
+from chamberwise.engine.model.drill import (
+    Authored,
+    DrillBook,
+    Inject,
+    Opening,
+    Phrases,
+    TruthBook,
+    Weights,
+)
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.words import Act, Finding, FindingId, ValueId, Words
+
+DRAWN = "drawn"
+"""The name of a scenario that nobody wrote by hand."""
+
+TRIES = 200
+LEAD_IN = (4, 14)
+"""Seconds before the first cue, and between a decoy and what follows."""
+
+MOST_INJECTS = 2
+
+
+class NoScenarioError(ValueError):
+    """There is no such scenario, or none can be drawn; `args[0]` says why."""
+
+
+def drill_library(library: Library, truth: TruthBook, book: DrillBook) -> Library:
+    """Return the library with the acts that only drills know."""
+    shared = library.shared
+    replies = {
+        reply.act: Act(reply.act, reply.title)
+        for inject in book.injects
+        for reply in inject.replies
+        if reply.title
+    }
+    return Library(
+        Words(
+            shared.findings,
+            {**replies, **truth.acts, **shared.acts},
+            shared.duties,
+            shared.kit,
+            shared.sources,
+            shared.rules,
+        ),
+        library.pathways,
+    )
+
+
+def generate(
+    library: Library,
+    book: DrillBook,
+    truth: TruthBook,
+    phrases: Phrases,
+    seed: int,
+    name: str | None = None,
+) -> Scenario:
+    """Return the scenario of a seed, or of a name and a seed. Raises `NoScenarioError`.
+
+    `library` is one that `drill_library` made.
+    """
+    random = Random(f"{book.pathway}/{name or DRAWN}/{seed}")
+    authored = _authored(book, name)
+    opening = _opening(book, authored, random)
+    settled = dict(opening.known) | dict(authored.truth if authored else ())
+    decoys, first_cue = _before_the_cue(book, authored, random)
+    brief = _brief(book, authored, random)
+    cue = random.choice(authored.cues if authored and authored.cues else opening.cues)
+    injects = _injects(book, authored, random)
+    for drawn in _truths(library, book, opening, settled, random):
+        made = Scenario(
+            name=authored.id if authored else DRAWN,
+            title=authored.title if authored else "",
+            seed=seed,
+            library=library,
+            pathway=book.pathway,
+            book=book,
+            opening=opening,
+            brief=brief,
+            so_far=authored.so_far if authored and authored.so_far else opening.so_far,
+            truth=drawn,
+            known=tuple(finding for finding, _ in opening.known),
+            cue=cue,
+            first_cue=first_cue,
+            decoys=decoys,
+            injects=injects,
+            ends_at=authored.ends_at if authored and authored.ends_at else book.ends_at,
+            lasts=authored.lasts if authored and authored.lasts else book.lasts,
+            begins_at=authored.begins_at if authored else None,
+            in_truth=truth.in_truth,
+            harms=truth.harms,
+            phrases=phrases,
+        )
+        if not _is_impossible(made):
+            return made
+    raise NoScenarioError(f"{TRIES} draws from `{opening.id}` gave nothing that can be.")
+
+
+def _authored(book: DrillBook, name: str | None) -> Authored | None:
+    if name in (None, DRAWN):
+        return None
+    found = next((each for each in book.scenarios if each.id == name), None)
+    if found is None:
+        known = ", ".join(each.id for each in book.scenarios) or "none"
+        raise NoScenarioError(f"There is no scenario `{name}`. Written by hand: {known}.")
+    return found
+
+
+def _opening(book: DrillBook, authored: Authored | None, random: Random) -> Opening:
+    if authored is not None:
+        found = next((each for each in book.openings if each.id == authored.opening), None)
+        if found is None:
+            raise NoScenarioError(f"There is no opening `{authored.opening}`.")
+        return found
+    weights = [each.weight for each in book.openings]
+    return random.choices(book.openings, weights)[0]
+
+
+def _truths(
+    library: Library,
+    book: DrillBook,
+    opening: Opening,
+    settled: Mapping[FindingId, ValueId],
+    random: Random,
+) -> Iterator[dict[FindingId, ValueId]]:
+    weights = {**dict(book.truth), **dict(opening.truth)}
+    findings = library.words(book.pathway).findings.values()
+    for _ in range(TRIES):
+        yield {
+            each.id: settled.get(each.id) or _value(each, weights.get(each.id), random)
+            for each in findings
+        }
+
+
+def _value(finding: Finding, weights: Weights | None, random: Random) -> ValueId:
+    if weights:
+        return random.choices([value for value, _ in weights], [each for _, each in weights])[0]
+    if finding.choice:
+        return finding.choice.chosen or finding.choice.suggested or finding.values[0].id
+    return finding.values[0].id
+
+
+def _before_the_cue(
+    book: DrillBook, authored: Authored | None, random: Random
+) -> tuple[tuple[tuple[int, str], ...], int]:
+    texts: Sequence[str]
+    if authored and authored.decoys is not None:
+        texts = authored.decoys
+    else:
+        most = min(2, len(book.decoys))
+        texts = random.sample(book.decoys, random.randint(0, most))
+    at, decoys = 0, []
+    for text in texts:
+        at += random.randint(*LEAD_IN)
+        decoys.append((at, text))
+    return tuple(decoys), at + random.randint(*LEAD_IN)
+
+
+def _injects(book: DrillBook, authored: Authored | None, random: Random) -> tuple[Inject, ...]:
+    if authored and authored.injects is not None:
+        return tuple(each for each in book.injects if each.id in authored.injects)
+    few = random.randint(0, min(MOST_INJECTS, len(book.injects)))
+    drawn = random.sample(range(len(book.injects)), few)
+    return tuple(book.injects[place] for place in sorted(drawn))
+
+
+def _brief(book: DrillBook, authored: Authored | None, random: Random) -> tuple[str, ...]:
+    if authored and authored.brief:
+        return authored.brief
+    return tuple(random.choice(texts) for texts in book.brief if texts)
+
+
+def _is_impossible(scenario: Scenario) -> bool:
+    cases = scenario.library.pathways[scenario.pathway].cases
+    return cases is not None and any(
+        is_true(scenario, each.when, scenario.truth) for each in cases.impossible
+    )

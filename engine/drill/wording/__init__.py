@@ -1,0 +1,1 @@
+"""What somebody typed, and what it means: clauses, phrases, and how sure one can be."""

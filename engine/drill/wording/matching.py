@@ -1,0 +1,297 @@
+"""How near typed words come to each act and look, and what may be taken for sure.
+
+A clause that says what is not done is compared only with phrases that do so as well, and words
+that stand opposite each other never match. What is near both a right and a wrong act is asked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence, Set
+from dataclasses import dataclass
+from functools import lru_cache
+from itertools import groupby
+
+from chamberwise.engine.drill.entries import Certainty
+from chamberwise.engine.drill.wording.clauses import Clause, Kind, clauses_of
+from chamberwise.engine.drill.wording.phrasebook import Phrase, Phrasebook, Target
+from chamberwise.engine.drill.wording.tokens import is_denied_twice, stem, tokens_of, words_of
+from rapidfuzz.fuzz import ratio
+
+SURE = 0.80
+NEAR = 0.52
+NEAR_NOT = 0.66
+"""The same for what is not done, where a wrong guess would turn it round."""
+CLEARLY = 0.06
+"""How far the best target must be ahead of the next."""
+CLEARLY_NOT_HARM = 0.15
+"""How far ahead it must be where one of the two is harmful and the other is not."""
+MOST_ASKED = 4
+LIKE = 84
+SHORTEST_MISSPELT = 4
+UNKNOWN_WEIGHT = 1.2
+MARKS = {"!": Certainty.SURE, "~": Certainty.LIKELY, "?": Certainty.GUESS}
+
+_OPPOSITE = tuple(
+    (frozenset(map(stem, one.split())), frozenset(map(stem, other.split())))
+    for one, other in (
+        ("in into inside", "out"),
+        ("up raise increase high higher more", "down lower reduce decrease low less"),
+        ("on", "off"),
+        ("open", "close closed"),
+        ("single planned one", "three"),
+        ("keep leave hold stay remain", "take pull withdraw remove extract retract exit chase"),
+        ("start continue carry", "off"),
+        ("bag", "sulcus"),
+        ("front", "behind posterior back"),
+        ("hard", "soft"),
+    )
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Near:
+    """A target and how near the words come to it, from 0 to 1."""
+
+    target: Target
+    score: float
+
+
+@dataclass(frozen=True, slots=True)
+class Understood:
+    """What a line means. `taken` is sure, `first` is to be done before it unless it was.
+
+    `asked` are the targets to choose from where it is not sure, the likeliest first.
+    """
+
+    taken: tuple[Target, ...] = ()
+    first: tuple[Target, ...] = ()
+    asked: tuple[Target, ...] = ()
+    says_trigger: bool = False
+    only_not_done: bool = False
+    certainty: Certainty | None = None
+
+
+def understand(book: Phrasebook, typed: str) -> Understood:
+    """Return what a typed line means. A mark at its end says how sure somebody is."""
+    text, certainty = _unmarked(typed)
+    clauses = clauses_of(text)
+    says = any(says_trigger(book, each) for each in clauses)
+    taken: list[Target] = []
+    first: list[Target] = []
+    asked: list[Target] = []
+    for clause in _told_apart(book, clauses):
+        if clause.kind is Kind.LATER:
+            continue
+        sure, near = _meant(book, clause)
+        (first if clause.kind is Kind.DONE_BEFORE else taken).extend(sure)
+        if clause.kind is not Kind.DONE_BEFORE:
+            asked += near
+    whole = _whole(book, text) if not taken or asked else ()
+    if whole:
+        taken, asked = list(whole), []
+    not_done = all(_is_negative(book, each) for each in clauses if each.kind is not Kind.LATER)
+    chosen = tuple(dict.fromkeys(taken))
+    return Understood(
+        chosen,
+        tuple(each for each in dict.fromkeys(first) if each not in chosen),
+        () if chosen else tuple(dict.fromkeys(asked))[:MOST_ASKED],
+        says,
+        not_done,
+        certainty,
+    )
+
+
+def _told_apart(book: Phrasebook, clauses: Sequence[Clause]) -> Iterator[Clause]:
+    """Yield clauses, a first one without its comma cut where both halves mean most.
+
+    `after filling withdraw the tip` says two things.
+    """
+    first, *others = clauses or (Clause(""),)
+    if first.kind is Kind.DONE or any(each.kind is Kind.DONE for each in others):
+        yield from clauses
+        return
+    words = first.text.split()
+    best: tuple[float, int] = (0.0, 0)
+    for cut in range(1, len(words)):
+        halves = (" ".join(words[:cut]), " ".join(words[cut:]))
+        scores = [found[0].score for found in (nearest(book, half) for half in halves) if found]
+        if len(scores) == len(halves):
+            best = max(best, (min(scores), -cut))
+    cut = -best[1]
+    yield Clause(" ".join(words[:cut]), first.kind) if cut else first
+    yield from [Clause(" ".join(words[cut:]))] if cut else []
+    yield from others
+
+
+def says_trigger(book: Phrasebook, clause: Clause) -> bool:
+    """Whether a clause says what this is, in any of the words for it."""
+    tokens, is_negative = tokens_of(words_of(clause.text, book.stand_for))
+    if is_negative and clause.kind is not Kind.DONE:
+        return False
+    words = words_of(clause.text, book.stand_for)
+    if any(word in ("not", "no", "never", "without", "isnt", "avoid") for word in words):
+        return False
+    return any(
+        all(any(alike(each, token) for token in tokens) for each in trigger)
+        for trigger in book.triggers
+    )
+
+
+def _unmarked(typed: str) -> tuple[str, Certainty | None]:
+    text = typed.strip()
+    mark = MARKS.get(text[-1:])
+    return (text.rstrip("!~?").strip(), mark) if mark else (text, None)
+
+
+def _is_negative(book: Phrasebook, clause: Clause) -> bool:
+    return clause.kind is Kind.NOT_DONE or tokens_of(words_of(clause.text, book.stand_for))[1]
+
+
+def _whole(book: Phrasebook, text: str) -> tuple[Target, ...]:
+    """Return what a line means taken as one, where cutting it up left a doubt."""
+    if any(each.kind is not Kind.DONE for each in clauses_of(text)):
+        return ()
+    sure, _ = _meant(book, Clause(text))
+    return tuple(sure)
+
+
+def _meant(book: Phrasebook, clause: Clause) -> tuple[list[Target], list[Target]]:
+    """Return the targets a clause surely means, else those it may mean."""
+    best_sure: list[Target] = []
+    best_near: list[Target] = []
+    best = -1.0
+    for parts in _ways_to_cut(clause.text):
+        found = [nearest(book, part, negative=clause.kind is Kind.NOT_DONE) for part in parts]
+        if any(not each for each in found):
+            continue
+        score = min(each[0].score for each in found) - 0.02 * (len(parts) - 1)
+        if score <= best:
+            continue
+        best = score
+        best_sure = [each[0].target for each in found if is_sure(book, each)]
+        sure = len(best_sure) == len(found)
+        best_near = [] if sure else [each.target for each in in_safe_order(book, found[0])]
+    return (best_sure, best_near) if not best_near or len(best_sure) else ([], best_near)
+
+
+def _ways_to_cut(text: str) -> Iterator[tuple[str, ...]]:
+    """Yield the ways to take a clause: whole, or cut at some of its "and"s."""
+    pieces = [
+        " ".join(words)
+        for is_and, words in groupby(
+            text.split(), lambda word: word.casefold() in ("and", "&", "+")
+        )
+        if not is_and
+    ]
+    yield (" ".join(pieces),)
+    for cut in range(1, min(1 << (len(pieces) - 1), 16) if len(pieces) > 1 else 1):
+        parts = [pieces[0]]
+        for place, piece in enumerate(pieces[1:]):
+            if cut >> place & 1:
+                parts.append(piece)
+            else:
+                parts[-1] += f" {piece}"
+        yield tuple(parts)
+
+
+def nearest(book: Phrasebook, text: str, *, negative: bool = False) -> list[Near]:
+    """Return the targets that a stretch of words comes near, the nearest first."""
+    words = words_of(text, book.stand_for)
+    tokens, is_negative = tokens_of(words)
+    if is_denied_twice(words):
+        return []
+    if not tokens:
+        return _bare(book, text)
+    said_not = is_negative or negative
+    slips = {token: _slips(book, token) for token in tokens}
+    scores: dict[Target, float] = {}
+    for phrase in _sharing(book, slips):
+        if phrase.is_negative is said_not:
+            score = _score(book, slips, phrase)
+            if score > scores.get(phrase.target, NEAR_NOT if said_not else NEAR):
+                scores[phrase.target] = score
+    found = [Near(target, score) for target, score in scores.items()]
+    return sorted(found, key=lambda each: (-each.score, each.target))
+
+
+def _slips(book: Phrasebook, token: str) -> dict[str, float]:
+    """Return the stems of the book that a typed one may be, and how alike they are."""
+    if token in book.holding:
+        return {token: 1.0}
+    return {each: how for each in book.holding if (how := alike(token, each)) > 0}
+
+
+def _sharing(book: Phrasebook, slips: Mapping[str, Mapping[str, float]]) -> Iterable[Phrase]:
+    return dict.fromkeys(
+        phrase for found in slips.values() for each in found for phrase in book.holding[each]
+    )
+
+
+def _bare(book: Phrasebook, text: str) -> list[Near]:
+    """Return what a line means that is nothing but `stop`."""
+    said = [word for word in words_of(text, book.stand_for) if word in ("stop", "halt", "stopping")]
+    return [Near(Target(act="stop-aspiration"), 1.0)] if said else []
+
+
+def is_sure(book: Phrasebook, found: Sequence[Near]) -> bool:
+    """Whether the nearest target may be taken without asking."""
+    if found[0].score < SURE:
+        return False
+    harm = book.is_harmful(found[0].target)
+    for other in found[1:]:
+        ahead = found[0].score - other.score
+        apart = CLEARLY_NOT_HARM if book.is_harmful(other.target) is not harm else CLEARLY
+        if ahead < apart and not (found[0].score >= 0.995 and ahead > 0):
+            return False
+    return True
+
+
+def in_safe_order(book: Phrasebook, found: Sequence[Near]) -> list[Near]:
+    """Return what to choose from: a wrong act comes first only where no right one is as near."""
+    near = list(found[:MOST_ASKED])
+    if near and book.is_harmful(near[0].target):
+        limit = near[0].score - CLEARLY_NOT_HARM
+        right = [each for each in found if not book.is_harmful(each.target) and each.score >= limit]
+        if right:
+            near = [right[0], *(each for each in near if each is not right[0])]
+    return near[:MOST_ASKED]
+
+
+def _score(book: Phrasebook, slips: Mapping[str, Mapping[str, float]], phrase: Phrase) -> float:
+    if _are_opposite(slips.keys(), phrase.tokens):
+        return 0.0
+    told = [max(found.get(each, 0.0) for found in slips.values()) for each in phrase.tokens]
+    met = [max(found.get(each, 0.0) for each in phrase.tokens) for found in slips.values()]
+    of_phrase = _share(book, phrase.tokens, told)
+    of_typed = _share(book, slips, met)
+    if not of_phrase or not of_typed:
+        return 0.0
+    return 2 * of_phrase * of_typed / (of_phrase + of_typed)
+
+
+def _share(book: Phrasebook, tokens: Iterable[str], found: Sequence[float]) -> float:
+    weights = [book.weights.get(token, UNKNOWN_WEIGHT) for token in tokens]
+    return sum(weight * each for weight, each in zip(weights, found, strict=True)) / sum(weights)
+
+
+def _are_opposite(typed: Set[str], phrase: Set[str]) -> bool:
+    return any(
+        (_stands(typed, one, other) and _stands(phrase, other, one))
+        or (_stands(typed, other, one) and _stands(phrase, one, other))
+        for one, other in _OPPOSITE
+    )
+
+
+def _stands(tokens: Set[str], here: frozenset[str], not_here: frozenset[str]) -> bool:
+    return bool(tokens & here) and not tokens & not_here
+
+
+@lru_cache(maxsize=65536)
+def alike(one: str, other: str) -> float:
+    """Return how alike two stems are: 1 for the same, less for a slip of the keys, else 0."""
+    if one == other:
+        return 1.0
+    if min(len(one), len(other)) < SHORTEST_MISSPELT:
+        return 0.0
+    found = ratio(one, other)
+    return found / 100 if found >= LIKE else 0.0

@@ -1,0 +1,123 @@
+"""Every way of saying every act and look of a drill, ready to be compared with what was typed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+from math import log
+
+from chamberwise.engine.drill.scenario import Scenario
+from chamberwise.engine.drill.wording.tokens import tokens_of, words_of
+from chamberwise.engine.model.step import Action, Question
+from chamberwise.engine.model.words import ActId, FindingId
+from chamberwise.engine.reading.digest import reached_by_handover
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Target:
+    """What words may mean: an act, or a look for a finding."""
+
+    act: ActId = ""
+    finding: FindingId = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Phrase:
+    """One way of saying a target, as stems. A negative phrase says it by what is not done."""
+
+    target: Target
+    tokens: frozenset[str]
+    is_negative: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Phrasebook:
+    """Phrases, how much each stem tells, and which acts are never right."""
+
+    phrases: tuple[Phrase, ...]
+    weights: Mapping[str, float]
+    triggers: tuple[frozenset[str], ...]
+    stand_for: Mapping[str, str]
+    harmful: frozenset[ActId]
+    holding: Mapping[str, tuple[Phrase, ...]]
+    """By stem, the phrases that hold it."""
+
+    def is_harmful(self, target: Target) -> bool:
+        """Whether a target is an act that is never right."""
+        return target.act in self.harmful
+
+
+@lru_cache(maxsize=16)
+def phrasebook_of(scenario: Scenario) -> Phrasebook:
+    """Return the phrases of a scenario's acts and looks."""
+    stand_for = scenario.phrases.words
+    phrases = tuple(
+        Phrase(target, tokens, is_negative)
+        for target, text in dict.fromkeys(_said(scenario))
+        for tokens, is_negative in [tokens_of(words_of(text, stand_for))]
+        if tokens
+    )
+    triggers = tuple(
+        tokens
+        for text in scenario.book.triggers
+        for tokens, _ in [tokens_of(words_of(text, stand_for))]
+        if tokens
+    )
+    holding: dict[str, list[Phrase]] = {}
+    for phrase in phrases:
+        for token in phrase.tokens:
+            holding.setdefault(token, []).append(phrase)
+    harmful = frozenset(scenario.harms)
+    held = {token: tuple(found) for token, found in holding.items()}
+    return Phrasebook(phrases, _weights(phrases), triggers, stand_for, harmful, held)
+
+
+def _said(scenario: Scenario) -> Iterator[tuple[Target, str]]:
+    said, announce = scenario.phrases, Target(act=scenario.book.announce)
+    for text in scenario.book.triggers:
+        yield announce, text
+    acts = scenario.library.words(scenario.pathway).acts
+    for act in _acts(scenario):
+        if act in acts:
+            yield Target(act=act), acts[act].title
+        for text in said.acts.get(act, ()):
+            yield Target(act=act), text
+    for inject in scenario.book.injects:
+        for reply in inject.replies:
+            for text in reply.said_as:
+                yield Target(act=reply.act), text
+    for finding, text in _asked(scenario):
+        yield Target(finding=finding), text
+        for other in said.looks.get(finding, ()):
+            yield Target(finding=finding), other
+
+
+def _acts(scenario: Scenario) -> Iterable[ActId]:
+    library = scenario.library
+    found = [*scenario.harms, *scenario.in_truth, *scenario.phrases.acts]
+    found += [reply.act for inject in scenario.book.injects for reply in inject.replies]
+    for pathway in reached_by_handover(library, scenario.pathway):
+        for step in library.pathways[pathway].steps.values():
+            if isinstance(step, Action):
+                found += [line.act for line in step.lines if line.act]
+    return dict.fromkeys(found)
+
+
+def _asked(scenario: Scenario) -> Iterator[tuple[FindingId, str]]:
+    library = scenario.library
+    for pathway in reached_by_handover(library, scenario.pathway):
+        for step in library.pathways[pathway].steps.values():
+            if isinstance(step, Question):
+                yield step.ask, step.question
+
+
+def _weights(phrases: Iterable[Phrase]) -> dict[str, float]:
+    """Return how much each stem tells: one that few targets use tells more."""
+    of: dict[str, set[Target]] = {}
+    targets = set()
+    for phrase in phrases:
+        targets.add(phrase.target)
+        for token in phrase.tokens:
+            of.setdefault(token, set()).add(phrase.target)
+    return {token: log(1 + len(targets) / len(found)) for token, found in of.items()}
