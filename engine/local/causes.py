@@ -19,8 +19,8 @@ def causes(
 ) -> tuple[Operation, ...]:
     """Return operations that bring something about together, each of them needed.
 
-    `found` tells all that comes about with some operations alone. None is returned where it comes about without any. Of several ways in which the sheet brings it about, the
-    earliest in the file is told.
+    `found` tells all that comes about with some operations alone. None are returned where it
+    comes about without any; of several ways in which the sheet does it, the earliest is told.
     """
     if what in found(()):
         return ()

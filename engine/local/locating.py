@@ -48,12 +48,12 @@ def located(loaded: Loaded, covers: tuple[PathwayId, ...], operation: Operation)
         advice = did_you_mean(pathway, covers, f"It reaches {_listed(covers)}.")
         raise NowhereError(message, advice)
     _refuse(operation)
-    file = _file(loaded, pathway, operation.place)
+    file = _file(loaded, covers, operation)
     found = node_at(file.tree.root, operation.place)
     if found is None and operation.verb in (Verb.CHANGE, Verb.REMOVE, Verb.REWORD):
-        raise _nowhere(loaded, file, operation.place)
+        raise _nowhere(_names(loaded, covers, operation), file, operation.place)
     if operation.verb in (Verb.ADD, Verb.SET):
-        _refuse_orphan(loaded, file, operation)
+        _refuse_orphan(_names(loaded, covers, operation), file, operation)
     return Located(operation, file.shown_as, operation.place, found)
 
 
@@ -84,17 +84,33 @@ _ON_WORDS = "Add a word with a name of its own under `changes:`, or reword it un
 _ON_MEANING = {"choices": "Set it under `choices:`, with the reason."}
 
 
-def _file(loaded: Loaded, pathway: PathwayId, place: Pointer) -> File:
-    """Return the pathway's file, or that of the shared words where those are meant."""
-    own = loaded.source(pathway)
-    if place[0] in TABLES and node_at(own.tree.root, place[:2]) is None:
-        shared = loaded.defined.get((str(place[0]), str(place[1]) if len(place) > 1 else ""))
-        if shared is not None:
-            return loaded.files[shared[0]]
-    return own
+def _file(loaded: Loaded, covers: tuple[PathwayId, ...], operation: Operation) -> File:
+    """Return the file in which the place lies.
+
+    A word is looked for in the pathway meant, then in every pathway covered, then among the shared.
+    """
+    place, meant = operation.place, operation.pathway or covers[0]
+    own = loaded.source(meant)
+    if place[0] not in TABLES or len(place) == 1:
+        return own
+    for name in (meant, *covers):
+        if node_at(loaded.source(name).tree.root, place[:2]) is not None:
+            return loaded.source(name)
+    shared = loaded.defined.get((str(place[0]), str(place[1])))
+    return loaded.files[shared[0]] if shared else own
 
 
-def _nowhere(loaded: Loaded, file: File, place: Pointer) -> NowhereError:
+def _names(loaded: Loaded, covers: tuple[PathwayId, ...], operation: Operation) -> list[str]:
+    """Return every word of the table meant; nothing where no table is."""
+    table = operation.place[0]
+    if table not in TABLES:
+        return []
+    own = [node_at(loaded.source(name).tree.root, (table,)) for name in covers]
+    names = [name for each in own if isinstance(each, Table) for name in each.entries]
+    return [*names, *(name for kind, name in loaded.defined if kind == table)]
+
+
+def _nowhere(words: list[str], file: File, place: Pointer) -> NowhereError:
     """Return what is missing, and what stands beside the place that was meant."""
     for length in range(len(place)):
         if node_at(file.tree.root, place[: length + 1]) is None:
@@ -106,13 +122,13 @@ def _nowhere(loaded: Loaded, file: File, place: Pointer) -> NowhereError:
         said = part + 1 if isinstance(part, int) else part
         return NowhereError(f"there is no item `{said}`{where}", f"It has {count} items.")
     known = list(above.entries) if isinstance(above, Table) else []
-    known += [name for table, name in loaded.defined if length == 1 and table == place[0]]
+    known = words if length == 1 and words else known
     otherwise = f"There stand {_listed(known[:8])}." if known else f"Look at {file.shown_as}."
     advice = did_you_mean(str(part), known, otherwise)
     return NowhereError(f"there is no `{part}`{where}", advice)
 
 
-def _refuse_orphan(loaded: Loaded, file: File, operation: Operation) -> None:
+def _refuse_orphan(words: list[str], file: File, operation: Operation) -> None:
     """Refuse to put something where nothing stands that could hold it."""
     *above, last = operation.place
     holder = node_at(file.tree.root, tuple(above))
@@ -121,7 +137,7 @@ def _refuse_orphan(loaded: Loaded, file: File, operation: Operation) -> None:
         raise NowhereError(f"`{pointer_text(operation.place)}` leaves a gap", advice)
     is_new_table = len(above) == 1 and above[0] in TABLES
     if holder is None and not is_new_table:
-        raise _nowhere(loaded, file, tuple(above))
+        raise _nowhere(words, file, tuple(above))
     if operation.after and operation.after not in getattr(holder, "entries", {}):
         known = list(getattr(holder, "entries", {}))
         advice = did_you_mean(operation.after, known, "Name what it follows, or leave `after` out.")

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from chamberwise.engine.model.rule import RuleId
-    from chamberwise.engine.model.step import PathwayId, StepId
+    from chamberwise.engine.model.step import PathwayId
     from chamberwise.engine.model.words import ActId, FindingId
 
 
@@ -84,5 +84,6 @@ class Local:
     machine: Machine | None = None
     reasons: Mapping[FindingId, str] = field(default_factory=dict)
     """Why the unit chose as it did, by choice."""
-    targets: Mapping[StepId, TimeTarget] = field(default_factory=dict)
+    targets: Mapping[str, TimeTarget] = field(default_factory=dict)
+    """By pathway and step, as `pathway/step`."""
     switched_off: Mapping[RuleId, SwitchedOff] = field(default_factory=dict)

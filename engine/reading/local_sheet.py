@@ -100,7 +100,9 @@ def _local(raw: Raw) -> Local:
         machine=_machine(raw.get("machine") or {}),
         reasons={name: each["because"] for name, each in _whole(raw, "choices", "because")},
         targets={
-            name: TimeTarget(each["within"], each["method"])
+            f"{each.get('in', over.get('pathway', ''))}/{name}": TimeTarget(
+                each["within"], each["method"]
+            )
             for name, each in _whole(raw, "time targets", "within", "method")
         },
         switched_off={
