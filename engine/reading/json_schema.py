@@ -16,6 +16,7 @@ from chamberwise.engine.reading.form_vocabulary import VOCABULARY
 from chamberwise.engine.reading.scalars import EXPECTED, NOTHING, PATTERNS
 from chamberwise.engine.reading.shapes import (
     NAME,
+    Anything,
     Either,
     Entries,
     Items,
@@ -83,7 +84,9 @@ class _Definitions:
             case Record():
                 return self._defined(_definition_name(shape.name), shape)
             case Kinds():
-                return self._defined("step", shape)
+                return self._defined(_definition_name(shape.name), shape)
+            case Anything():
+                return {}
             case Entries():
                 return self._entries(shape)
             case Items():
@@ -161,7 +164,7 @@ class _Definitions:
         if isinstance(shape, Record):
             return {"title": _sentence(shape.name), **self.record(shape)}
         if isinstance(shape, Kinds):
-            return {"title": "A step", **self._kinds(shape)}
+            return {"title": _sentence(shape.name), **self._kinds(shape)}
         assert isinstance(shape, Scalar)
         return {"title": _sentence(EXPECTED[shape.kind]), **_scalar(shape.kind)}
 

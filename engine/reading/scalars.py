@@ -8,6 +8,7 @@ from typing import TypeAlias
 from unicodedata import normalize
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
+from chamberwise.engine.keys.base32 import number_of
 from chamberwise.engine.reading.shapes import Kind, Scalar
 
 Typed: TypeAlias = str | int | date | bool
@@ -16,6 +17,7 @@ NAME_PATTERN = r"^(?!(?:true|false|null)$)[a-z][a-z0-9]*(?:-[a-z0-9]+)*$"
 COUNT_PATTERN = r"^[1-9][0-9]?$"
 DATE_PATTERN = r"^[12][0-9]{3}-[01][0-9]-[0-3][0-9]$"
 DURATION_PATTERN = r"^[1-9][0-9]{0,3} (?:s|min|h)$"
+DIGEST_PATTERN = r"^[0-9A-HJKMNP-TV-Z]{4}(?:-[0-9A-HJKMNP-TV-Z]{4}){2}$"
 EDITION_PATTERN = r"^(?:0|[1-9][0-9]{0,3})(?:\.[0-9]{1,3})?$"
 
 NOTHING = ("", "~", "null", "Null", "NULL")
@@ -29,6 +31,7 @@ PATTERNS = {
     Kind.DATE: DATE_PATTERN,
     Kind.DURATION: DURATION_PATTERN,
     Kind.EDITION: EDITION_PATTERN,
+    Kind.DIGEST: DIGEST_PATTERN,
 }
 _COMPILED = {
     kind: re.compile(pattern.removesuffix("$") + r"\Z") for kind, pattern in PATTERNS.items()
@@ -40,6 +43,7 @@ EXPECTED = {
     Kind.DATE: "a date such as 2026-11-25",
     Kind.DURATION: "a duration such as `30 s`, `5 min` or `2 h`",
     Kind.EDITION: "an edition such as `0.3` or `2`",
+    Kind.DIGEST: "a digest such as `7QK2-M4XP-3A5N`, which `chamberwise check` tells",
     Kind.YES_NO: "`yes` or `no`",
     Kind.TEXT: "text",
 }
@@ -75,6 +79,8 @@ def typed(text: str, shape: Scalar) -> Typed:
 def _convert(text: str, kind: Kind) -> Typed:
     if kind is Kind.COUNT:
         return int(text)
+    if kind is Kind.DIGEST and number_of(text) is None:
+        raise UntypedError("a digest without a typing error", "Copy it again, letter by letter.")
     if kind is Kind.DURATION:
         number, unit = text.split(" ")
         return int(number) * _SECONDS[unit]

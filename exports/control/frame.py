@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from chamberwise.exports.control.content import EXPIRED, Control
-from chamberwise.exports.control.lines import currency, identity, rule_of_use
+from chamberwise.exports.control.lines import currency, exceptions, identity, rule_of_use
 from chamberwise.exports.legibility.angle import MM_PER_POINT
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import (
@@ -125,6 +125,7 @@ class Frame:
         width = self._foot_width()
         lines = [
             rule_of_use(),
+            *([exceptions(self.control)] if self.control.switched_off else []),
             (Run(identity(self.control, number, of)),),
             (Run(currency(self.control, far)),),
         ]

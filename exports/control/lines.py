@@ -19,7 +19,7 @@ def identity(control: Control, page: int, pages: int) -> str:
     parts = (
         f"{control.title}, {control.sheet}",
         control.unit or "No unit named",
-        f"Document {_whole(control.document)}, edition {control.edition}",
+        f"Document {_whole(control.document)}, edition {control.edition}{_over(control)}",
         f"Author: {', '.join(control.authors)}",
         approved,
         f"Reviewed {day(control.reviewed)}",
@@ -27,6 +27,18 @@ def identity(control: Control, page: int, pages: int) -> str:
         f"Page {page} of {pages}",
     )
     return "\u2002\u00b7\u2002".join(part.replace(" ", "\u00a0") for part in parts)
+
+
+def _over(control: Control) -> str:
+    return f" over edition {control.over}" if control.over else ""
+
+
+def exceptions(control: Control) -> tuple[Run, ...]:
+    """Return every safety rule switched off, with who did it, when and why."""
+    if not control.switched_off:
+        return ()
+    told = " ".join(f"{title} ({why.rstrip('.')})." for title, why in control.switched_off)
+    return (Run("Switched off here: ", Weight.BOLD), Run(told))
 
 
 def _whole(name: str) -> str:

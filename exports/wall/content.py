@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from itertools import zip_longest
 
 
 class Sign(StrEnum):
@@ -108,6 +109,13 @@ class Wall:
     more_notes: int
     steps: int
     """How many steps the full pathway has."""
+    numbers: tuple[str, ...] = ()
+    """How each of the calls is made; empty where the unit has not set it."""
+
+    @property
+    def phones(self) -> tuple[tuple[str, str], ...]:
+        """Each call with how it is made, or with nothing."""
+        return tuple(zip_longest(self.calls, self.numbers[: len(self.calls)], fillvalue=""))
 
     @property
     def boxes(self) -> int:

@@ -55,14 +55,15 @@ def _calls(pen: Pen, content: Wall, width: float) -> Piece:
     pad = pen.em(0.7)
     items: list[Item] = []
     y = _heading(pen, "Who to call", width, items, pad)
-    for call in content.calls or ("Nobody is named",):
+    for call, number in content.phones or (("Nobody is named", ""),):
         words = pen.words(call, width - 2 * pad, PLAIN, weight=Weight.BOLD)
-        phone = pen.words(f"Phone, {NOT_SET}:", width - 2 * pad, SMALL, role=Role.NOTE)
+        told = number or f"Phone, {NOT_SET}:"
+        phone = pen.words(told, width - 2 * pad, SMALL, role=Role.NOTE)
         top = y + words.height + pen.em(0.2)
         below = top + phone.height
         start = pad + phone.room.width + pen.em(0.5)
         items += [words.at(pad, y), phone.at(pad, top)]
-        if start < width - pad - pen.em(3):
+        if not number and start < width - pad - pen.em(3):
             ends = ((start, below), (width - pad, below))
             items.append(Arrow(ends, pen.line(0.6), has_head=False))
         y = below + pen.em(0.5)

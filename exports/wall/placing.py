@@ -115,7 +115,7 @@ def _arranged(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:
 
 
 def _texts(content: Wall) -> Iterator[str]:
-    yield from (content.title, content.use_when, *content.calls, WORDS)
+    yield from (content.title, content.use_when, *content.calls, *content.numbers, WORDS)
     for first in content.first:
         yield from (first.headline, *first.choices)
         yield from (f"{task.who}: {task.text}" for task in first.lines)

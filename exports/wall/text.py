@@ -30,7 +30,7 @@ def _lines(content: Wall) -> Iterator[str]:
         yield from _row(row)
     yield ""
     yield "Who to call"
-    yield from (f"  {call}. Phone: {NOT_SET}" for call in content.calls)
+    yield from (f"  {call}. Phone: {number or NOT_SET}" for call, number in content.phones)
     yield ""
     yield "Safety notes"
     yield from (f"  {n.signal.upper()}: {n.harm} {n.instead}" for n in content.notes)
