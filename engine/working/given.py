@@ -75,6 +75,13 @@ def given(calculation: Calculation, typed: Mapping[str, str]) -> Given:
     return found
 
 
+def tried(of: Input, typed: str) -> tuple[str, ...]:
+    """Return what there is to remark on one input alone. Raises `RefusedError`."""
+    found = Given()
+    _take(found, of, typed, assumed=False)
+    return tuple(found.remarks)
+
+
 def _by_name(
     calculation: Calculation, typed: Mapping[str, str], refusals: list[Refusal]
 ) -> dict[str, str]:

@@ -39,6 +39,11 @@ class Sheet:
         self._values[symbol] = Decimal(value)
         self._shown[symbol] = plain(Decimal(value))
 
+    def fix(self, symbol: str, value: str, title: str) -> None:
+        """Let a symbol stand for a constant of the formula itself, and say so."""
+        self.take(symbol, value)
+        self.say(f"{symbol} = {value}, {title}.")
+
     def head(self, title: str) -> None:
         """Begin a part."""
         self.lines.append(Heading(title))

@@ -28,4 +28,4 @@ def position(sheet: Sheet) -> None:
     sheet.work("U", "of the length", "0.1 * M * (23.5 - L)^2 * tan(0.1 * (G - L)^2)")
     sheet.work("C", "depth of the chamber", "pACD + 0.3 * (L - 23.5) + Q + U - 0.99166", "mm")
     sheet.work("ELP", "position of the lens", "C + 0.05", "mm")
-    sheet.take("V", "12")
+    sheet.fix("V", "12", "mm from the spectacles to the cornea, by the formula")

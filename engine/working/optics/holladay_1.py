@@ -24,5 +24,5 @@ def position(sheet: Sheet) -> None:
     sheet.work("ELP", "position of the lens", "D + SF", "mm")
     sheet.work("L", "optical length", "AL + 0.2", "mm")
     sheet.work("n", "the cornea's index less one", "1 / 3")
-    sheet.take("V", "12")
+    sheet.fix("V", "12", "mm from the spectacles to the cornea, by the formula")
     two_lens.sides(sheet)

@@ -26,8 +26,8 @@ def position(sheet: Sheet) -> None:
     sheet.work("D", "depth of the lens by its constant", "0.62467 * A - 68.747", "mm")
     sheet.work("ELP", "position of the lens", "H + D - 3.336", "mm")
     sheet.work("L", "optical length", "AL + 0.65696 - 0.02029 * AL", "mm")
-    sheet.take("n", "0.333")
-    sheet.take("V", "12")
+    sheet.fix("n", "0.333", "the cornea's index less one, by the formula")
+    sheet.fix("V", "12", "mm from the spectacles to the cornea, by the formula")
     two_lens.sides(sheet)
 
 
