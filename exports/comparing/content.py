@@ -93,6 +93,8 @@ class ComparisonShown:
     was: str
     """The old version in words: edition and standing."""
     now: str
+    dated: str
+    """The new version in words, with its dates and who stands for it."""
     changes: tuple[ChangeShown, ...]
     behaviour: str
     """Whether walks differ, as a sentence."""

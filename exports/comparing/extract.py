@@ -23,6 +23,7 @@ from chamberwise.exports.comparing.content import (
     Weight,
 )
 from chamberwise.exports.comparing.walk import walk_shown
+from chamberwise.exports.control.content import day
 from chamberwise.exports.printing.kind import Kind as SheetKind
 from chamberwise.exports.record.naming import (
     act_title,
@@ -54,6 +55,7 @@ def comparison_shown(found: Comparison, today: date) -> ComparisonShown:
         title=pathway_title(library, pathway),
         was=_version(found.old, today),
         now=_version(found.new, today),
+        dated=_dated(found.new),
         changes=tuple(_change(each, found) for each in found.changes),
         behaviour=_behaviour(found),
         walk=walk_shown(found) if isinstance(found.behaviour, Apart) else None,
@@ -76,6 +78,13 @@ def _version(version: Version, today: date) -> str:
     pathway = version.library.pathways[version.pathway]
     said = "".join(f", {mark}" for mark in marks(pathway, today))
     return f"edition {pathway.edition}{said}"
+
+
+def _dated(version: Version) -> str:
+    pathway = version.library.pathways[version.pathway]
+    since = f" on {day(pathway.approved_on)}" if pathway.approved_on else ""
+    stands = f"approved by {pathway.approved_by}{since}" if pathway.is_approved else "a draft"
+    return f"edition {pathway.edition}, reviewed {day(pathway.reviewed)}, {stands}"
 
 
 def _change(change: Change, found: Comparison) -> ChangeShown:

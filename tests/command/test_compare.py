@@ -136,3 +136,9 @@ def test_without_git_a_revision_is_refused_in_words(
     asked = ["compare", "HEAD:a.yaml", "pressing-lids", "--library", str(LIBRARY)]
     assert run(asked) == Status.UNUSABLE
     assert "git must be on the path" in capsys.readouterr().err
+
+
+def test_a_log_has_one_dated_entry(copy: Path, capsys: Said) -> None:
+    a_year_later(copy)
+    assert run(["compare", str(LIBRARY), str(copy), *ON, "--log"]) == Status.FINDINGS
+    assert_as_kept(KEPT / "log.md", capsys.readouterr().out)

@@ -18,6 +18,7 @@ if TYPE_CHECKING:
 EXAMPLE = """example:
   chamberwise compare anterior-vitrectomy my-vitrectomy.yaml
   chamberwise compare HEAD~1:my-pathway.yaml my-pathway.yaml
+  chamberwise compare HEAD~1:my-pathway.yaml my-pathway.yaml --log
   chamberwise compare old-library/ new-library/ --format json
 
 exit status: 0 the same in meaning, 1 different, 2 cannot be compared
@@ -33,6 +34,9 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     parser.add_argument("old", metavar="OLD", help=what)
     parser.add_argument("new", metavar="NEW", help="likewise")
     parser.add_argument("--format", choices=("text", "json"), default="text")
+    parser.add_argument(
+        "--log", action="store_true", help="as an entry of a change log, dated by the new version"
+    )
     add_on(parser)
     add_library(parser)
     parser.set_defaults(run=run)
@@ -40,6 +44,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 
 def run(arguments: Namespace) -> int:
     """Compare and tell, the gravest changes first."""
+    from chamberwise.exports.comparing.log import entry
     from chamberwise.exports.comparing.machine import comparison_values
     from chamberwise.exports.comparing.text import comparison_text, what_it_means
 
@@ -48,7 +53,9 @@ def run(arguments: Namespace) -> int:
     today = arguments.on or date.today()
     shown = [_compared(old, new, pair, today) for pair in pairs]
     alone = _alone(old, new)
-    if arguments.format == "json":
+    if arguments.log:
+        product("\n\n".join(entry(each) for each in shown if each.changes))
+    elif arguments.format == "json":
         product_json({**comparison_values(shown), "pathways": alone})
     else:
         for each in shown:

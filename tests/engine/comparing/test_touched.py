@@ -44,6 +44,8 @@ def test_a_spelling_is_printed_anew_but_not_rehearsed() -> None:
 
 
 def test_a_rule_is_not_printed() -> None:
-    found = compared(("severity: critical", "severity: serious"))
+    found = compared(
+        ("severity: critical\n    instead: Push", "severity: serious\n    instead: Push")
+    )
     assert found.changes
     assert found.touched.printed == ()
