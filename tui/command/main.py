@@ -10,6 +10,7 @@ if TYPE_CHECKING:
     from chamberwise.tui.command.parser import Parser
 
 COMMANDS = ("list", "check", "prove", "walk", "cases", "work", "print", "stamp", "new")
+COMMANDS = ("list", "check", "prove", "walk", "cases", "print", "stamp", "compare", "new")
 
 DESCRIPTION = """\
 Surgical complication pathways that can be checked, rehearsed and adapted
