@@ -10,7 +10,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 
-from chamberwise.engine.chart.labels import lowered, small
+from chamberwise.engine.chart.labels import AND, lowered, small
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
@@ -184,7 +184,7 @@ def condition_words(library: Library, pathway: Pathway, when: Condition) -> str:
         finding = findings[name]
         labels = _either(value.label for value in finding.values if value.id in values)
         terms.append(f"{finding.title}: {small(labels)}" if terms else labels)
-    return "; ".join(lowered(terms))
+    return AND.join(lowered(terms))
 
 
 def _either(labels: Iterable[str]) -> str:

@@ -5,6 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+MOST_BOXES = 25
+"""On a page."""
+
 
 class Sign(StrEnum):
     """What a box stands for."""
@@ -82,6 +85,11 @@ class Row:
     opens: bool = False
     """Whether its phase begins with it."""
 
+    @property
+    def boxes(self) -> int:
+        """How many boxes it takes, with those to its side."""
+        return 1 + sum(side.boxes for side in self.sides)
+
 
 @dataclass(frozen=True, slots=True)
 class Note:
@@ -112,5 +120,4 @@ class Wall:
     @property
     def boxes(self) -> int:
         """How many boxes the reader meets."""
-        sides = sum(side.boxes for row in self.rows for side in row.sides)
-        return len(self.first) + len(self.rows) + sides
+        return len(self.first) + sum(row.boxes for row in self.rows)

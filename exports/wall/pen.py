@@ -15,8 +15,10 @@ TITLE = 2.3
 GLANCE = 1.9
 HEAD = 1.12
 PLAIN = 1.0
-SMALL = 0.88
+SMALL = 0.94
 LEAST_SMALL = 9.2
+LEAST_SIZE, MOST_SIZE, STEP = 8.5, 60.0, 0.5
+"""Points: the body sizes that are tried."""
 SLACK = 0.05
 SNUG = 0.4
 """Millimetres that a line is given beyond its own width."""
