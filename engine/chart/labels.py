@@ -21,7 +21,7 @@ def lowered(labels: Iterable[str]) -> list[str]:
 def either(labels: Iterable[str]) -> str:
     """Return labels as alternatives, told apart by a word in capitals, for labels have commas.
 
-    What labels begin with alike is said once; beside an AND each alternative has its own line.
+    What labels begin with alike is said once. Where one has parts, each has a line of its own.
 
     >>> either(("Whole, centred", "Torn"))
     'Whole, centred OR torn'
@@ -29,7 +29,7 @@ def either(labels: Iterable[str]) -> str:
     'Cannot tell: otherwise OR not known'
     """
     told = lowered(OR.join([first, *map(small, rest)]) for first, *rest in _alike(labels))
-    is_mixed = len(told) > 1 and any(AND in each for each in told)
+    is_mixed = len(told) > 1 and any(AND in each or ": " in each for each in told)
     return ("\n" + OR.lstrip() if is_mixed else OR).join(told)
 
 

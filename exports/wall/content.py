@@ -45,6 +45,11 @@ class Stop:
     row: int = 0
     full: int = 0
 
+    @property
+    def is_asked(self) -> bool:
+        """Whether somebody is asked there; a silent fork only decides."""
+        return self.sign is Sign.DECISION and "?" in self.text
+
 
 @dataclass(frozen=True, slots=True)
 class Side:

@@ -18,7 +18,7 @@ from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.content import Wall
 from chamberwise.exports.wall.front import first_actions, head
 from chamberwise.exports.wall.growing import grown
-from chamberwise.exports.wall.panels import calls, calls_and_notes
+from chamberwise.exports.wall.panels import calls, calls_and_notes, dangers
 from chamberwise.exports.wall.pen import LEAST_SIZE, SMALL, STEP, Pen, TooNarrowError
 
 ACROSS = 3.0
@@ -51,7 +51,7 @@ def first_sheet(content: Wall, body: Body, guess: Guess, least: float) -> FirstS
         pen = replace(pen, ruler=measured(guess, partial(_laid, content, body, pen, plan)))
         piece = _arranged(content, body, pen, plan)
         if piece is not None:
-            apart = None if plan.has_notes else calls_and_notes(pen, content, body.width)
+            apart = None if plan.has_notes else dangers(pen, content, body.width)
             return FirstSheet(piece, pen, apart)
     raise TooNarrowError(content.title)
 

@@ -36,12 +36,12 @@ def calls_and_notes(pen: Pen, content: Wall, width: float) -> Piece:
     """Return whom to call and the dangers, side by side where there is room."""
     gap = pen.em(0.8)
     if width < pen.em(NARROW):
-        first, notes = calls(pen, content, width), _notes(pen, content, width)
+        first, notes = calls(pen, content, width), dangers(pen, content, width)
         second = (0.0, first.height + gap)
         height = second[1] + notes.height
     else:
         first = calls(pen, content, (width - gap) * CALLS)
-        notes = _notes(pen, content, (width - gap) * (1 - CALLS))
+        notes = dangers(pen, content, (width - gap) * (1 - CALLS))
         second = (first.width + gap, 0.0)
         height = max(first.height, notes.height)
     return Piece((*first.items, *notes.at(*second)), width, height)
@@ -71,7 +71,8 @@ def calls(pen: Pen, content: Wall, width: float) -> Piece:
     return _boxed(pen, Piece(tuple(items), width, y + pad * 0.5))
 
 
-def _notes(pen: Pen, content: Wall, width: float) -> Piece:
+def dangers(pen: Pen, content: Wall, width: float) -> Piece:
+    """Return the dangers of the chart, each with what to do instead."""
     pad = pen.em(0.7)
     items: list[Item] = []
     y = _heading(pen, "Safety notes", width, items, pad)

@@ -54,7 +54,7 @@ def way(pen: Pen, side: Side, width: float) -> Way:
 
 
 def _said(stop: Stop) -> str:
-    return f"Ask: {stop.text}" if stop.sign is Sign.DECISION and "?" in stop.text else stop.text
+    return f"Ask: {stop.text}" if stop.is_asked else stop.text
 
 
 def _box(pen: Pen, text: str, sign: Sign | None, width: float, side: Side) -> Piece:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from chamberwise.exports.control.content import NOT_SET
-from chamberwise.exports.wall.content import Down, Row, Side, Sign, Wall
+from chamberwise.exports.wall.content import Down, Row, Side, Wall
 
 
 def text(content: Wall) -> str:
@@ -62,7 +62,7 @@ def _side(side: Side) -> str:
     stop = side.stop
     parts = [*side.done]
     if side.boxes > bool(side.done) and stop.text:
-        parts.append(f"ask “{stop.text}”" if stop.sign is Sign.DECISION else stop.text)
+        parts.append(f"ask “{stop.text}”" if stop.is_asked else stop.text)
     if stop.row:
         parts.append(f"go to row {stop.row}")
     if stop.full:
