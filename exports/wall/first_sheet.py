@@ -89,6 +89,8 @@ def _larger(content: Wall, body: Body, pen: Pen, plan: _Plan) -> Iterator[Pen]:
     larger = _grown(content, body, pen, plan)
     while larger is not None:
         yield larger
+        if not content.first:
+            return
         size = larger.size + STEP
         larger = replace(larger, size=size, glance=larger.size * larger.glance / size)
         if larger.glance < LEAST_GLANCE or _arranged(content, body, larger, plan) is None:

@@ -67,7 +67,7 @@ class Pen:
 
     def line(self, times: float = 1.0) -> float:
         """Return the weight of a line, in millimetres, that keeps pace with the letters."""
-        return max(0.35, 0.11 * self.em()) * times
+        return max(0.36, 0.11 * self.em()) * times
 
     def points(self, times: float) -> float:
         """Return a size in points, to a tenth; what may be small never goes below arm's length."""

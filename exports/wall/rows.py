@@ -46,7 +46,7 @@ def row(pen: Pen, content: Row, width: float, of: str) -> Drawn:
     symbol = pen.em(3.0)
     words = _words(pen, content, left - symbol - pen.em(1.3), of)
     slots = [_slot(pen, side, width) for side in content.sides]
-    head = max(symbol, words.height + pen.em(1.05))
+    head = max(symbol, words.height + pen.em(1.2))
     items = _symbol(pen, content, left, symbol, head, of)
     items += words.at(symbol + pen.em(0.5), (head - words.height) / 2)
     sides, top, bottom = _sides(pen, slots, left, width, head)
