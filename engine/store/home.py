@@ -29,6 +29,8 @@ def register_path() -> Path:
 def runs_path() -> Path:
     """Return the file in which the runs of drills are kept."""
     return home() / "drills.db"
+
+
 def drills() -> Path:
     """Return the folder of drill journals."""
     return home() / "drills"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import groupby
 
-from chamberwise.engine.chart.labels import lowered
+from chamberwise.engine.chart.labels import either
 from chamberwise.engine.chart.ways import ways
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
@@ -65,7 +65,7 @@ def _decision(
     exits = tuple(
         Exit(
             f"{pathway.id}/{here}",
-            ", or ".join(lowered(way.labels)),
+            either(way.labels),
             way_words(library, pathway, line, here, way),
         )
         for way in ways(library, pathway.id, here, frozenset(line))

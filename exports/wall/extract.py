@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from itertools import groupby
 
 from chamberwise.engine.chart.fork import fork_words
-from chamberwise.engine.chart.labels import lowered
+from chamberwise.engine.chart.labels import either
 from chamberwise.engine.chart.main_line import wall_chart as chart_of
 from chamberwise.engine.chart.numbers import step_numbers
 from chamberwise.engine.chart.ways import Ends, Way, ways
@@ -69,7 +69,7 @@ def headline(library: Library, pathway: Pathway, step: Step) -> str:
             back = step.id in comes_back_by(library, pathway.id)
             return f"Back to the chart you came from: {step.title}" if back else step.title
     assert isinstance(step, Branch)
-    return fork_words(library, pathway.id, step)
+    return step.short or fork_words(library, pathway.id, step)
 
 
 def _first(library: Library, pathway: Pathway, name: StepId) -> First:
@@ -149,7 +149,7 @@ def _first_rows(pathway: Pathway, start: StepId, rows: frozenset[StepId]) -> set
 
 def _onward(pathway: Pathway, way: Way) -> Down:
     via = 0 if way.ends is Ends.AT_ROW else step_numbers(pathway)[way.step]
-    return Down(", ".join(lowered(way.labels)), via)
+    return Down(either(way.labels), via)
 
 
 def _side(
@@ -157,9 +157,7 @@ def _side(
 ) -> Side:
     done = tuple(headline(library, pathway, pathway.steps[each]) for each in way.done)
     stop = _stop(library, pathway, way, rows)
-    return Side(
-        ", ".join(lowered(way.labels)), done, stop, f"{pathway.id}/{name}/{'|'.join(way.labels)}"
-    )
+    return Side(either(way.labels), done, stop, f"{pathway.id}/{name}/{'|'.join(way.labels)}")
 
 
 def _stop(library: Library, pathway: Pathway, way: Way, rows: dict[StepId, int]) -> Stop:
