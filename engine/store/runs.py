@@ -103,10 +103,15 @@ class Runs:
         acts = self._read("SELECT * FROM acts WHERE run = ? ORDER BY place", (row[0],))
         return remembered_of(row, tuple(act_of(each) for each in acts))
 
+    def every(self, pathway: str) -> Iterator[Remembered]:
+        """Yield every run of a pathway, rehearsals among them, oldest first."""
+        rows = self._read("SELECT * FROM results WHERE pathway = ? ORDER BY began, run", (pathway,))
+        return (self._whole(row) for row in rows)
+
     def results(self, pathway: str) -> tuple[Result, ...]:
         """Return how every run of a pathway that counts stands, oldest first."""
         rows = self._read(
-            "SELECT result FROM results WHERE pathway = ? AND counts ORDER BY began, run",
+            "SELECT result FROM results WHERE pathway = ? AND counts = 1 ORDER BY began, run",
             (pathway,),
         )
         by_name = {each.value: each for each in Result}
@@ -116,7 +121,7 @@ class Runs:
         """Return how many runs that count stand how, by month (`2026-11`), oldest first."""
         rows = self._read(
             "SELECT substr(began, 1, 7), result, count(*) FROM results "
-            "WHERE pathway = ? AND counts GROUP BY 1, 2 ORDER BY 1, 2",
+            "WHERE pathway = ? AND counts = 1 GROUP BY 1, 2 ORDER BY 1, 2",
             (pathway,),
         )
         return tuple((month, Result(result), many) for month, result, many in rows)
