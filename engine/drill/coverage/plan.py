@@ -46,8 +46,9 @@ def plan(library: Library, pathway: PathwayId) -> Plan:
     """Return a plan for a pathway and all it hands over to."""
     found = guide(library, pathway)
     graph = StateGraph(library, pathway, found)
-    walks, missed = _walks(Walker(found, graph))
-    kept = _needed(walks, graph)
+    walker = Walker(found, graph)
+    kept = _needed(_walks(walker, library.words(pathway).rules), graph)
+    missed = (1 << len(found.answers)) - 1 & ~walker.shown
     names = {bit: answer for answer, bit in found.answers.items()}
     every = dict.fromkeys(library.words(pathway).rules)
     drills, seen = _told(kept, graph, names, every)
@@ -62,27 +63,23 @@ def plan(library: Library, pathway: PathwayId) -> Plan:
     )
 
 
-def _walks(walker: Walker) -> tuple[list[Walk], int]:
-    """Return walks that give every answer together, and the answers given on none."""
-    left = (1 << len(walker.guide.answers)) - 1
-    missed = 0
+def _walks(walker: Walker, rules: Iterable[RuleId]) -> list[Walk]:
+    """Return walks that give every answer, and set off every rule, that any was found to.
+
+    Those first after which most may still come, those that end a walk last.
+    """
+    left = walker.shown
     walks: list[Walk] = []
     while left:
         first = walker.guide.leads_on(left) or left
-        asks = _asked_with(walker.guide, first & -first) & left
-        walk = walker.walk_to(asks, left)
-        if walk is None:
-            missed |= asks
-            left &= ~asks
-        else:
-            walks.append(walk)
-            left &= ~walk.given
-    return walks, missed
-
-
-def _asked_with(of: Guide, answer: int) -> int:
-    """Return all answers of the question that an answer belongs to."""
-    return next(asks for asks in of.asks if asks & answer)
+        walk = walker.walk_to(first & -first, left)
+        walks.append(walk)
+        left &= ~walk.given
+    arisen = {rule for walk in walks for rule in walker.graph.set_off(walk.shots)}
+    for rule in (each for each in rules if each not in arisen):
+        found = walker.walk_setting_off(rule)
+        walks += [found] if found else []
+    return walks
 
 
 def _needed(walks: Sequence[Walk], graph: StateGraph) -> list[Walk]:

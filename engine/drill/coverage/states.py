@@ -69,6 +69,10 @@ class StateGraph(States):
             found = self._ways[state] = list(zip(answers, shots, targets, strict=True))
         return found
 
+    def known_ways(self, state: int) -> Sequence[tuple[int, int, int]]:
+        """Return the moves of a state that was opened before, else none."""
+        return self._ways.get(state, ())
+
     def _answers(self, state: int) -> list[int]:
         node = self.program.nodes[self.at[state]]
         if not node.asked:
@@ -79,6 +83,16 @@ class StateGraph(States):
             for name, needs, _, _, _ in node.ways
             if not needs or key & needs
         ]
+
+    def shots_for(self, rule: RuleId) -> frozenset[int]:
+        """Return the shots that may set a rule off, or bring it nearer to that."""
+        machines = {n for n, name in enumerate(self.triggers.rules) if name == rule}
+        changes, loses = self._watching.changes, self._watching.loses
+        return frozenset(
+            shot
+            for shot in range(len(changes))
+            if machines & {machine for machine, _ in changes[shot]} or machines & set(loses[shot])
+        )
 
     def set_off(self, shots: Sequence[int]) -> frozenset[RuleId]:
         """Return the rules that a walk sets off, by the shots of its moves."""
