@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
@@ -11,8 +11,13 @@ from typing import Any
 from chamberwise.engine.drill.codec import UnreadableEntryError, decode, encode
 from chamberwise.engine.drill.entries import Began, Entry, NotUnderstood
 from chamberwise.engine.drill.measures.gates import Result
+from chamberwise.engine.drill.measures.proportion import Share
+from chamberwise.engine.drill.measures.walked import Answer
 from chamberwise.engine.drill.remembering.remembered import Remembered
+from chamberwise.engine.drill.spacing.grading import Grade
 from chamberwise.engine.drill.spacing.scheduling import Memory, after
+from chamberwise.engine.model.library import Place
+from chamberwise.engine.model.words import ActId
 from chamberwise.engine.store.runs_file import RunsError, opened, opened_to_read
 from chamberwise.engine.store.runs_rows import (
     RESULTS,
@@ -62,6 +67,11 @@ class Runs:
                 "INSERT INTO acts VALUES (?, ?, ?, ?, ?, ?, ?)",
                 [act_row(run, place, act) for place, act in enumerate(remembered.acts)],
             )
+            database.executemany(
+                "INSERT INTO met VALUES (?, ?, ?, ?, 1) "
+                "ON CONFLICT DO UPDATE SET times = times + 1",
+                [(remembered.pathway, *place, answer) for place, answer in remembered.met],
+            )
             if remembered.counts:
                 self._remember(database, remembered)
 
@@ -103,10 +113,15 @@ class Runs:
         acts = self._read("SELECT * FROM acts WHERE run = ? ORDER BY place", (row[0],))
         return remembered_of(row, tuple(act_of(each) for each in acts))
 
+    def every(self, pathway: str) -> Iterator[Remembered]:
+        """Yield every run of a pathway, rehearsals among them, oldest first."""
+        rows = self._read("SELECT * FROM results WHERE pathway = ? ORDER BY began, run", (pathway,))
+        return (self._whole(row) for row in rows)
+
     def results(self, pathway: str) -> tuple[Result, ...]:
         """Return how every run of a pathway that counts stands, oldest first."""
         rows = self._read(
-            "SELECT result FROM results WHERE pathway = ? AND counts ORDER BY began, run",
+            "SELECT result FROM results WHERE pathway = ? AND counts = 1 ORDER BY began, run",
             (pathway,),
         )
         by_name = {each.value: each for each in Result}
@@ -116,7 +131,7 @@ class Runs:
         """Return how many runs that count stand how, by month (`2026-11`), oldest first."""
         rows = self._read(
             "SELECT substr(began, 1, 7), result, count(*) FROM results "
-            "WHERE pathway = ? AND counts GROUP BY 1, 2 ORDER BY 1, 2",
+            "WHERE pathway = ? AND counts = 1 GROUP BY 1, 2 ORDER BY 1, 2",
             (pathway,),
         )
         return tuple((month, Result(result), many) for month, result, many in rows)
@@ -136,6 +151,23 @@ class Runs:
             (pathway,),
         )
         return tuple(memory_of(row) for row in rows)
+
+    def met(self, pathway: str) -> frozenset[Answer]:
+        """Return the answers that any drill of a pathway came by, rehearsals among them."""
+        rows = self._read("SELECT pathway, step, answer FROM met WHERE drilled = ?", (pathway,))
+        return frozenset((Place(where, step), answer) for where, step, answer in rows)
+
+    def tallies(self, pathway: str) -> Mapping[tuple[ActId, str], Share]:
+        """Return of each critical act in each context how often it went well, of all that count.
+
+        It went well where it was done, in its turn, without harm, and not told.
+        """
+        rows = self._read(
+            "SELECT act, context, sum(grade > ?), count(*) FROM acts JOIN results USING (run) "
+            "WHERE pathway = ? AND counts = 1 GROUP BY act, context ORDER BY act, context",
+            (Grade.AGAIN.value, pathway),
+        )
+        return {(act, context): Share(well, of) for act, context, well, of in rows}
 
     def not_understood(self) -> tuple[tuple[str, int], ...]:
         """Return the words that no act was found for, the most frequent first."""

@@ -1,6 +1,6 @@
 """The tables of the store of runs, and how an older store becomes one of today.
 
-`events` is added to and never changed. `results`, `acts` and `memories` follow from it; they stand
+`events` is added to and never changed. The others follow from it; they stand
 there so that a hundred thousand runs can be looked over in a moment.
 """
 
@@ -40,7 +40,7 @@ MIGRATIONS = (
         recognition REAL,
         recognised INTEGER
     ) STRICT;
-    CREATE INDEX results_in_time ON results (pathway, began);
+    CREATE INDEX results_in_time ON results (pathway, counts, began, run, result);
     CREATE TABLE acts (
         run INTEGER NOT NULL REFERENCES runs (run),
         place INTEGER NOT NULL,
@@ -50,6 +50,14 @@ MIGRATIONS = (
         happened INTEGER,
         level INTEGER,
         PRIMARY KEY (run, place)
+    ) STRICT, WITHOUT ROWID;
+    CREATE TABLE met (
+        drilled TEXT NOT NULL,
+        pathway TEXT NOT NULL,
+        step TEXT NOT NULL,
+        answer TEXT NOT NULL,
+        times INTEGER NOT NULL,
+        PRIMARY KEY (drilled, pathway, step, answer)
     ) STRICT, WITHOUT ROWID;
     CREATE TABLE memories (
         pathway TEXT NOT NULL,

@@ -79,10 +79,10 @@ def align(library: Library, run: Run) -> Aligned:
 
     costs = Costs(besides, left_out)
     try:
-        net = PathwayNet(library, pathway, run.events, pairs, is_free)
+        net = PathwayNet(library, pathway, run.events, pairs, is_free, run.first)
         found = cheapest(net, len(run.events), costs)
     except NoEndError:  # what was true at the end would have gone round for ever
-        net = PathwayNet(library, pathway, run.events, pairs, is_free=True)
+        net = PathwayNet(library, pathway, run.events, pairs, True, run.first)
         found = cheapest(net, len(run.events), costs)
     to_come = tuple(net.still_to_come(found.end))
     return Aligned(run.events, found, departures(run.events, found.moves, to_come))

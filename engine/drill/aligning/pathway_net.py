@@ -15,6 +15,7 @@ from chamberwise.engine.drill.aligning.within import Pairs, must_come_before
 from chamberwise.engine.drill.entries import Did, Looked
 from chamberwise.engine.drill.run import Event
 from chamberwise.engine.meaning.advance import advance, begin, moves, offered
+from chamberwise.engine.meaning.layout import layout_of
 from chamberwise.engine.meaning.state import Answered, Done, State
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.step import (
@@ -60,6 +61,7 @@ class PathwayNet:
         events: Sequence[Event],
         pairs: Pairs,
         is_free: bool,
+        first: State | None = None,
     ) -> None:
         self._library = library
         self._pairs = pairs
@@ -69,7 +71,7 @@ class PathwayNet:
         self._states: list[State] = []
         self._after: dict[tuple[int, str | None], int] = {}
         self._acts: dict[Place, _Acts] = {}
-        self.first: Spot = (self._number(begin(library, pathway).state), 0)
+        self.first: Spot = (self._number(first or begin(library, pathway).state), 0)
 
     def may_end(self, node: Spot) -> bool:
         """Whether the model may end here: at an outcome, or wherever the end is free."""
@@ -107,10 +109,12 @@ class PathwayNet:
             answer = self._answer(state, step, at.saw)
             if answer is not None:
                 yield Onward((self._moved(number, answer), 0), taken=doing)
-        truth = self._events[min(event, len(self._events) - 1)].truth if self._events else {}
-        answer = self._answer(state, step, truth.get(step.ask))
+        here = self._events[min(event, len(self._events) - 1)] if self._events else None
+        known = self._known(state, step, here) if here else None
+        answer = known or self._answer(state, step, here.truth.get(step.ask) if here else None)
         if answer is not None:
-            yield Onward((self._moved(number, answer), 0), left_out=(doing,))
+            left_out = () if known else (doing,)
+            yield Onward((self._moved(number, answer), 0), left_out)
 
     def _acted(
         self, number: int, done: int, place: Place, at: Did | Looked | None
@@ -125,6 +129,16 @@ class PathwayNet:
                 break
         if not isinstance(self._library.step(place), Outcome):
             yield Onward((self._moved(number, None), 0), tuple(acts.doings[bit] for bit in left))
+
+    def _known(self, state: State, step: Question, here: Event) -> str | None:
+        """Return the answer that the team already knew, if it did: no look is left out then."""
+        field = layout_of(self._library).field(state.place.pathway, step.ask)
+        known = here.possible & field.every
+        if known == field.every:
+            return None
+        answers = offered(self._library, state, step)
+        told = (each.id for each in answers if each.means and not known & ~field.mask(each.means))
+        return next(told, None)
 
     def _answer(self, state: State, step: Question, value: ValueId | None) -> str | None:
         """Return the answer that tells a value, else that it cannot be told; None for neither."""

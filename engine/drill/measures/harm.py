@@ -19,6 +19,7 @@ from chamberwise.engine.meaning.moments import Moment
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.rule import CHAINS, AnyOf, HarmSeverity, Rule
 from chamberwise.engine.model.step import PathwayId
+from chamberwise.engine.model.words import FindingId
 from chamberwise.engine.patterns.machine import Machine, machine_of
 from chamberwise.engine.patterns.published import formula_of
 
@@ -67,18 +68,25 @@ class _Watch:
     names: frozenset[str]
     """The acts and findings whose moments it looks at."""
     looks_at_all: bool
+    asked_for: frozenset[FindingId]
+    """The findings that it only asks to be looked at."""
+
+    @property
+    def only_acts(self) -> bool:
+        """Whether it passes over every moment in which no act is done."""
+        return self.rule.pattern in CHAINS
 
 
 def harmful(library: Library, run: Run) -> tuple[Harmful, ...]:
     """Return what broke a rule, in the order of the run."""
     pathway = run.began.pathway
-    known = [_moment(library, pathway, event) for event in run.events]
+    known = [_moment(library, run, event) for event in run.events]
     true = [_in_truth(library, pathway, *each) for each in zip(run.events, known, strict=True)]
     broken: dict[int, list[Broken]] = {}
-    for watch in _watches(library, pathway):
-        at = _lost_at(library, pathway, watch, known)
+    for watch in (*_watches(library, pathway), *_made(run.rules)):
+        at = _lost_at(library, run, watch, known)
         if at is not None:
-            in_truth = _lost_at(library, pathway, watch, true)
+            in_truth = _lost_at(library, run, watch, true)
             was_lucky = in_truth is None
             at = at if in_truth is None else in_truth
             broken.setdefault(at, []).append(Broken(watch.rule, was_lucky))
@@ -111,15 +119,25 @@ def _made(rules: Iterable[Rule]) -> Iterator[_Watch]:
                 tuple(roles[name] for name in machine.atoms),
                 frozenset(name for each in happenings for name in (*each.acts, *each.asks)),
                 any(not each.acts and not each.asks for each in happenings),
+                _asked_for(rule),
             )
 
 
-def _moment(library: Library, pathway: PathwayId, event: Event) -> Moment:
+def _asked_for(rule: Rule) -> frozenset[FindingId]:
+    """Return the findings whose being looked at keeps a rule and never breaks it."""
+    others = (*rule.of, *rule.scope.opens, *rule.scope.closes)
+    forbidden = {finding for each in others for finding in each.asks}
+    return frozenset(finding for each in rule.by for finding in each.asks) - forbidden
+
+
+def _moment(library: Library, run: Run, event: Event) -> Moment:
     """Return the moment of an event; a look is judged by what is known once it has been made."""
+    pathway = run.began.pathway
     here = Place(pathway, library.pathways[pathway].start)
     bare = Moment(here, event.possible, event.last_seen, by=event.entry.who)
     if isinstance(event.entry, Did):
-        return replace(bare, act=event.entry.act)
+        act = event.entry.act
+        return replace(bare, act=run.counts_as.get(act, act))
     field = layout_of(library).field(pathway, event.entry.finding)
     seen = field.bits.get(event.entry.saw or "", 0)
     possible, last_seen = bare.possible, bare.last_seen
@@ -130,30 +148,38 @@ def _moment(library: Library, pathway: PathwayId, event: Event) -> Moment:
 
 def _in_truth(library: Library, pathway: PathwayId, event: Event, moment: Moment) -> Moment:
     """Return a moment as it would be for a team that knew all there is to know."""
-    layout = layout_of(library)
     possible, last_seen = moment.possible, moment.last_seen
-    for name, value in event.truth.items():
-        field = layout.field(pathway, name)
-        possible = possible & ~field.every | field.bits[value]
-        last_seen &= ~field.every
+    for field in layout_of(library).fields(pathway):
+        true = field.bits.get(event.truth.get(field.finding.id, ""), 0)
+        if true:
+            possible, last_seen = possible & ~field.every | true, last_seen & ~field.every
     return replace(moment, possible=possible, last_seen=last_seen)
 
 
-def _lost_at(
-    library: Library, pathway: PathwayId, watch: _Watch, moments: list[Moment]
-) -> int | None:
-    machine, state = watch.machine, 0
-    only_acts = watch.rule.pattern in CHAINS
-    for number, moment in enumerate(moments):
-        if only_acts and moment.act is None:
+def _lost_at(library: Library, run: Run, watch: _Watch, moments: list[Moment]) -> int | None:
+    """Return the event at which a rule was lost; None also where it was before the drill began."""
+    state = 0
+    numbered = [(-1, each) for each in run.so_far]
+    numbered += [(n, each) for n, own in enumerate(moments) for each in _glanced(run, watch, own)]
+    for number, moment in numbered:
+        if watch.only_acts and moment.act is None:
             continue
         letter = 0
         if watch.looks_at_all or (moment.act or moment.asks) in watch.names:
-            letter = _letter(library, pathway, watch, moment)
-        state = machine.after[state][letter]
-        if state == machine.lost:
-            return number
+            letter = _letter(library, run.began.pathway, watch, moment)
+        state = watch.machine.after[state][letter]
+        if state == watch.machine.lost:
+            return number if number >= 0 else None
     return None
+
+
+def _glanced(run: Run, watch: _Watch, moment: Moment) -> Iterator[Moment]:
+    """Yield a moment; before an act, also a look at what is seen without looking."""
+    if moment.act is not None:
+        for finding in run.at_a_glance:
+            if finding in watch.asked_for:
+                yield replace(moment, act=None, by=None, asks=finding)
+    yield moment
 
 
 def _letter(library: Library, pathway: PathwayId, watch: _Watch, moment: Moment) -> int:

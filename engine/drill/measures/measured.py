@@ -13,6 +13,7 @@ from chamberwise.engine.drill.measures.loops import Loop, loops
 from chamberwise.engine.drill.measures.orders import Orders, orders
 from chamberwise.engine.drill.measures.surviving import Duration
 from chamberwise.engine.drill.measures.times import Timed, recognition, times
+from chamberwise.engine.drill.measures.walked import Answer, walked
 from chamberwise.engine.drill.run import Event, Run
 from chamberwise.engine.model.library import Library
 
@@ -27,6 +28,8 @@ class Measured:
     orders: Orders
     harms: tuple[Harmful, ...]
     departures: tuple[Departure, ...]
+    walked: tuple[Answer, ...]
+    """The answers of the pathway that it came by."""
     confident_errors: tuple[Event, ...]
     loops: tuple[Loop, ...]
     gates: Gates
@@ -40,8 +43,8 @@ class Measured:
 def measure(library: Library, run: Run) -> Measured:
     """Measure a run."""
     acts, pairs, harms = times(run), orders(run), harmful(library, run)
-    found = align(library, run).departures
-    departures = judged(library, run.began.pathway, found, harms, pairs)
+    aligned = align(library, run)
+    departures = judged(library, run.began.pathway, aligned.departures, harms, pairs)
     return Measured(
         run=run,
         recognition=recognition(run),
@@ -49,6 +52,7 @@ def measure(library: Library, run: Run) -> Measured:
         orders=pairs,
         harms=harms,
         departures=departures,
+        walked=walked(library, aligned),
         confident_errors=confident_errors(harms, departures),
         loops=loops(run),
         gates=gates(harms, acts),

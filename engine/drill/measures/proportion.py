@@ -7,15 +7,17 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from math import comb, exp, lgamma, log, log1p, sqrt
+from math import exp, lgamma, log, log1p, sqrt
 from statistics import NormalDist
 
 ALPHA = 0.05
 WIDE = 0.4
 """From this width on an interval says too little to be told as anything but "cannot tell yet"."""
 
-_EXACT_UP_TO = 200
 _HALVINGS = 60
+_MOST_TERMS = 2000
+_CLOSE = 1e-15
+_NOTHING = 1e-300
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,18 +80,48 @@ def clopper_pearson(count: int, of: int, alpha: float = ALPHA) -> Interval:
 
 def at_most(count: int, of: int, rate: float) -> float:
     """Return the binomial probability of so many or fewer."""
-    if count < 0 or rate >= 1.0:
-        return 0.0 if count < of else 1.0
-    if rate <= 0.0:
+    if count < 0:
+        return 0.0
+    if count >= of or rate <= 0.0:
         return 1.0
-    return min(1.0, sum(_exactly(each, of, rate) for each in range(count + 1)))
+    return 0.0 if rate >= 1.0 else _beta(1 - rate, of - count, count + 1)
 
 
-def _exactly(count: int, of: int, rate: float) -> float:
-    if of <= _EXACT_UP_TO:
-        return comb(of, count) * rate**count * (1 - rate) ** (of - count)
-    ways = lgamma(of + 1) - lgamma(count + 1) - lgamma(of - count + 1)
-    return exp(ways + count * log(rate) + (of - count) * log1p(-rate))
+def _beta(at: float, a: int, b: int) -> float:
+    """Return the regularised incomplete beta function, by its continued fraction.
+
+    Abramowitz and Stegun 26.5.8, turned round (26.5.2) where it converges slowly.
+    """
+    if at > (a + 1) / (a + b + 2):
+        return 1.0 - _beta(1 - at, b, a)
+    front = lgamma(a + b) - lgamma(a) - lgamma(b) + a * log(at) + b * log1p(-at)
+    return exp(front) / a * _fraction(at, a, b)
+
+
+def _fraction(at: float, a: int, b: int) -> float:
+    """Return the continued fraction, from the front, by the method of Lentz."""
+    over, under = 1.0, _not_nothing(1.0 - (a + b) * at / (a + 1))
+    under = 1.0 / under
+    whole = under
+    for term in range(1, _MOST_TERMS):
+        for share in _shares(at, a, b, term):
+            under = 1.0 / _not_nothing(1.0 + share * under)
+            over = _not_nothing(1.0 + share / over)
+            whole *= under * over
+        if abs(under * over - 1.0) < _CLOSE:
+            break
+    return whole
+
+
+def _shares(at: float, a: int, b: int, term: int) -> tuple[float, float]:
+    double = 2 * term
+    even = term * (b - term) * at / ((a + double - 1) * (a + double))
+    odd = -(a + term) * (a + b + term) * at / ((a + double) * (a + double + 1))
+    return even, odd
+
+
+def _not_nothing(value: float) -> float:
+    return value if abs(value) > _NOTHING else _NOTHING
 
 
 def _where(is_past: Callable[[float], bool]) -> float:

@@ -11,6 +11,7 @@ from chamberwise.engine.drill.measures.loops import closure
 from chamberwise.engine.drill.measures.measured import Measured
 from chamberwise.engine.drill.measures.proportion import Share
 from chamberwise.engine.drill.measures.surviving import Duration
+from chamberwise.engine.drill.measures.walked import Answer
 from chamberwise.engine.drill.run import Run
 from chamberwise.engine.drill.spacing.grading import Grade, grades
 from chamberwise.engine.model.words import ActId
@@ -53,6 +54,8 @@ class Remembered:
     departures: int
     recognition: Duration | None
     acts: tuple[RememberedAct, ...] = ()
+    met: tuple[Answer, ...] = ()
+    """The answers that it came by; of many runs only their sum is kept."""
 
     @property
     def omitted(self) -> Share:
@@ -97,4 +100,5 @@ def remember(of: Measured, context: str) -> Remembered:
             for each in of.acts
             if each.applies
         ),
+        met=of.walked,
     )

@@ -19,9 +19,11 @@ import pytest
 from chamberwise.engine.drill.entries import Did, Ended, Ending, NotUnderstood
 from chamberwise.engine.drill.measures.gates import Result
 from chamberwise.engine.drill.measures.measured import measure
+from chamberwise.engine.drill.measures.proportion import Share
 from chamberwise.engine.drill.remembering.remembered import Remembered, remember
 from chamberwise.engine.drill.run import CriticalAct
 from chamberwise.engine.drill.spacing.grading import Grade
+from chamberwise.engine.model.library import Place
 from chamberwise.engine.store.runs import Runs
 from chamberwise.engine.store.runs_file import RunsError, is_on_a_share
 from chamberwise.engine.store.runs_or_none import runs_or_none
@@ -72,10 +74,26 @@ def test_an_entry_is_never_written_over(runs: Runs) -> None:
 def test_what_is_kept_of_a_run_comes_back(runs: Runs) -> None:
     kept = remembered()
     runs.record(runs.begin(run("stop").began), kept)
-    assert runs.latest("one", 9) == (kept,)
+    assert runs.latest("one", 9) == (replace(kept, met=()),)
     assert runs.results("one") == (kept.result,)
     assert runs.by_month("one") == (("2026-11", kept.result, 1),)
     assert runs.pathways() == ("one",)
+
+
+def test_what_was_met_adds_up_over_runs(runs: Runs) -> None:
+    for script in ("3 stop, 9 fill", "stop, call, fill, vitreous?", "stop, fill, vitreous?"):
+        runs.record(runs.begin(run("stop").began), remembered(script))
+    assert runs.met("one") == {(Place("one", "look"), "present")}
+    assert runs.met("two") == frozenset()
+
+
+def test_how_often_each_act_went_well_is_told_by_stage(runs: Runs) -> None:
+    for script in ("3 stop, 9 fill", "3 stop", "3 stop, 9 fill told"):
+        runs.record(runs.begin(run("stop").began), remembered(script))
+    assert runs.tallies("one") == {
+        ("fill", "nucleus"): Share(1, 3),
+        ("stop", "nucleus"): Share(3, 3),
+    }
 
 
 def test_a_run_is_recorded_once(runs: Runs) -> None:

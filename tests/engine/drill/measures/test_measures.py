@@ -7,6 +7,7 @@ from dataclasses import replace
 import pytest
 from chamberwise.engine.drill.entries import Asked, Entry, ReadBack, ReportedDone, Resumed
 from chamberwise.engine.drill.measures.gates import Result
+from chamberwise.engine.drill.measures.harm import harmful
 from chamberwise.engine.drill.measures.loops import closure, loops
 from chamberwise.engine.drill.measures.measured import Measured, measure
 from chamberwise.engine.drill.measures.omissions import omission
@@ -15,7 +16,11 @@ from chamberwise.engine.drill.measures.prompting import dependence
 from chamberwise.engine.drill.measures.surviving import Duration
 from chamberwise.engine.drill.measures.times import recognition, times
 from chamberwise.engine.drill.run import CriticalAct, Run
-from chamberwise.engine.model.library import Library
+from chamberwise.engine.meaning.advance import advance, begin
+from chamberwise.engine.meaning.layout import layout_of
+from chamberwise.engine.meaning.moments import Moment
+from chamberwise.engine.meaning.state import Done
+from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.rule import Pattern
 
 from tests.support import rules
@@ -160,3 +165,54 @@ def test_a_look_too_early_is_harmless_only_while_it_still_holds() -> None:
     early = measured("vitreous?, stop, call, fill, withdraw, stain, cut")
     assert [each.how.value for each in early.departures if not each.is_harmless] == []
     assert early.first_departure is None
+
+
+def test_what_is_never_right_is_a_rule_of_its_own() -> None:
+    never = rules.rule(Pattern.ABSENCE, rules.at(act="pull"), name="never-pull")
+    found = measure(small(), replace(run("stop, pull"), rules=(never,)))
+    assert [each.broken[0].rule.id for each in found.gates.harm] == ["never-pull"]
+
+
+def test_an_act_that_only_drills_know_counts_as_the_one_rules_know() -> None:
+    given = replace(run("stop, call, yank"), counts_as={"yank": "withdraw"})
+    (found,) = measure(small(), given).harms
+    assert (getattr(found.event.entry, "act", ""), found.broken[0].rule.id) == (
+        "yank",
+        "fill-first",
+    )
+
+
+def test_what_happened_before_the_drill_began_is_not_asked_for_again() -> None:
+    whole = run("stop, call, fill, vitreous?, withdraw")
+    before = small().pathways["one"].start
+    filled = Moment(Place("one", before), whole.events[0].possible, 0, act="fill")
+    late = run("withdraw")
+    assert [each.broken[0].rule.id for each in harmful(small(), late)] == ["fill-first"]
+    assert harmful(small(), replace(late, so_far=(filled,))) == ()
+
+
+def test_what_is_seen_without_looking_need_not_be_looked_at() -> None:
+    looks = rules.rule(
+        Pattern.PRECEDENCE, rules.at(act="stain"), rules.at(asks="vitreous"), name="look-first"
+    )
+    given = replace(run("stop, stain"), rules=(looks,))
+    assert [each.broken[0].rule.id for each in harmful(small(), given)] == ["look-first"]
+    assert harmful(small(), replace(given, at_a_glance=("vitreous",))) == ()
+
+
+def test_a_drill_that_begins_on_the_way_leaves_out_nothing_before() -> None:
+    state = begin(small(), "one").state
+    there = advance(small(), state, Done())
+    given = replace(run("vitreous?, withdraw, stain"), first=there)
+    assert measure(small(), given).departures == ()
+
+
+def test_what_the_team_knew_from_the_brief_is_no_look_left_out() -> None:
+    told = run("stop, call, fill, withdraw, stain")
+    assert [each.how.value for each in measure(small(), told).departures] == ["left out"]
+    bits = layout_of(small()).field("one", "vitreous")
+    known = tuple(
+        replace(each, possible=each.possible & ~bits.every | bits.bits["present"])
+        for each in told.events
+    )
+    assert measure(small(), replace(told, events=known)).departures == ()

@@ -31,6 +31,12 @@ def test_wilsons_interval_is_statsmodels(pair: tuple[int, int]) -> None:
     assert (found.low, found.high) == pytest.approx((low, high), abs=1e-9)
 
 
+@pytest.mark.parametrize("rate", [1e-5, 0.01, 0.333, 0.5, 0.9])
+@pytest.mark.parametrize("count", [0, 3, 33_333, 50_000, 99_999])
+def test_very_many_are_told_as_exactly(count: int, rate: float) -> None:
+    assert at_most(count, 100_000, rate) == pytest.approx(binom.cdf(count, 100_000, rate), abs=1e-9)
+
+
 @given(counts(), st.floats(0.001, 0.999))
 def test_the_binomial_tail_is_scipys(pair: tuple[int, int], rate: float) -> None:
     assert at_most(*pair, rate) == pytest.approx(binom.cdf(*pair, rate), abs=1e-9)
