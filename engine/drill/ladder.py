@@ -96,7 +96,10 @@ def told(drill: Drill) -> str:
     if not is_recognised(drill):
         return f"This is it: {drill.scenario.book.what_it_is[0].lower()}{_rest(drill)}."
     asked = whats_next(drill.scenario, drill.standing)
-    return f"Next: {asked[0].line}" if asked else "Nothing more is due here."
+    if not asked:
+        return "Nothing more is due here."
+    act = asked[0].act
+    return f"Next: {drill.scenario.title_of(act)}." if act else f"Next: {asked[0].line}"
 
 
 def names_it(drill: Drill, text: str) -> bool:

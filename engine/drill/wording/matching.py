@@ -14,7 +14,7 @@ from itertools import groupby
 from chamberwise.engine.drill.entries import Certainty
 from chamberwise.engine.drill.wording.clauses import Clause, Kind, clauses_of
 from chamberwise.engine.drill.wording.phrasebook import Phrase, Phrasebook, Target
-from chamberwise.engine.drill.wording.tokens import is_denied_twice, stem, tokens_of, words_of
+from chamberwise.engine.drill.wording.tokens import asks, is_denied_twice, stem, tokens_of, words_of
 from rapidfuzz.fuzz import ratio
 
 SURE = 0.80
@@ -27,7 +27,12 @@ CLEARLY_NOT_HARM = 0.15
 """How far ahead it must be where one of the two is harmful and the other is not."""
 MOST_ASKED = 4
 LIKE = 84
-SHORTEST_MISSPELT = 4
+SHORTEST_MISSPELT = 3
+ASKED_OTHERWISE = 0.9
+"""What is left of the nearness of a question to an order, and the other way round."""
+
+WORD_FOR_WORD = 0.97
+LEAST_OF_A_PHRASE = 0.45
 UNKNOWN_WEIGHT = 1.2
 MARKS = {"!": Certainty.SURE, "~": Certainty.LIKELY, "?": Certainty.GUESS}
 
@@ -75,6 +80,9 @@ def understand(book: Phrasebook, typed: str) -> Understood:
     """Return what a typed line means. A mark at its end says how sure somebody is."""
     text, certainty = _unmarked(typed)
     clauses = clauses_of(text)
+    if said := _word_for_word(book, text):
+        says = any(says_trigger(book, each) for each in clauses)
+        return Understood((said,), says_trigger=says, certainty=certainty)
     says = any(says_trigger(book, each) for each in clauses)
     taken: list[Target] = []
     first: list[Target] = []
@@ -135,6 +143,14 @@ def says_trigger(book: Phrasebook, clause: Clause) -> bool:
         all(any(alike(each, token) for token in tokens) for each in trigger)
         for trigger in book.triggers
     )
+
+
+def _word_for_word(book: Phrasebook, text: str) -> Target | None:
+    """Return the target of a line that is itself one of the phrases, whatever words cut it up."""
+    found = nearest(book, text)
+    if found and found[0].score >= WORD_FOR_WORD and is_sure(book, found):
+        return found[0].target
+    return None
 
 
 def _unmarked(typed: str) -> tuple[str, Certainty | None]:
@@ -202,12 +218,14 @@ def nearest(book: Phrasebook, text: str, *, negative: bool = False) -> list[Near
         return []
     if not tokens:
         return _bare(book, text)
-    said_not = is_negative or negative
+    said_not, is_question = is_negative or negative, asks(words)
     slips = {token: _slips(book, token) for token in tokens}
     scores: dict[Target, float] = {}
     for phrase in _sharing(book, slips):
         if phrase.is_negative is said_not:
             score = _score(book, slips, phrase)
+            if phrase.is_question is not is_question:
+                score *= ASKED_OTHERWISE
             if score > scores.get(phrase.target, NEAR_NOT if said_not else NEAR):
                 scores[phrase.target] = score
     found = [Near(target, score) for target, score in scores.items()]
@@ -264,7 +282,7 @@ def _score(book: Phrasebook, slips: Mapping[str, Mapping[str, float]], phrase: P
     met = [max(found.get(each, 0.0) for each in phrase.tokens) for found in slips.values()]
     of_phrase = _share(book, phrase.tokens, told)
     of_typed = _share(book, slips, met)
-    if not of_phrase or not of_typed:
+    if of_phrase < LEAST_OF_A_PHRASE or not of_typed:
         return 0.0
     return 2 * of_phrase * of_typed / (of_phrase + of_typed)
 
