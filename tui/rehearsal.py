@@ -103,7 +103,7 @@ class Rehearsal:
         drill = self.drill
         if resumed_on is not None:
             drill = add(drill, Resumed(self.stopwatch(), resumed_on))
-        self._go_on(drill)
+        self.go_on(drill)
 
     def tick(self) -> list[Part]:
         """Return what the clock has brought."""
@@ -114,14 +114,15 @@ class Rehearsal:
         brought = self.tick()
         if self.is_over:
             return brought
-        return [*brought, *self._heard(text.strip(), Typed(text.strip(), self._now, first_key))]
+        return [*brought, *self._heard(text.strip(), Typed(text.strip(), self.now, first_key))]
 
     def close(self) -> None:
         """Let go of the journal."""
         self._held.close()
 
     @property
-    def _now(self) -> Milliseconds:
+    def now(self) -> Milliseconds:
+        """The time for the next entry, never before the last one."""
         last = self.drill.stands[-1][1].at
         return max(last, self.stopwatch())
 
@@ -140,16 +141,16 @@ class Rehearsal:
             case "again" | "r":
                 return [Part(each, "  ") for each in self.last_seen]
             case "end":
-                self._go_on(give_up(self.drill, self._now))
+                self.go_on(give_up(self.drill, self.now))
                 return []
         self.options, self._meant = (), None
         return self._taken(take(self.drill, typed), typed)
 
     def _help(self) -> list[Part]:
-        drill = helped(self.drill, self._now)
+        drill = helped(self.drill, self.now)
         self.options, self._meant = (), None
         level = level_now(drill)
-        self._go_on(drill)
+        self.go_on(drill)
         if level is Level.NUDGED:
             return [Part(nudge(drill), "Nudge: ", lead_tone=Tone.KEY)]
         if level is Level.MENU:
@@ -185,7 +186,7 @@ class Rehearsal:
             return [Part(NOTHING_BACK)]
         number, entry = done[-1]
         self.options = ()
-        self._go_on(add(self.drill, Rewound(self._now, number)))
+        self.go_on(add(self.drill, Rewound(self.now, number)))
         return [Part(WENT_BACK.format(self._named(entry)))]
 
     def _named(self, entry: Did | Looked | Recognised) -> str:
@@ -196,7 +197,7 @@ class Rehearsal:
         return entry.typed
 
     def _taken(self, taken: Taken, typed: Typed | None = None) -> list[Part]:
-        self._go_on(taken.drill)
+        self.go_on(taken.drill)
         if taken.seen:
             self.last_seen = taken.seen
         parts = [Part(each, "= ") for each in taken.said]
@@ -207,7 +208,7 @@ class Rehearsal:
             parts += [Part(CHOOSE if len(self.options) > 1 else IS_IT), *option_parts(self.options)]
         return parts
 
-    def _go_on(self, drill: Drill) -> None:
+    def go_on(self, drill: Drill) -> None:
         """Keep what is new, then go on: nothing is shown that is not on disk."""
         fresh = drill.journal[self.written :]
         if self.path is not None and fresh:

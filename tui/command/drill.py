@@ -19,6 +19,7 @@ EXAMPLE = """example:
   chamberwise drill
   chamberwise drill posterior-capsule-rupture --mode run --seed 7
   chamberwise drill posterior-capsule-rupture --scenario which-lens
+  chamberwise drill --team --roles "surgeon scrub-practitioner reader ..."
   chamberwise drill --resume
   chamberwise drill posterior-capsule-rupture --seed 7 --answers typed.txt
 
@@ -49,6 +50,9 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
         "--seconds", type=whole_number, metavar="N", help="how long it lasts after the first cue"
     )
     parser.add_argument("--team", action="store_true", help="who does what, for the whole team")
+    parser.add_argument(
+        "--roles", metavar="NAMES", help="with --team: who is in today, instead of asking"
+    )
     parser.add_argument("--plain", action="store_true", help="line by line, without a screen")
     parser.add_argument(
         "--answers", metavar="FILE", help="take what is said from a file; - for standard input"
@@ -88,7 +92,7 @@ def run(arguments: Namespace) -> int:
     fresh = () if arguments.resume else (begun(ready, clock), ())
     rehearsal, remarks = fresh or resumed(ready, clock)
     try:
-        if by_hand and not arguments.plain and carries_screen():
+        if by_hand and not (arguments.plain or arguments.team) and carries_screen():
             from chamberwise.tui.command.drill_screen import drill_on_screen
 
             return drill_on_screen(ready, rehearsal, remarks)

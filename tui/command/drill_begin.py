@@ -3,55 +3,54 @@
 from __future__ import annotations
 
 import random
-import time
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
-from chamberwise.engine.drill.entries import Began, Milliseconds, Mode
-from chamberwise.engine.drill.fold import DrillJournalError, begin_drill, unfold
-from chamberwise.engine.drill.generate import DRAWN, NoScenarioError, drill_library, generate
+from chamberwise.engine.drill.entries import Began, Mode
+from chamberwise.engine.drill.fold import DrillJournalError, unfold
+from chamberwise.engine.drill.generate import DRAWN, NoScenarioError
 from chamberwise.engine.drill.scenario import Scenario
 from chamberwise.engine.reading.drills import drill_digest
-from chamberwise.engine.store.drill_file import KeptDrill, kept_drills, new_drill_path
+from chamberwise.engine.store.drill_file import KeptDrill, kept_drills
 from chamberwise.engine.store.home import drills as drills_folder
 from chamberwise.engine.store.journal_file import InUseError
+from chamberwise.tui.command.drill_team import who_is_in
 from chamberwise.tui.command.finding_files import UnusableError
 from chamberwise.tui.line.drill_script import HandSetClock
-from chamberwise.tui.rehearsal import Rehearsal, Stopwatch
+from chamberwise.tui.rehearsal import Rehearsal
+from chamberwise.tui.rehearsing import (
+    ALONE,
+    SEEDS,
+    lasting,
+    rehearse,
+    scenario_of,
+    stopwatch,
+)
 from chamberwise.tui.sitting import local_time
 
 if TYPE_CHECKING:
     from chamberwise.tui.command.drill import Ready
 
-SEEDS = 10_000
-ALONE = ("surgeon",)
 
-
-def begun(ready: Ready, clock: HandSetClock | None, roles: tuple[str, ...] = ALONE) -> Rehearsal:
+def begun(ready: Ready, clock: HandSetClock | None) -> Rehearsal:
     """Return a fresh drill. Raises `UnusableError` for a name that is nothing."""
     arguments = ready.arguments
     seed = random.randrange(SEEDS) if arguments.seed is None else arguments.seed
     scenario = _scenario(ready, _pathway(ready, seed), seed, arguments.scenario)
-    if arguments.seconds:
-        scenario = replace(scenario, lasts=arguments.seconds)
-    now = local_time()
-    began = Began(
-        now,
-        scenario.name,
-        seed,
-        scenario.pathway,
-        ready.loaded.library.pathways[scenario.pathway].edition,
-        drill_digest(ready.loaded, ready.drills, scenario.pathway),
+    roles = ALONE
+    if arguments.team:
+        duties = tuple(scenario.library.shared.duties.values())
+        roles, _ = who_is_in(scenario.book, duties, arguments.roles)
+    return rehearse(
+        ready.loaded,
+        ready.drills,
+        lasting(scenario, arguments.seconds),
         Mode(arguments.mode),
+        local_time(),
+        clock or stopwatch(),
+        drills_folder() if clock is None else None,
         roles,
     )
-    path = None
-    if clock is None:
-        path = new_drill_path(drills_folder(), scenario.pathway, now)
-    rehearsal = Rehearsal(begin_drill(scenario, began), clock or stopwatch(0), path)
-    rehearsal.open()
-    return rehearsal
 
 
 def resumed(ready: Ready, clock: HandSetClock | None) -> tuple[Rehearsal, tuple[str, ...]]:
@@ -88,16 +87,6 @@ def resumed(ready: Ready, clock: HandSetClock | None) -> tuple[Rehearsal, tuple[
     return rehearsal, tuple(remarks)
 
 
-def stopwatch(start: Milliseconds) -> Stopwatch:
-    """Return a clock that goes on from a time and never goes back."""
-    began = time.monotonic_ns()
-
-    def now() -> Milliseconds:
-        return (time.monotonic_ns() - began) // 1_000_000 + start
-
-    return now
-
-
 def _pathway(ready: Ready, seed: int) -> str:
     named, books = ready.arguments.pathway, ready.drills.books
     if named is None:
@@ -115,12 +104,10 @@ def _pathway(ready: Ready, seed: int) -> str:
 
 
 def _scenario(ready: Ready, pathway: str, seed: int, name: str | None) -> Scenario:
-    book, drills = ready.drills.books[pathway], ready.drills
     if pathway not in ready.loaded.library.pathways:
         raise UnusableError(f"There is no pathway `{pathway}` for these drills.")
-    library = drill_library(ready.loaded.library, drills.truth, book)
     try:
-        return generate(library, book, drills.truth, drills.phrases, seed, name)
+        return scenario_of(ready.loaded, ready.drills, pathway, seed, name)
     except NoScenarioError as error:
         raise UnusableError(str(error)) from error
 

@@ -8,8 +8,9 @@ from dataclasses import dataclass
 
 from chamberwise.engine.drill.entries import Milliseconds
 from chamberwise.engine.drill.taking import SECOND
-from chamberwise.tui.line.drill_talk import LEAVE, DrillTalk, clock_text
+from chamberwise.tui.line.drill_talk import LEAVE, DrillTalk
 from chamberwise.tui.line.script import answers_in
+from chamberwise.tui.present.drill_pages import clock_text
 
 BETWEEN = 4
 """Seconds from one line to the next, where none are given."""

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from chamberwise.engine.drill.entries import Milliseconds
 from chamberwise.exports.record.standing import STANDING
 from chamberwise.tui.line.paper import Paper
-from chamberwise.tui.present.drill_pages import ending, opening
+from chamberwise.tui.present.drill_pages import clock_text, ending, opening
 from chamberwise.tui.present.parts import GAP, Part
 from chamberwise.tui.rehearsal import Rehearsal
 
@@ -75,13 +75,3 @@ class DrillTalk:
         else:
             self.paper.say("The drill was left. Nothing of it is kept.")
         self.paper.say(STANDING)
-
-
-def clock_text(at: Milliseconds) -> str:
-    """Return a time as minutes and seconds.
-
-    >>> clock_text(75_400)
-    '1:15'
-    """
-    minutes, seconds = divmod(at // 1000, 60)
-    return f"{minutes}:{seconds:02}"

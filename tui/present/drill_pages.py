@@ -2,7 +2,15 @@
 
 from __future__ import annotations
 
-from chamberwise.engine.drill.entries import Did, Ending, Level, Mode, NotUnderstood, Recognised
+from chamberwise.engine.drill.entries import (
+    Did,
+    Ending,
+    Level,
+    Milliseconds,
+    Mode,
+    NotUnderstood,
+    Recognised,
+)
 from chamberwise.engine.drill.fold import Drill, as_run
 from chamberwise.engine.drill.judging import broken_rules
 from chamberwise.engine.drill.run import Run
@@ -121,3 +129,13 @@ def _with_help(drill: Drill, run: Run) -> list[str]:
 
 def _not_understood(run: Run) -> list[str]:
     return [f"“{each.typed}”" for each in run.entries if isinstance(each, NotUnderstood)]
+
+
+def clock_text(at: Milliseconds) -> str:
+    """Return a time as minutes and seconds.
+
+    >>> clock_text(75_400)
+    '1:15'
+    """
+    minutes, seconds = divmod(at // 1000, 60)
+    return f"{minutes}:{seconds:02}"
