@@ -8,7 +8,7 @@ from datetime import date, datetime
 from pathlib import Path
 from typing import Any
 
-from chamberwise.tui.command.finding_files import UnusableError, add_library, asked
+from chamberwise.tui.command.finding_files import UnusableError, add_library, asked, shipped
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import add_on
@@ -50,14 +50,18 @@ def _once(arguments: Namespace) -> int:
     from chamberwise.engine.diagnostics.machine import problem_values
     from chamberwise.engine.diagnostics.problem import Severity
     from chamberwise.engine.diagnostics.text import problem_text, summary
+    from chamberwise.engine.drill.checking.check import check_drills
+    from chamberwise.engine.reading.drills import read_drills
 
     found = asked(arguments.names, arguments.library)
     problems = check_files(found.loaded, found.shown, arguments.on or date.today())
+    drills = read_drills(arguments.library or shipped())
+    problems += check_drills(found.loaded, drills, found.pathways)
     if arguments.format == "json":
         product_json(problem_values(problems))
     else:
         for problem in problems:
-            product(problem_text(problem, found.loaded.texts) + "\n")
+            product(problem_text(problem, {**found.loaded.texts, **drills.texts}) + "\n")
         product(summary(problems, len(found.shown)))
     return _status(
         found.loaded, found.shown, any(p.severity is not Severity.NOTICE for p in problems)
