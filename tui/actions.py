@@ -65,10 +65,22 @@ LIBRARY = (
     KeyAction("up", ("up",), "Up", "up", "the pathway above", False),
     KeyAction("down", ("down",), "Down", "down", "the pathway below", False),
     KeyAction("open", ("enter",), "Enter", "open", "walk the pathway marked with >"),
+    KeyAction("drill", ("d",), "d", "drill", "rehearse it against the clock, in your own words"),
     KeyAction("prove", ("p",), "p", "check and prove", "its problems, and its rules on every walk"),
     KeyAction("sheets", ("o",), "o", "on paper", "print a sheet of it into this folder"),
     HELP,
     QUIT,
+    STOP,
+)
+
+DRILL = (
+    KeyAction("say", ("enter",), "Enter", "say it", "say what is typed"),
+    KeyAction("ladder", ("f1",), "F1", "help me", "a nudge, then a menu, then the answer; ? too"),
+    KeyAction("back", ("f2",), "F2", "back", "rehearsals only: take the last thing back", spare=1),
+    KeyAction("page_up", ("pageup",), "PgUp", "read back", "what was said before", spare=2),
+    KeyAction("page_down", ("pagedown",), "PgDn", "read on", "down to the newest", False),
+    KeyAction("keys", ("f3",), "F3", "keys", "this page"),
+    KeyAction("close", ("escape",), "Esc", "leave", "leave; --resume goes on"),
     STOP,
 )
 

@@ -18,11 +18,11 @@ from chamberwise.engine.drill.following import (
 from chamberwise.engine.drill.run import Consequence, Event
 from chamberwise.engine.drill.scenario import Scenario, is_true
 from chamberwise.engine.drill.standing import Standing, was_done
+from chamberwise.engine.meaning.layout import layout_of
 from chamberwise.engine.meaning.moments import Moment
 from chamberwise.engine.meaning.piecemeal import acted
-from chamberwise.engine.meaning.state import State
 from chamberwise.engine.model.drill import CERTAIN, Inject, Reply, Settings, Turn
-from chamberwise.engine.model.words import ActId, FindingId, ValueId
+from chamberwise.engine.model.words import About, ActId, FindingId, ValueId
 
 
 def did(scenario: Scenario, standing: Standing, entry: Did, number: int) -> Standing:
@@ -35,7 +35,7 @@ def did(scenario: Scenario, standing: Standing, entry: Did, number: int) -> Stan
     known = acted(scenario.library, turned.state, entry.act)
     turned = replace(
         turned,
-        moments=(*turned.moments, _moment(scenario, standing, known.state, entry)),
+        moments=(*turned.moments, _moment(scenario, standing, entry)),
         done=(*turned.done, entry.act),
         kept=Counter(turned.kept) + Counter([entry.act]),
     )
@@ -159,13 +159,24 @@ def _reply(inject: Inject, act: ActId) -> Reply | None:
     return next((each for each in inject.replies if each.act == act), None)
 
 
-def _moment(scenario: Scenario, standing: Standing, after: State, entry: Did) -> Moment:
-    """Return the moment of an act; a wrong act is judged by what it tells of itself as well."""
-    state, act = standing.state, entry.act
+def _moment(scenario: Scenario, standing: Standing, entry: Did) -> Moment:
+    """Return the moment of an act. A wrong one counts as the act that rules speak of."""
+    state, act, possible = standing.state, entry.act, standing.state.possible
     harm = scenario.harms.get(act)
     if harm is not None and harm.counts_as is not None:
-        state, act = after, harm.counts_as
-    return Moment(standing.state.place, state.possible, state.last_seen, act=act, by=entry.who)
+        possible = _with_what_is_in_the_hand(scenario, standing, act)
+        act = harm.counts_as
+    return Moment(state.place, possible, state.last_seen, act=act, by=entry.who)
+
+
+def _with_what_is_in_the_hand(scenario: Scenario, standing: Standing, act: ActId) -> int:
+    """Return what is known, and of the kit what the act itself tells: which lens it is."""
+    possible, pathway = standing.state.possible, standing.state.place.pathway
+    for finding, values in scenario.library.words(pathway).acts[act].effects.known:
+        known = layout_of(scenario.library).field(pathway, finding)
+        if known.finding.about is About.KIT:
+            possible = possible & ~known.every | known.mask(values)
+    return possible
 
 
 def _event(standing: Standing, entry: Did | Looked, number: int) -> Event:

@@ -126,14 +126,17 @@ def acts_of(action: Action) -> tuple[ActId, ...]:
 
 def lacks(scenario: Scenario, standing: Standing, action: Action) -> tuple[ActId, ...]:
     """Return the acts of an action that still have to be done, in order."""
-    kept = Counter(standing.kept)
-    lacking = []
-    for act in dict.fromkeys(acts_of(action)):
-        if not (kept[act] > 0 or _still_counts(scenario, standing, act)) and can_be_done(
-            scenario, standing, act
-        ):
-            lacking.append(act)
-    return tuple(lacking)
+    return tuple(
+        act
+        for act in dict.fromkeys(acts_of(action))
+        if not _is_kept(scenario, standing, act) and can_be_done(scenario, standing, act)
+    )
+
+
+def _is_kept(scenario: Scenario, standing: Standing, act: ActId) -> bool:
+    """Whether an act was done early, and nothing since has undone what it was good for."""
+    since = scenario.renewed_by.get(act, frozenset())
+    return standing.kept.get(act, 0) > 0 and was_done(standing, (act,), since)
 
 
 def can_be_done(scenario: Scenario, standing: Standing, act: ActId) -> bool:
@@ -151,12 +154,6 @@ def _passes(scenario: Scenario, standing: Standing, act: ActId) -> bool:
     """Whether the pathway goes on without an act when somebody does: it is minor, or a repeat."""
     repeat = _can_be_reused(scenario, act) and act in standing.done
     return repeat or is_minor(scenario, act)
-
-
-def _still_counts(scenario: Scenario, standing: Standing, act: ActId) -> bool:
-    """Whether an act done earlier is still good for a step that the pathway comes to now."""
-    since = scenario.renewed_by.get(act, frozenset())
-    return _can_be_reused(scenario, act) and was_done(standing, (act,), since)
 
 
 def _can_be_reused(scenario: Scenario, act: ActId) -> bool:

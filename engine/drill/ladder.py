@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from random import Random
 
-from chamberwise.engine.drill.entries import Did, Helped, Level, Looked, Recognised
+from chamberwise.engine.drill.entries import Cued, Did, Helped, Level, Looked, Recognised
 from chamberwise.engine.drill.fold import Drill
 from chamberwise.engine.drill.playing import Next, whats_next
 from chamberwise.engine.drill.standing import step_of
@@ -32,10 +32,14 @@ class Option:
 
 
 def is_recognised(drill: Drill) -> bool:
-    """Whether somebody said what this is, or knew it from the start."""
-    return drill.scenario.begins_at is not None or any(
-        isinstance(entry, Recognised) for _, entry in drill.stands
-    )
+    """Whether somebody said what this is once it showed, or knew it from the start."""
+    if drill.scenario.begins_at is not None:
+        return True
+    entries = [entry for _, entry in drill.stands]
+    shown = (each.at for each in entries if isinstance(each, Cued) and each.is_first)
+    first = next(shown, None)
+    said = [each.at for each in entries if isinstance(each, Recognised)]
+    return first is not None and any(at >= first for at in said)
 
 
 def level_now(drill: Drill) -> Level:
@@ -96,7 +100,10 @@ def told(drill: Drill) -> str:
     if not is_recognised(drill):
         return f"This is it: {drill.scenario.book.what_it_is[0].lower()}{_rest(drill)}."
     asked = whats_next(drill.scenario, drill.standing)
-    return f"Next: {asked[0].line}" if asked else "Nothing more is due here."
+    if not asked:
+        return "Nothing more is due here."
+    act = asked[0].act
+    return f"Next: {drill.scenario.title_of(act)}." if act else f"Next: {asked[0].line}"
 
 
 def names_it(drill: Drill, text: str) -> bool:

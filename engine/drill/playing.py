@@ -71,22 +71,22 @@ def begun(scenario: Scenario) -> Standing:
 
 
 def played(scenario: Scenario, standing: Standing) -> Iterator[Standing]:
-    """Yield the standings of a drill in which every next thing is done as the pathway has it."""
+    """Yield the standings of a drill in which every line is done as the pathway has it."""
     for _ in range(MOST_MOVES):
-        asked = whats_next(scenario, standing)
-        if not asked:
+        step = step_of(scenario, standing)
+        if isinstance(step, Question):
+            saw = what_is_seen(scenario, standing, step.ask)
+            entry = Looked(0, step.ask, saw, ANYBODY)
+            standing = looked(scenario, standing, entry, NOT_IN_THE_JOURNAL)
+            yield standing
+        elif isinstance(step, Action) and whats_next(scenario, standing):
+            for line in step.lines:
+                if line.act is not None:
+                    done = Did(0, line.act, line.who)
+                    standing = did(scenario, standing, done, NOT_IN_THE_JOURNAL)
+                    yield standing
+        else:
             return
-        standing = _done(scenario, standing, asked[0])
-        yield standing
-
-
-def _done(scenario: Scenario, standing: Standing, asked: Next) -> Standing:
-    number = NOT_IN_THE_JOURNAL
-    if asked.act is not None:
-        return did(scenario, standing, Did(0, asked.act, asked.who), number)
-    assert asked.finding is not None
-    saw = what_is_seen(scenario, standing, asked.finding)
-    return looked(scenario, standing, Looked(0, asked.finding, saw, asked.who), number)
 
 
 @lru_cache(maxsize=16)

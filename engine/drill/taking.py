@@ -88,6 +88,16 @@ def choose(drill: Drill, target: Target, typed: Typed) -> Taken:
     return _one(Taken(drill), target, typed)
 
 
+def happened(drill: Drill, entries: Iterable[Entry], at: Milliseconds) -> Taken:
+    """Return the drill after some entries that need no words, and what they set off."""
+    taken = Taken(drill)
+    for entry in entries:
+        after = add(taken.drill, entry)
+        shown = after.standing.cues if isinstance(entry, Did) else ()
+        taken = _cued(taken, after, shown, at)
+    return _settled(taken, at)
+
+
 def not_meant(drill: Drill, typed: Typed) -> Taken:
     """Return the drill after none of what was offered was meant."""
     return _not_understood(Taken(drill), typed, NOT_FOUND)

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from hashlib import sha256
 from pathlib import Path
 from typing import Any
 
 from chamberwise.engine.diagnostics.problem import Problem, Severity
 from chamberwise.engine.model.drill import DrillBook, Phrases, TruthBook
 from chamberwise.engine.reading import build_drill, codes, source_text
+from chamberwise.engine.reading.digest import digest
 from chamberwise.engine.reading.form_drill import DRILL, PHRASES, TRUTH
-from chamberwise.engine.reading.library import shown
+from chamberwise.engine.reading.library import Loaded, shown
 from chamberwise.engine.reading.read import read
 from chamberwise.engine.reading.shapes import Record
 from chamberwise.engine.reading.tree import Tree, parse
@@ -99,3 +101,15 @@ def _named(file: DrillFile, raw: dict[str, Any], stem: str) -> None:
         advice = f"Rename the file to `{named}.yaml`, or write `{stem}`."
         tree = file.tree
         tree.report(codes.FILE_NAME.at(tree.file, at, tree.span(at), message, advice))
+
+
+def drill_digest(loaded: Loaded, drills: Drills, pathway: str) -> str:
+    """Return the SHA-256 of all that a drill of a pathway goes by, in hexadecimal.
+
+    Phrases are left out: what words were taken for stands in the journal.
+    """
+    content = sha256(digest(loaded, pathway).encode())
+    for name in (TRUTH_FILE, f"{pathway}.yaml"):
+        text = drills.files[name].text.replace("\r\n", "\n") if name in drills.files else ""
+        content.update(f"{len(text)}\n{text}".encode())
+    return content.hexdigest()

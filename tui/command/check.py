@@ -14,6 +14,7 @@ from chamberwise.tui.command.finding_files import (
     add_library,
     add_local,
     asked,
+    shipped,
 )
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
@@ -60,14 +61,18 @@ def _once(arguments: Namespace) -> int:
     from chamberwise.engine.diagnostics.machine import problem_values
     from chamberwise.engine.diagnostics.problem import Severity
     from chamberwise.engine.diagnostics.text import problem_text, summary
+    from chamberwise.engine.drill.checking.check import check_drills
+    from chamberwise.engine.reading.drills import read_drills
 
     found = asked(arguments.names, arguments.library, arguments.local)
+    drills = read_drills(arguments.library or shipped())
     problems = _problems(found, arguments.on or date.today())
+    problems += check_drills(found.loaded, drills, found.pathways)
     if arguments.format == "json":
         product_json(problem_values(problems))
     else:
         for problem in problems:
-            product(problem_text(problem, found.loaded.texts) + "\n")
+            product(problem_text(problem, {**found.loaded.texts, **drills.texts}) + "\n")
         product(summary(problems, len(found.checked)))
     return _status(found, any(p.severity is not Severity.NOTICE for p in problems))
 

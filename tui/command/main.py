@@ -12,6 +12,7 @@ if TYPE_CHECKING:
 COMMANDS = ("list", "check", "prove", "walk", "cases", "work", "print", "stamp", "new")
 COMMANDS = ("list", "check", "prove", "walk", "cases", "print", "stamp", "compare", "new")
 COMMANDS = ("list", "check", "prove", "walk", "cases", "progress", "print", "stamp", "new")
+COMMANDS = ("list", "check", "prove", "walk", "drill", "cases", "print", "stamp", "new")
 
 DESCRIPTION = """\
 Surgical complication pathways that can be checked, rehearsed and adapted

@@ -17,3 +17,10 @@ def day(text: str) -> date:
 def add_on(parser: ArgumentParser) -> None:
     """Let a command take `--on`."""
     parser.add_argument("--on", type=day, metavar="DATE", help="as if it were DATE")
+
+
+def whole_number(text: str) -> int:
+    """Return a whole number from 0 on."""
+    if not text.isascii() or not text.isdigit():
+        raise ArgumentTypeError(f"`{text}` is no whole number; type one such as 7")
+    return int(text)

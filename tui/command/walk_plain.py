@@ -47,7 +47,7 @@ def walk_plain(started: Started, sitting: Sitting) -> int:
 
 def _scripted(conversation: Conversation, name: str) -> int:
     try:
-        follow(conversation, _lines(name), "answers" if name == "-" else name)
+        follow(conversation, lines_of(name), "answers" if name == "-" else name)
     except ScriptError as error:
         sys.stdout.flush()
         talk(str(error))
@@ -56,7 +56,8 @@ def _scripted(conversation: Conversation, name: str) -> int:
     return Status.CLEAN
 
 
-def _lines(name: str) -> Iterable[str]:
+def lines_of(name: str) -> Iterable[str]:
+    """Return the lines of a script; `-` is standard input. Raises `UnusableError`."""
     if name == "-":
         return sys.stdin.read().splitlines()
     try:

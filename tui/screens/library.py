@@ -120,6 +120,19 @@ class LibraryScreen(Screen[None]):
         row = self.rows[self.chosen]
         self.app.push_screen(CheckerScreen(self.setting, row.id, self.examined))
 
+    def action_drill(self) -> None:
+        """Rehearse the pathway marked, from a seed nobody chose."""
+        if not self.rows:
+            return
+        from chamberwise.tui.drilling import NoDrillError, drill_of
+        from chamberwise.tui.screens.drill import DrillScreen
+
+        row = self.rows[self.chosen]
+        try:
+            self.app.push_screen(DrillScreen(drill_of(self.setting, row.id)))
+        except NoDrillError as error:
+            self.app.push_screen(Panel(f"{row.title}: no drill", [Part(str(error))]))
+
     def action_sheets(self) -> None:
         """Print a sheet of the pathway marked."""
         if not self.rows:

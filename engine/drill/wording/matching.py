@@ -1,59 +1,29 @@
-"""How near typed words come to each act and look, and what may be taken for sure.
+"""What a typed line means: what may be taken for sure, and what has to be asked.
 
-A clause that says what is not done is compared only with phrases that do so as well, and words
-that stand opposite each other never match. What is near both a right and a wrong act is asked.
+What is near both a right and a wrong act is asked, and the right one is offered first.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence, Set
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 from itertools import groupby
 
 from chamberwise.engine.drill.entries import Certainty
 from chamberwise.engine.drill.wording.clauses import Clause, Kind, clauses_of
-from chamberwise.engine.drill.wording.phrasebook import Phrase, Phrasebook, Target
-from chamberwise.engine.drill.wording.tokens import is_denied_twice, stem, tokens_of, words_of
-from rapidfuzz.fuzz import ratio
+from chamberwise.engine.drill.wording.nearness import Near, alike, nearest
+from chamberwise.engine.drill.wording.phrasebook import Phrasebook, Target
+from chamberwise.engine.drill.wording.tokens import tokens_of, words_of
 
 SURE = 0.80
-NEAR = 0.52
-NEAR_NOT = 0.66
-"""The same for what is not done, where a wrong guess would turn it round."""
 CLEARLY = 0.06
 """How far the best target must be ahead of the next."""
 CLEARLY_NOT_HARM = 0.15
 """How far ahead it must be where one of the two is harmful and the other is not."""
 MOST_ASKED = 4
-LIKE = 84
-SHORTEST_MISSPELT = 4
-UNKNOWN_WEIGHT = 1.2
+
+WORD_FOR_WORD = 0.97
 MARKS = {"!": Certainty.SURE, "~": Certainty.LIKELY, "?": Certainty.GUESS}
-
-_OPPOSITE = tuple(
-    (frozenset(map(stem, one.split())), frozenset(map(stem, other.split())))
-    for one, other in (
-        ("in into inside", "out"),
-        ("up raise increase high higher more", "down lower reduce decrease low less"),
-        ("on", "off"),
-        ("open", "close closed"),
-        ("single planned one", "three"),
-        ("keep leave hold stay remain", "take pull withdraw remove extract retract exit chase"),
-        ("start continue carry", "off"),
-        ("bag", "sulcus"),
-        ("front", "behind posterior back"),
-        ("hard", "soft"),
-    )
-)
-
-
-@dataclass(frozen=True, slots=True)
-class Near:
-    """A target and how near the words come to it, from 0 to 1."""
-
-    target: Target
-    score: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,6 +45,9 @@ def understand(book: Phrasebook, typed: str) -> Understood:
     """Return what a typed line means. A mark at its end says how sure somebody is."""
     text, certainty = _unmarked(typed)
     clauses = clauses_of(text)
+    if said := _word_for_word(book, text):
+        says = any(says_trigger(book, each) for each in clauses)
+        return Understood((said,), says_trigger=says, certainty=certainty)
     says = any(says_trigger(book, each) for each in clauses)
     taken: list[Target] = []
     first: list[Target] = []
@@ -137,6 +110,14 @@ def says_trigger(book: Phrasebook, clause: Clause) -> bool:
     )
 
 
+def _word_for_word(book: Phrasebook, text: str) -> Target | None:
+    """Return the target of a line that is itself one of the phrases, whatever words cut it up."""
+    found = nearest(book, text)
+    if found and found[0].score >= WORD_FOR_WORD and is_sure(book, found):
+        return found[0].target
+    return None
+
+
 def _unmarked(typed: str) -> tuple[str, Certainty | None]:
     text = typed.strip()
     mark = MARKS.get(text[-1:])
@@ -194,45 +175,6 @@ def _ways_to_cut(text: str) -> Iterator[tuple[str, ...]]:
         yield tuple(parts)
 
 
-def nearest(book: Phrasebook, text: str, *, negative: bool = False) -> list[Near]:
-    """Return the targets that a stretch of words comes near, the nearest first."""
-    words = words_of(text, book.stand_for)
-    tokens, is_negative = tokens_of(words)
-    if is_denied_twice(words):
-        return []
-    if not tokens:
-        return _bare(book, text)
-    said_not = is_negative or negative
-    slips = {token: _slips(book, token) for token in tokens}
-    scores: dict[Target, float] = {}
-    for phrase in _sharing(book, slips):
-        if phrase.is_negative is said_not:
-            score = _score(book, slips, phrase)
-            if score > scores.get(phrase.target, NEAR_NOT if said_not else NEAR):
-                scores[phrase.target] = score
-    found = [Near(target, score) for target, score in scores.items()]
-    return sorted(found, key=lambda each: (-each.score, each.target))
-
-
-def _slips(book: Phrasebook, token: str) -> dict[str, float]:
-    """Return the stems of the book that a typed one may be, and how alike they are."""
-    if token in book.holding:
-        return {token: 1.0}
-    return {each: how for each in book.holding if (how := alike(token, each)) > 0}
-
-
-def _sharing(book: Phrasebook, slips: Mapping[str, Mapping[str, float]]) -> Iterable[Phrase]:
-    return dict.fromkeys(
-        phrase for found in slips.values() for each in found for phrase in book.holding[each]
-    )
-
-
-def _bare(book: Phrasebook, text: str) -> list[Near]:
-    """Return what a line means that is nothing but `stop`."""
-    said = [word for word in words_of(text, book.stand_for) if word in ("stop", "halt", "stopping")]
-    return [Near(Target(act="stop-aspiration"), 1.0)] if said else []
-
-
 def is_sure(book: Phrasebook, found: Sequence[Near]) -> bool:
     """Whether the nearest target may be taken without asking."""
     if found[0].score < SURE:
@@ -255,43 +197,3 @@ def in_safe_order(book: Phrasebook, found: Sequence[Near]) -> list[Near]:
         if right:
             near = [right[0], *(each for each in near if each is not right[0])]
     return near[:MOST_ASKED]
-
-
-def _score(book: Phrasebook, slips: Mapping[str, Mapping[str, float]], phrase: Phrase) -> float:
-    if _are_opposite(slips.keys(), phrase.tokens):
-        return 0.0
-    told = [max(found.get(each, 0.0) for found in slips.values()) for each in phrase.tokens]
-    met = [max(found.get(each, 0.0) for each in phrase.tokens) for found in slips.values()]
-    of_phrase = _share(book, phrase.tokens, told)
-    of_typed = _share(book, slips, met)
-    if not of_phrase or not of_typed:
-        return 0.0
-    return 2 * of_phrase * of_typed / (of_phrase + of_typed)
-
-
-def _share(book: Phrasebook, tokens: Iterable[str], found: Sequence[float]) -> float:
-    weights = [book.weights.get(token, UNKNOWN_WEIGHT) for token in tokens]
-    return sum(weight * each for weight, each in zip(weights, found, strict=True)) / sum(weights)
-
-
-def _are_opposite(typed: Set[str], phrase: Set[str]) -> bool:
-    return any(
-        (_stands(typed, one, other) and _stands(phrase, other, one))
-        or (_stands(typed, other, one) and _stands(phrase, one, other))
-        for one, other in _OPPOSITE
-    )
-
-
-def _stands(tokens: Set[str], here: frozenset[str], not_here: frozenset[str]) -> bool:
-    return bool(tokens & here) and not tokens & not_here
-
-
-@lru_cache(maxsize=65536)
-def alike(one: str, other: str) -> float:
-    """Return how alike two stems are: 1 for the same, less for a slip of the keys, else 0."""
-    if one == other:
-        return 1.0
-    if min(len(one), len(other)) < SHORTEST_MISSPELT:
-        return 0.0
-    found = ratio(one, other)
-    return found / 100 if found >= LIKE else 0.0

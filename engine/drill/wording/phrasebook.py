@@ -8,7 +8,7 @@ from functools import lru_cache
 from math import log
 
 from chamberwise.engine.drill.scenario import Scenario
-from chamberwise.engine.drill.wording.tokens import tokens_of, words_of
+from chamberwise.engine.drill.wording.tokens import asks, tokens_of, words_of
 from chamberwise.engine.model.step import Action, Question
 from chamberwise.engine.model.words import ActId, FindingId
 from chamberwise.engine.reading.digest import reached_by_handover
@@ -29,6 +29,7 @@ class Phrase:
     target: Target
     tokens: frozenset[str]
     is_negative: bool
+    is_question: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,9 +54,10 @@ def phrasebook_of(scenario: Scenario) -> Phrasebook:
     """Return the phrases of a scenario's acts and looks."""
     stand_for = scenario.phrases.words
     phrases = tuple(
-        Phrase(target, tokens, is_negative)
+        Phrase(target, tokens, is_negative, asks(words))
         for target, text in dict.fromkeys(_said(scenario))
-        for tokens, is_negative in [tokens_of(words_of(text, stand_for))]
+        for words in [words_of(text, stand_for)]
+        for tokens, is_negative in [tokens_of(words)]
         if tokens
     )
     triggers = tuple(

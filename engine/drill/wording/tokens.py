@@ -47,6 +47,12 @@ _FILLING = frozenset(
 KEPT_IN_SHORT = frozenset({"still", "where", "what", "how", "any", "again"})
 """Filling words that carry a phrase which has few others."""
 
+_ASKING = frozenset(
+    {
+        *("is", "are", "was", "do", "does", "did", "has", "have", "can", "where", "wheres", "what"),
+        *("whats", "how", "hows", "which", "any"),
+    }
+)
 _NUMBERS = {"1": "one", "2": "two", "3": "three"}
 _ENDINGS = ("ingly", "ings", "ing", "ies", "ed", "es", "s", "e")
 _SHORTEST_STEM = 3
@@ -67,6 +73,15 @@ def words_of(text: str, stand_for: Mapping[str, str]) -> list[str]:
         parts = [whole] if whole else [stand_for.get(each, each) for each in word.split("-")]
         found += [_NUMBERS.get(each, each) for part in parts for each in part.split()]
     return found
+
+
+def asks(words: list[str]) -> bool:
+    """Whether words ask something, rather than say what is done.
+
+    >>> asks(["is", "the", "tip", "out"]), asks(["can", "you", "get", "help"])
+    (True, False)
+    """
+    return bool(words) and words[0] in _ASKING and words[1:2] != ["you"]
 
 
 def is_denied_twice(words: list[str]) -> bool:

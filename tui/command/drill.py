@@ -1,0 +1,116 @@
+"""`chamberwise drill`: a rehearsal against the clock, in one's own words."""
+
+from __future__ import annotations
+
+import shlex
+from argparse import Namespace, _SubParsersAction
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from chamberwise.tui.command.finding_files import UnusableError, add_library, asked, shipped
+from chamberwise.tui.command.typed import whole_number
+
+if TYPE_CHECKING:
+    from chamberwise.engine.reading.drills import Drills
+    from chamberwise.engine.reading.library import Loaded
+
+EXAMPLE = """example:
+  chamberwise drill
+  chamberwise drill posterior-capsule-rupture --mode run --seed 7
+  chamberwise drill posterior-capsule-rupture --scenario which-lens
+  chamberwise drill --team --roles "surgeon scrub-practitioner reader ..."
+  chamberwise drill --resume
+  chamberwise drill posterior-capsule-rupture --seed 7 --answers typed.txt
+
+an answers file has what is said, a line each; @12 before it says how many
+seconds after the first cue, else a line comes 4 s after the one before
+
+Rehearses recall, sequence, the timing of decisions and team roles, never
+operative skill. Never live care. Follow local protocol.
+"""
+
+
+def add_parser(commands: _SubParsersAction[Any]) -> None:
+    """Say what may be typed."""
+    parser = commands.add_parser("drill", help="rehearse against the clock", epilog=EXAMPLE)
+    parser.add_argument(
+        "pathway", nargs="?", metavar="ID", help="a pathway's name; left out, the seed chooses"
+    )
+    add_library(parser)
+    parser.add_argument("--seed", type=whole_number, metavar="N", help="the same drill again")
+    parser.add_argument(
+        "--mode",
+        choices=("rehearse", "run"),
+        default="rehearse",
+        help="a rehearsal lets you go back; only runs count",
+    )
+    parser.add_argument("--scenario", metavar="NAME", help="a scenario written by hand")
+    parser.add_argument(
+        "--seconds", type=whole_number, metavar="N", help="how long it lasts after the first cue"
+    )
+    parser.add_argument("--team", action="store_true", help="who does what, for the whole team")
+    parser.add_argument(
+        "--roles", metavar="NAMES", help="with --team: who is in today, instead of asking"
+    )
+    parser.add_argument("--plain", action="store_true", help="line by line, without a screen")
+    parser.add_argument(
+        "--answers", metavar="FILE", help="take what is said from a file; - for standard input"
+    )
+    parser.add_argument("--resume", action="store_true", help="go on with the newest drill left")
+    parser.set_defaults(run=run)
+
+
+@dataclass(frozen=True, slots=True)
+class Ready:
+    """Everything a drill needs before it begins."""
+
+    arguments: Namespace
+    loaded: Loaded
+    drills: Drills
+    remarks: tuple[str, ...] = ()
+
+    @property
+    def go_on_with(self) -> str:
+        """The command that goes on with a drill that was left."""
+        words = ["chamberwise", "drill", "--resume"]
+        if self.arguments.library is not None:
+            words += ["--library", str(self.arguments.library)]
+        return shlex.join(words)
+
+
+def run(arguments: Namespace) -> int:
+    """Drill."""
+    from chamberwise.tui.command.drill_begin import begun, resumed
+    from chamberwise.tui.command.drill_plain import drill_plain, is_by_hand
+    from chamberwise.tui.line.drill_script import HandSetClock
+    from chamberwise.tui.terminal import carries_screen
+
+    ready = _ready(arguments)
+    by_hand = is_by_hand(arguments)
+    clock = HandSetClock() if not by_hand else None
+    fresh = () if arguments.resume else (begun(ready, clock), ())
+    rehearsal, remarks = fresh or resumed(ready, clock)
+    try:
+        if by_hand and not (arguments.plain or arguments.team) and carries_screen():
+            from chamberwise.tui.command.drill_screen import drill_on_screen
+
+            return drill_on_screen(ready, rehearsal, remarks)
+        return drill_plain(ready, rehearsal, clock, remarks)
+    finally:
+        rehearsal.close()
+
+
+def _ready(arguments: Namespace) -> Ready:
+    from chamberwise.engine.diagnostics.text import problem_text
+    from chamberwise.engine.reading.drills import read_drills
+
+    folder: Path = arguments.library or shipped()
+    loaded = asked((), arguments.library).loaded
+    drills = read_drills(folder)
+    if drills.problems:
+        told = "\n\n".join(problem_text(each, drills.texts) for each in drills.problems)
+        raise UnusableError(f"{told}\n\nNo drill begins until this is put right.")
+    if not drills.books:
+        raise UnusableError(f"There are no drills in {folder / 'drills'}.")
+    return Ready(arguments, loaded, drills)

@@ -1,0 +1,35 @@
+"""A drill begun from the library: of the pathway marked, as a rehearsal."""
+
+from __future__ import annotations
+
+import random
+from pathlib import Path
+
+from chamberwise.engine.diagnostics.text import problem_text
+from chamberwise.engine.drill.entries import Mode
+from chamberwise.engine.drill.generate import NoScenarioError
+from chamberwise.engine.reading.drills import read_drills
+from chamberwise.engine.store.home import drills as drills_folder
+from chamberwise.tui.rehearsal import Rehearsal
+from chamberwise.tui.rehearsing import SEEDS, rehearse, scenario_of, stopwatch
+from chamberwise.tui.setting import Setting
+
+
+class NoDrillError(RuntimeError):
+    """There is nothing to drill; `args[0]` says why."""
+
+
+def drill_of(setting: Setting, pathway: str) -> Rehearsal:
+    """Return a rehearsal of a pathway that has just begun. Raises `NoDrillError`."""
+    loaded = setting.loaded
+    drills = read_drills(Path(loaded.file_of[pathway]).parent)
+    if drills.problems:
+        raise NoDrillError("\n".join(problem_text(each, drills.texts) for each in drills.problems))
+    if pathway not in drills.books:
+        raise NoDrillError("Nobody has written drills of this pathway yet.")
+    try:
+        scenario = scenario_of(loaded, drills, pathway, random.randrange(SEEDS))
+    except NoScenarioError as error:
+        raise NoDrillError(str(error)) from error
+    now = setting.clock()
+    return rehearse(loaded, drills, scenario, Mode.REHEARSE, now, stopwatch(), drills_folder())

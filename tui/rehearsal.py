@@ -1,0 +1,243 @@
+"""A drill at a keyboard: every entry is on disk before anybody sees what it led to.
+
+Line mode and screen hand it what was typed, and show what it says.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from contextlib import ExitStack
+from dataclasses import dataclass, field, replace
+from datetime import datetime
+from pathlib import Path
+
+from chamberwise.engine.drill.entries import (
+    Began,
+    Did,
+    Level,
+    Looked,
+    Milliseconds,
+    Mode,
+    Recognised,
+    Resumed,
+    Rewound,
+)
+from chamberwise.engine.drill.fold import Drill, add
+from chamberwise.engine.drill.ladder import Option, level_now, menu, nudge, title_of, told
+from chamberwise.engine.drill.taking import (
+    Taken,
+    Typed,
+    choose,
+    give_up,
+    helped,
+    is_over,
+    next_due,
+    not_meant,
+    say_it,
+    take,
+    tick,
+)
+from chamberwise.engine.drill.wording.phrasebook import Target
+from chamberwise.engine.store.drill_file import append_entries
+from chamberwise.engine.store.journal_file import InUseError, writing
+from chamberwise.tui.present.parts import Part, Tone
+
+Stopwatch = Callable[[], Milliseconds]
+"""Returns how long the drill has run, by a clock that never goes back."""
+
+NO_WAY_BACK = "A run has no way back; only a rehearsal does. Go on from where the eye is now."
+NOTHING_BACK = "There is nothing to go back to."
+WENT_BACK = "Back to before: {}. What came after is kept as a branch."
+NOT_IT = "That is not it. Look again."
+IS_IT = "Did you mean this? 1 for yes, 0 for no:"
+CHOOSE = "Which did you mean? A number, or 0 for none of these:"
+MENU = "One of these is due. Type its number, or say it in your own words:"
+VALID = (
+    ("your own words", "what you do, what you look at, or what you say aloud"),
+    ("?", "help: first a nudge, then a menu, then the answer; the record says how much"),
+    ("! ~ ?", "at the end of a line: sure, likely, a guess"),
+    ("back", "rehearsals only: take the last thing back"),
+    ("again", "what was last seen"),
+    ("end", "end the drill here"),
+    ("q", "leave; what was done is kept, and --resume goes on"),
+)
+
+
+@dataclass
+class Rehearsal:
+    """One drill and the file it is kept in. `path` is `None` where it is not kept."""
+
+    drill: Drill
+    stopwatch: Stopwatch
+    path: Path | None
+    written: int = 0
+    lost: str = ""
+    options: tuple[Option, ...] = ()
+    """What a number typed picks."""
+    last_seen: tuple[str, ...] = ()
+    _meant: Typed | None = None
+    """The words that the options are to settle; none where they are a menu."""
+    _held: ExitStack = field(default_factory=ExitStack)
+    _is_held: bool = False
+
+    @property
+    def is_over(self) -> bool:
+        """Whether the drill has ended."""
+        return is_over(self.drill)
+
+    @property
+    def mode(self) -> Mode:
+        """Whether one may go back."""
+        began = self.drill.journal[0]
+        assert isinstance(began, Began)
+        return began.mode
+
+    @property
+    def waits(self) -> Milliseconds | None:
+        """How long until the clock brings something; `None` where it brings nothing more."""
+        due = next_due(self.drill)
+        return None if due is None else max(0, due - self.stopwatch())
+
+    def open(self, *, resumed_on: datetime | None = None) -> None:
+        """Begin to keep the drill, or mark that it was taken up again."""
+        drill = self.drill
+        if resumed_on is not None:
+            drill = add(drill, Resumed(self.stopwatch(), resumed_on))
+        self.go_on(drill)
+
+    def tick(self) -> list[Part]:
+        """Return what the clock has brought."""
+        return self._taken(tick(self.drill, self.stopwatch()))
+
+    def hear(self, text: str, first_key: Milliseconds | None = None) -> list[Part]:
+        """Return what is said and seen of a line typed."""
+        brought = self.tick()
+        if self.is_over:
+            return brought
+        return [*brought, *self._heard(text.strip(), Typed(text.strip(), self.now, first_key))]
+
+    def close(self) -> None:
+        """Let go of the journal."""
+        self._held.close()
+
+    @property
+    def now(self) -> Milliseconds:
+        """The time for the next entry, never before the last one."""
+        last = self.drill.stands[-1][1].at
+        return max(last, self.stopwatch())
+
+    def _heard(self, text: str, typed: Typed) -> list[Part]:
+        if not text:
+            return []
+        if text.isdigit() and self.options:
+            return self._picked(int(text), typed)
+        match text.casefold():
+            case "?" | "help":
+                return self._help()
+            case "??":
+                return valid_parts()
+            case "back" | "b" | "undo":
+                return self._back()
+            case "again" | "r":
+                return [Part(each, "  ") for each in self.last_seen]
+            case "end":
+                self.go_on(give_up(self.drill, self.now))
+                return []
+        self.options, self._meant = (), None
+        return self._taken(take(self.drill, typed), typed)
+
+    def _help(self) -> list[Part]:
+        drill = helped(self.drill, self.now)
+        self.options, self._meant = (), None
+        level = level_now(drill)
+        self.go_on(drill)
+        if level is Level.NUDGED:
+            return [Part(nudge(drill), "Nudge: ", lead_tone=Tone.KEY)]
+        if level is Level.MENU:
+            self.options = menu(drill)
+            return [Part(MENU), *option_parts(self.options)]
+        return [Part(told(drill), "Told: ", lead_tone=Tone.KEY)]
+
+    def _picked(self, number: int, typed: Typed) -> list[Part]:
+        options, meant = self.options, self._meant
+        if number > len(options):
+            return [Part(f"There are {len(options)} to choose from.")]
+        self.options, self._meant = (), None
+        if number == 0:
+            return self._taken(not_meant(self.drill, meant or typed)) if meant else []
+        option = options[number - 1]
+        if meant is not None and option.target is not None:
+            settled = replace(meant, at=typed.at)
+            return self._taken(choose(self.drill, option.target, settled), settled)
+        picked = replace(typed, text=option.text, level=Level.MENU)
+        if option.target is not None:
+            return self._taken(choose(self.drill, option.target, picked), picked)
+        return self._taken(say_it(self.drill, picked)) if option.is_it else [Part(NOT_IT)]
+
+    def _back(self) -> list[Part]:
+        if self.mode is Mode.RUN:
+            return [Part(NO_WAY_BACK)]
+        done = [
+            (number, entry)
+            for number, entry in self.drill.stands
+            if isinstance(entry, Did | Looked | Recognised)
+        ]
+        if not done:
+            return [Part(NOTHING_BACK)]
+        number, entry = done[-1]
+        self.options = ()
+        self.go_on(add(self.drill, Rewound(self.now, number)))
+        return [Part(WENT_BACK.format(self._named(entry)))]
+
+    def _named(self, entry: Did | Looked | Recognised) -> str:
+        if isinstance(entry, Did):
+            return title_of(self.drill, Target(act=entry.act))
+        if isinstance(entry, Looked):
+            return title_of(self.drill, Target(finding=entry.finding))
+        return entry.typed
+
+    def _taken(self, taken: Taken, typed: Typed | None = None) -> list[Part]:
+        self.go_on(taken.drill)
+        if taken.seen:
+            self.last_seen = taken.seen
+        parts = [Part(each, "= ") for each in taken.said]
+        parts += [Part(each, "  ", Tone.STRONG) for each in taken.seen]
+        if taken.asked and typed is not None:
+            self.options = tuple(Option(title_of(self.drill, each), each) for each in taken.asked)
+            self._meant = typed
+            parts += [Part(CHOOSE if len(self.options) > 1 else IS_IT), *option_parts(self.options)]
+        return parts
+
+    def go_on(self, drill: Drill) -> None:
+        """Keep what is new, then go on: nothing is shown that is not on disk."""
+        fresh = drill.journal[self.written :]
+        if self.path is not None and fresh:
+            try:
+                self.hold()
+                append_entries(self.path, fresh)
+                self.written = len(drill.journal)
+            except (OSError, InUseError) as error:
+                reason = getattr(error, "strerror", None) or "another program has it open"
+                self.lost = f"From here on this drill is not kept ({reason})."
+                self.path = None
+        self.drill = drill
+
+    def hold(self) -> None:
+        """Hold the journal for this keyboard alone. Raises `InUseError`."""
+        if self.path is not None and not self._is_held:
+            self._held.enter_context(writing(self.path))
+            self._is_held = True
+
+
+def option_parts(options: Sequence[Option]) -> list[Part]:
+    """Return options by number."""
+    return [
+        Part(option.text, f"  {number}  ", lead_tone=Tone.KEY)
+        for number, option in enumerate(options, start=1)
+    ]
+
+
+def valid_parts() -> list[Part]:
+    """Return what may be typed."""
+    width = max(len(typed) for typed, _ in VALID)
+    return [Part(does, f"  {typed:<{width}}  ", lead_tone=Tone.KEY) for typed, does in VALID]
