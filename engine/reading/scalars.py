@@ -43,7 +43,7 @@ EXPECTED = {
     Kind.DATE: "a date such as 2026-11-25",
     Kind.DURATION: "a duration such as `30 s`, `5 min` or `2 h`",
     Kind.EDITION: "an edition such as `0.3` or `2`",
-    Kind.DIGEST: "a digest such as `7QK2-M4XP-3A5N`, which `chamberwise check` tells",
+    Kind.DIGEST: "a digest such as `ZE6X-PR7Y-B0Q0`, which `chamberwise check` tells",
     Kind.YES_NO: "`yes` or `no`",
     Kind.TEXT: "text",
 }
