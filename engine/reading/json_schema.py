@@ -9,6 +9,7 @@ from __future__ import annotations
 import json
 from typing import Any, TypeAlias
 
+from chamberwise.engine.reading.form_local import LOCAL_SHEET
 from chamberwise.engine.reading.form_pathway import PATHWAY
 from chamberwise.engine.reading.form_reviewed import REVIEWED
 from chamberwise.engine.reading.form_vocabulary import VOCABULARY
@@ -44,6 +45,7 @@ def schema_files() -> dict[str, str]:
     return {
         "pathway.schema.json": _text(schema(PATHWAY, "pathway")),
         "vocabulary.schema.json": _text(schema(VOCABULARY, "vocabulary")),
+        "local-sheet.schema.json": _text(schema(LOCAL_SHEET, "local-sheet")),
         "mutants.schema.json": _text(schema(REVIEWED, "mutants")),
     }
 
