@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from datetime import date
 from functools import cache
@@ -15,6 +15,7 @@ from chamberwise.engine.reading.local_sheet import Operation
 
 MOST = 12
 """Each cause is looked for by checking again without some of the sheet."""
+NEVER = "never-comes-up"
 UNUSED = "unused-acceptance"
 
 _Key = tuple[str, Pointer, str]
@@ -25,8 +26,8 @@ def blamed(
 ) -> list[Problem]:
     """Return problems with the lines of the sheet that brought them about as notes.
 
-    An acceptance below that accepts nothing any more, because the sheet took the cause away, is
-    no fault of either file and is left out.
+    Two kinds are no fault of either file and are left out: an acceptance below that accepts
+    nothing any more, and a step that never comes up because of what the unit chose.
     """
 
     @cache
@@ -37,7 +38,7 @@ def blamed(
     told, looked_for = [], 0
     for problem in problems:
         is_new = problem.file != sheet.shown_as and _key(problem) not in found(())
-        if is_new and problem.code == UNUSED:
+        if is_new and (problem.code == UNUSED or _is_chosen_away(problem, sheet, found)):
             continue
         if is_new and looked_for < MOST and sheet.sheet is not None:
             looked_for += 1
@@ -45,6 +46,16 @@ def blamed(
             problem = replace(problem, notes=(*problem.notes, *_notes(sheet, by)))
         told.append(problem)
     return told
+
+
+def _is_chosen_away(
+    problem: Problem, sheet: File, found: Callable[[Kept], frozenset[_Key]]
+) -> bool:
+    """Whether something never comes up because of the choices made, and of nothing else."""
+    if problem.code != NEVER or sheet.sheet is None:
+        return False
+    choices = tuple(each.at for each in sheet.sheet.operations if each.place[0] == "choices")
+    return _key(problem) in found(choices)
 
 
 def _notes(sheet: File, operations: Sequence[Operation]) -> list[Note]:

@@ -27,13 +27,14 @@ def causes(
     kept = tuple(each.at for each in sheet.operations if each.verb is not Verb.REWORD)
     size = max(1, len(kept) // 2)
     while True:
+        before = kept
         for end in range(len(kept), 0, -size):
             fewer = kept[: max(0, end - size)] + kept[end:]
             if what in found(fewer):
                 kept = fewer
-        if size == 1:
+        if size == 1 and kept == before:
             return tuple(each for each in sheet.operations if each.at in kept)
-        size //= 2
+        size = max(1, size // 2)
 
 
 def with_only(base: Loaded, file: File, kept: Kept) -> Loaded | None:

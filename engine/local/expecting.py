@@ -11,7 +11,7 @@ from chamberwise.engine.local.locating import Located
 from chamberwise.engine.reading import codes as of_form
 from chamberwise.engine.reading.library import Loaded
 from chamberwise.engine.reading.local_sheet import Verb
-from chamberwise.engine.reading.nodes import digest_of, plain, told
+from chamberwise.engine.reading.nodes import digest_of, in_words, plain, told
 from chamberwise.engine.reading.tree import Node, Scalar, Tree
 
 NOTHING = "nothing"
@@ -51,12 +51,12 @@ def _is_as_expected(expects: Node, found: Node | None) -> bool:
 
 def _stale(loaded: Loaded, sheet: Tree, place: Located, expects: Node) -> Problem:
     at = (*place.operation.at, "expects")
-    expected = told(expects)
+    expected = in_words(expects)
     if place.found is None:
         message = f"it expects `{expected}`, and nothing stands there now"
         advice = "Write `expects: nothing` if it still fits, or delete it."
         return codes.STALE.at(sheet.file, at, sheet.span(at), message, advice)
-    message = f"it expects `{expected}`, and `{told(place.found)}` stands there now"
+    message = f"it expects `{expected}`, and `{in_words(place.found)}` stands there now"
     advice = f"Read what stands there. If this still fits, write `expects: {told(place.found)}`."
     notes = _now(loaded, place)
     return codes.STALE.at(sheet.file, at, sheet.span(at), message, advice, notes)

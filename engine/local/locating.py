@@ -112,7 +112,8 @@ def _names(loaded: Loaded, covers: tuple[PathwayId, ...], operation: Operation) 
 
 def _nowhere(words: list[str], file: File, place: Pointer) -> NowhereError:
     """Return what is missing, and what stands beside the place that was meant."""
-    for length in range(len(place)):
+    is_word = bool(words) and len(place) > 1
+    for length in range(int(is_word), len(place)):
         if node_at(file.tree.root, place[: length + 1]) is None:
             above, part = node_at(file.tree.root, place[:length]), place[length]
             break
@@ -122,7 +123,7 @@ def _nowhere(words: list[str], file: File, place: Pointer) -> NowhereError:
         said = part + 1 if isinstance(part, int) else part
         return NowhereError(f"there is no item `{said}`{where}", f"It has {count} items.")
     known = list(above.entries) if isinstance(above, Table) else []
-    known = words if length == 1 and words else known
+    known = words if length == 1 and is_word else known
     otherwise = f"There stand {_listed(known[:8])}." if known else f"Look at {file.shown_as}."
     advice = did_you_mean(str(part), known, otherwise)
     return NowhereError(f"there is no `{part}`{where}", advice)

@@ -130,7 +130,7 @@ CHANGE = Kinds(
             },
         ),
     },
-    name="a change",
+    name="an operation",
 )
 
 SWITCHED_OFF = Record(

@@ -10,6 +10,7 @@ import json
 from typing import Any, TypeAlias
 
 from chamberwise.engine.reading.form_drill import DRILL, PHRASES, TRUTH
+from chamberwise.engine.reading.form_local import LOCAL_SHEET
 from chamberwise.engine.reading.form_pathway import PATHWAY
 from chamberwise.engine.reading.form_reviewed import REVIEWED
 from chamberwise.engine.reading.form_vocabulary import VOCABULARY
@@ -45,6 +46,7 @@ def schema_files() -> dict[str, str]:
     return {
         "pathway.schema.json": _text(schema(PATHWAY, "pathway")),
         "vocabulary.schema.json": _text(schema(VOCABULARY, "vocabulary")),
+        "local-sheet.schema.json": _text(schema(LOCAL_SHEET, "local-sheet")),
         "mutants.schema.json": _text(schema(REVIEWED, "mutants")),
         "drill.schema.json": _text(schema(DRILL, "drill")),
         "truth.schema.json": _text(schema(TRUTH, "truth")),

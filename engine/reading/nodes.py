@@ -43,11 +43,17 @@ def digest_of(node: Node) -> str:
     return short_digest(plain(node))
 
 
+def in_words(node: Node) -> str:
+    """Return a node as a message shows it: its text where that is short enough."""
+    text = plain(node)
+    return text if isinstance(text, str) and len(text) <= LONGEST else digest_of(node)
+
+
 def told(node: Node) -> str:
     """Return what to write after `expects:` for a node: its text where that is short enough."""
-    if isinstance(node, Scalar) and len(node.text) <= LONGEST:
-        text = " ".join(node.text.split())
-        is_bare = not any(sign in text for sign in ": #'\"{}[],&*!|>%@`")
+    if isinstance(node, Scalar):
+        text = in_words(node)
+        is_bare = not any(sign in text for sign in ":#'\"{}[],&*!|>%@`")
         return text if is_bare and text else "'" + text.replace("'", "''") + "'"
     return digest_of(node)
 

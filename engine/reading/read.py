@@ -215,7 +215,7 @@ class _Reading:
             return self._record(node, shape.by_key[found[0]], at)
         if found:
             both = " and ".join(f"`{name}`" for name in found)
-            one = shape.name.removeprefix("a ")
+            one = shape.name.partition(" ")[2]
             self._no_kind(f"{both} in one {one}", f"Make two {one}s of it.", shape, at)
             return None
         listed = ", ".join(f"`{name}`" for name in shape.by_key)
@@ -225,7 +225,7 @@ class _Reading:
             advice = did_you_mean(meant.text, shape.by_key, f"Write one of {listed}.")
             self._report(codes.UNKNOWN_KEY, (*at, meant.text), meant.span, message, advice)
         else:
-            found_none = f"the {shape.name.removeprefix('a ')} has none of {listed}"
+            found_none = f"the {shape.name.partition(' ')[2]} has none of {listed}"
             self._no_kind(found_none, f"Write one of {listed}.", shape, at)
         return None
 

@@ -13,6 +13,7 @@ COMMANDS = ("list", "check", "prove", "walk", "cases", "work", "print", "stamp",
 COMMANDS = ("list", "check", "prove", "walk", "cases", "print", "stamp", "compare", "new")
 COMMANDS = ("list", "check", "prove", "walk", "cases", "progress", "print", "stamp", "new")
 COMMANDS = ("list", "check", "prove", "walk", "drill", "cases", "print", "stamp", "new")
+COMMANDS = ("list", "check", "prove", "walk", "cases", "print", "approve", "stamp", "new")
 
 DESCRIPTION = """\
 Surgical complication pathways that can be checked, rehearsed and adapted
