@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import sys
 
-from tests.bench import checking, printing, proving, starting, walking
+from tests.bench import briefing, checking, printing, proving, starting, walking
 from tests.bench.measure import Row, show
 
 
@@ -19,6 +19,7 @@ def main(words: list[str]) -> int:
         "proving": proving.rows,
         "walking": walking.rows,
         "printing": printing.rows,
+        "briefing": briefing.rows,
     }
     rows: list[Row] = []
     for name in words or benches:

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from chamberwise.tui.command.parser import Parser
 
-COMMANDS = ("list", "check", "prove", "walk", "cases", "work", "print", "stamp", "new")
+COMMANDS = ("list", "check", "prove", "walk", "cases", "work", "brief", "print", "stamp", "new")
 
 DESCRIPTION = """\
 Surgical complication pathways that can be checked, rehearsed and adapted
