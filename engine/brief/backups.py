@@ -56,7 +56,7 @@ def _held_by_the_iris(lens: StockedLens, eye: Mapping[str, str]) -> Iterator[Bac
 
 def _refused(position: Position, lens: StockedLens, error: RefusedError) -> Backup:
     why = "; ".join(each.what for each in error.refusals)
-    return Backup(position, lens.name, lens.title, None, "", (), why)
+    return Backup(position, lens.name, lens.title, None, "", (), refused=why)
 
 
 def _captured(lens: StockedLens, bag: Working) -> Backup:
@@ -79,8 +79,9 @@ def _in_sulcus(lens: StockedLens, eye: Mapping[str, str], planned: Decimal, choi
     half, more = (found.result(f"vergence-{shift}") for shift in (HALF, MORE))
     exact, way = _chosen(choice, planned, half, more)
     shelf = _shelf(lens, exact, lambda _, power: _left(found, f"{plain(power)}-leaves-{HALF}"))
-    told = f"{way}; {HALF} mm {shown(half, 2)} D, {MORE} mm {shown(more, 2)} D"
-    return Backup(Position.SULCUS, lens.name, lens.title, exact, told, tuple(shelf))
+    others = [(HALF, half), (MORE, more)]
+    beside = ", ".join(f"{mm} mm {shown(each, 2)} D" for mm, each in others if each != exact)
+    return Backup(Position.SULCUS, lens.name, lens.title, exact, way, tuple(shelf), beside)
 
 
 def _chosen(choice: str, planned: Decimal, half: Decimal, more: Decimal) -> tuple[Decimal, str]:

@@ -10,11 +10,13 @@ from chamberwise.engine.brief.case import Head
 
 
 class Position(StrEnum):
-    """Where a backup lens can lie."""
+    """Where a backup lens can lie: in the sulcus with its optic captured, in the sulcus, or in
+    front of the iris or fixed to it.
+    """
 
-    CAPTURED = "sulcus, optic captured"
+    CAPTURED = "captured"
     SULCUS = "sulcus"
-    IN_FRONT = "in front of or behind the iris"
+    IN_FRONT = "at the iris"
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +32,7 @@ class OnTheShelf:
 class Backup:
     """A backup lens in one position: the exact power, how it was come by, and the nearest ones.
 
-    `refused` says why there is no figure.
+    `beside` shows other figures for it; `refused` says why there is none.
     """
 
     position: Position
@@ -39,6 +41,7 @@ class Backup:
     exact: Decimal | None
     way: str
     shelf: tuple[OnTheShelf, ...]
+    beside: str = ""
     refused: str = ""
 
     @property

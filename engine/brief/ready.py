@@ -20,7 +20,6 @@ FOR = {
     ("severe-anxiety", "yes"): ("a hand to hold, named beforehand",),
     ("head-tremor", "yes"): ("head support",),
 }
-ALWAYS = ("vitrectomy pack in the room", "backup lens in the room")
 
 
 def ready(written: Mapping[str, str]) -> tuple[str, ...]:

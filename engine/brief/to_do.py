@@ -31,20 +31,16 @@ def of_the_list(head: Head, stock: Stock) -> Iterator[str]:
 def of_the_shelf(cases: Sequence[Case], briefs: Sequence[CaseBrief], stock: Stock) -> Iterator[str]:
     """Yield the planned lenses that run short, and the backups that are missing or shared."""
     yield from _planned(cases, stock)
-    missing: dict[str, list[str]] = {}
     for each in briefs:
-        for backup in each.backups:
-            if backup.is_missing and not backup.refused:
-                missing.setdefault(_wanted(backup), []).append(each.label)
-    yield from (f"Missing for {_cases(labels)}: {what}." for what, labels in missing.items())
+        missing = [_wanted(own) for own in each.backups if own.is_missing and not own.refused]
+        if missing:
+            yield f"Missing for case {each.label}: {'; '.join(missing)}."
     yield from _shared(briefs)
 
 
 def _wanted(backup: Backup) -> str:
     exact = shown(backup.exact or Decimal(0), 2)
-    near = ", ".join(plain(each.power) for each in backup.shelf)
-    nearest = f"nearest {near} D" if near else "none on the shelf"
-    return f"{backup.title}, {backup.position}: {exact} D ({nearest})"
+    return f"{backup.title} near {exact} D ({backup.position})"
 
 
 def _planned(cases: Sequence[Case], stock: Stock) -> Iterator[str]:

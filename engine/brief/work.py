@@ -11,7 +11,7 @@ from chamberwise.engine.brief.case import Case, CaseList, Head, Stock
 from chamberwise.engine.brief.fields import OF_RISK
 from chamberwise.engine.brief.ready import ready
 from chamberwise.engine.brief.to_do import of_the_list, of_the_shelf
-from chamberwise.engine.working.digits import plain, signed
+from chamberwise.engine.working.digits import plain
 from chamberwise.engine.working.refusal import RefusedError
 from chamberwise.engine.working.registry import calculation
 from chamberwise.engine.working.run import worked
@@ -70,7 +70,7 @@ def _risk(written: Mapping[str, str], to_do: list[str]) -> Risk | None:
     points = tuple(": ".join(row[:2]) for row in found.tables[1].rows[1:])
     unknown = [each for each in found.remarks if each.startswith("Unknown never")]
     if unknown:
-        to_do.append(f"Ask what is open of the risk: {unknown[0].partition('Open: ')[2]}")
+        to_do.append(f"Open of the risk: {unknown[0].partition('Open: ')[2]}")
     told = unknown[0] if unknown else ""
     return Risk(found.result("low"), found.result("high"), points, told)
 
@@ -96,11 +96,8 @@ def _planned(written: Mapping[str, str], stock: Stock, to_do: list[str]) -> str:
     aim = found.given[4].value
     away = left.value - Decimal(aim.partition(" ")[0])
     if abs(away) > APART:
-        to_do.append(
-            f"Plan and biometry: by SRK/T {left.title} {left.shown}, aim {aim}; look at the "
-            "biometry sheet again."
-        )
-    return f"{left.title.removesuffix(' leaves')} {lens.title}, leaves {signed(left.value)} D"
+        to_do.append(f"Plan and biometry differ: by SRK/T {left.title} {left.shown}, aim {aim}.")
+    return f"{left.title.removesuffix(' leaves')} {lens.title}, leaves {left.shown}"
 
 
 def _without_figure(found: tuple[Backup, ...]) -> Iterator[str]:
@@ -114,7 +111,7 @@ def _said(wanted: str, to_do: list[str]) -> bool:
 
 def _ceiling(written: Mapping[str, str], stock: Stock, to_do: list[str]) -> str:
     if "weight" not in written:
-        to_do.append("Weight is not known: no ceiling for lidocaine is worked.")
+        to_do.append("Weight is not known.")
         return "not worked: weight unknown"
     typed = {
         "weight": written["weight"],
@@ -128,8 +125,8 @@ def _ceiling(written: Mapping[str, str], stock: Stock, to_do: list[str]) -> str:
         to_do += [f"Ceiling: {each.what}." for each in error.refusals]
         return "not worked"
     ceiling, left, volume = (each.shown for each in found.results)
-    already = "" if ceiling == left else f", {left} left after what is planned"
-    return f"lidocaine {ceiling}{already}, that is {volume} of 2 % (20 mg/mL)"
+    already = "" if ceiling == left else f", {left} left after the plan"
+    return f"lidocaine {ceiling}{already}: {volume} of 2 %"
 
 
 def _chance(cases: tuple[CaseBrief, ...]) -> tuple[Decimal, Decimal] | None:

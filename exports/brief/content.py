@@ -10,24 +10,30 @@ USE = (
     "Check by hand against the unit's own biometry and formulary. Follow local protocol. "
     "For rehearsal and preparation, never live care; not for consent."
 )
-AGE_OF_RISK = (
-    "Risk: odds ratios of 2009 (from memory, read in a second place); ruptures have about halved "
-    "since. Unknown never counts as absent."
+AGE_OF_RISK = "Risk: odds ratios of 2009; ruptures have about halved since."
+HABIT = (
+    "In the room for every case: vitrectomy pack, backup lens, triamcinolone. That, and what to "
+    "have open, is common practice; the unit's own list goes first."
 )
-HABIT = "What to have open is common practice; the unit's own list goes first."
-SULCUS = "Powers: SRK/T with each lens's own constant; to the sulcus by vergence, 0.5 and 0.75 mm."
+POWERS = (
+    "After an exact power: what is near it on the shelf, how many there are, and what each leaves."
+)
+LIDOCAINE = "2 % is 20 mg/mL; every route counts."
 NO_IDENTITY = "Case labels only. Destroy after the list."
-IN_THE_ROOM = "In the room for every case: vitrectomy pack, backup lens, triamcinolone."
 
 
 @dataclass(frozen=True, slots=True)
 class BackupLine:
-    """A backup lens in a position: the exact power with how, and what is on the shelf."""
+    """A backup lens in a position: the exact power, how, other figures, what is on the shelf."""
 
     position: str
     lens: str
     power: str
-    shelf: str
+    way: str
+    beside: str
+    shelf: tuple[tuple[str, str, str], ...]
+    """What is near: the power, how many there are, and what it would leave."""
+    refused: str
     is_missing: bool
 
 
@@ -64,4 +70,4 @@ class BriefContent:
     def remarks(self) -> tuple[str, ...]:
         """What has to be known of the figures."""
         counted = f" Shelf counted {self.counted}." if self.counted else ""
-        return (USE, AGE_OF_RISK, SULCUS, HABIT, f"{NO_IDENTITY}{counted}")
+        return (USE, AGE_OF_RISK, POWERS, LIDOCAINE, HABIT, f"{NO_IDENTITY}{counted}")

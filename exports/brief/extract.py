@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from decimal import Decimal
-
 from chamberwise.engine.brief.brief import Backup, Brief, CaseBrief
 from chamberwise.engine.brief.work import range_told
 from chamberwise.engine.working.digits import plain, shown
@@ -47,15 +45,14 @@ def _case(case: CaseBrief) -> CaseLine:
 
 
 def _backup(backup: Backup) -> BackupLine:
-    if backup.exact is None:
-        power, shelf = "not worked", backup.refused
-    else:
-        power = f"{shown(backup.exact, 2)} D ({backup.way})"
-        near = [_on_the_shelf(each.power, each.count, each.leaves) for each in backup.shelf]
-        shelf = "; ".join(near) or "none on the shelf"
-    return BackupLine(str(backup.position), backup.title, power, shelf, backup.is_missing)
-
-
-def _on_the_shelf(power: Decimal, count: int, leaves: str) -> str:
-    left = f" leaves {leaves}" if leaves else ""
-    return f"{plain(power)} D, {count} there{left}"
+    power = "not worked" if backup.exact is None else f"{shown(backup.exact, 2)} D"
+    return BackupLine(
+        str(backup.position),
+        backup.title,
+        power,
+        backup.way,
+        backup.beside,
+        tuple((f"{plain(each.power)} D", str(each.count), each.leaves) for each in backup.shelf),
+        backup.refused,
+        backup.is_missing,
+    )

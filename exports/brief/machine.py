@@ -55,6 +55,7 @@ def _backup(backup: Backup) -> dict[str, Any]:
         "lens": backup.model,
         "power": None if backup.exact is None else str(backup.exact),
         "way": backup.way or None,
+        "beside": backup.beside or None,
         "missing": backup.is_missing,
         "refused": backup.refused or None,
         "shelf": [

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from textwrap import wrap
 
-from chamberwise.exports.brief.content import IN_THE_ROOM, BackupLine, BriefContent, CaseLine
+from chamberwise.exports.brief.content import BackupLine, BriefContent, CaseLine
 
 WIDTH = 78
 
@@ -22,14 +22,13 @@ def _lines(brief: BriefContent) -> Iterator[str]:
     yield ""
     yield from (f"{what + ':':<13} {said}" for what, said in brief.people)
     yield f"At least one rupture on this list: {brief.chance}"
-    yield from _wrapped(IN_THE_ROOM)
     yield from ("", "TO DO BEFORE THE LIST STARTS")
     for said in brief.to_do or ("Nothing was found to be missing.",):
         yield from _wrapped(said, "  [ ] ", "      ")
     for case in brief.cases:
         yield from ("", *_case(case))
     yield ""
-    for said in brief.remarks:
+    for said in brief.remarks[1:]:
         yield from _wrapped(said)
 
 
@@ -51,7 +50,19 @@ def _backup(backup: BackupLine) -> Iterator[str]:
     yield from _wrapped(
         f"{mark}Backup, {backup.position}: {backup.lens}, {backup.power}", "  ", "    "
     )
-    yield from _wrapped(f"on the shelf: {backup.shelf}", "    ", "      ")
+    how = "; ".join(each for each in (backup.way, backup.beside) if each)
+    yield from _wrapped(f"by {how}" if how else "", "    ", "      ")
+    yield from _wrapped(f"on the shelf: {_shelf(backup)}", "    ", "      ")
+
+
+def _shelf(backup: BackupLine) -> str:
+    if backup.refused:
+        return backup.refused
+    told = (
+        f"{power} ({count} there{f', leaves {left}' if left else ''})"
+        for power, count, left in backup.shelf
+    )
+    return "; ".join(told) or "none near"
 
 
 def _wrapped(said: str, first: str = "", rest: str = "") -> list[str]:

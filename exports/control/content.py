@@ -37,6 +37,8 @@ class Control:
     """The stamp, as people type it."""
     modules: tuple[str, ...]
     """The stamp as a square of modules, for a camera."""
+    asked_with: str = "chamberwise stamp"
+    """What to type before the stamp to learn whether the sheet is current."""
 
     @property
     def marks(self) -> tuple[str, ...]:
