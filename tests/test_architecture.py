@@ -20,6 +20,7 @@ SEES_THE_ENGINE = {
     "extract",
     "extract_ways",
     "headlines",
+    "machine",
     "main_line",
     "make",
     "minutes",

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from decimal import ROUND_HALF_UP, Decimal
 
+_STEPS = tuple(Decimal(1).scaleb(-places) for places in range(9))
+
 
 def rounded(value: Decimal, places: int) -> Decimal:
     """Return a number to some places, a half going away from zero.
@@ -11,7 +13,7 @@ def rounded(value: Decimal, places: int) -> Decimal:
     >>> rounded(Decimal("0.125"), 2), rounded(Decimal("-0.125"), 2)
     (Decimal('0.13'), Decimal('-0.13'))
     """
-    return value.quantize(Decimal(1).scaleb(-places), rounding=ROUND_HALF_UP)
+    return value.quantize(_STEPS[places], rounding=ROUND_HALF_UP)
 
 
 def plain(value: Decimal) -> str:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
+from functools import cache
 from typing import TYPE_CHECKING
 
 from chamberwise.engine.model.words import Source
@@ -49,7 +50,7 @@ def between(low: str, high: str) -> Range:
     return Range(Decimal(low), Decimal(high))
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Input:
     """One thing a calculation takes.
 
@@ -83,9 +84,12 @@ class Input:
         return (self.name, self.symbol) if self.symbol else (self.name,)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Calculation:
-    """A calculation. `work` writes on a sheet; it raises `RefusedError` rather than guess."""
+    """A calculation. `work` writes on a sheet; it raises `RefusedError` rather than guess.
+
+    There is one of each, so two are the same where they are one.
+    """
 
     name: str
     title: str
@@ -98,5 +102,9 @@ class Calculation:
 
     def input(self, name: str) -> Input | None:
         """Return the input of a name or symbol, whatever its case."""
-        folded = name.casefold()
-        return next((each for each in self.inputs if folded in map(str.casefold, each.names)), None)
+        return _by_name(self).get(name.casefold())
+
+
+@cache
+def _by_name(of: Calculation) -> Mapping[str, Input]:
+    return {name.casefold(): each for each in of.inputs for name in each.names}

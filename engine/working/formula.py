@@ -14,6 +14,8 @@ from dataclasses import dataclass
 from decimal import Decimal
 from functools import cache
 
+from chamberwise.engine.working.digits import plain
+
 Values = Mapping[str, Decimal]
 Evaluate = Callable[[Values], Decimal]
 
@@ -33,9 +35,9 @@ class Formula:
         """The formula in symbols, as it is printed."""
         return self.written.translate(_SIGNS)
 
-    def with_numbers(self, shown: Mapping[str, str]) -> str:
+    def with_numbers(self, values: Values) -> str:
         """Return the formula with a number in the place of each symbol."""
-        return _SYMBOL.sub(lambda found: _bracketed(shown[found.group()]), self.shown)
+        return _SYMBOL.sub(lambda found: _bracketed(plain(values[found.group()])), self.shown)
 
 
 def _bracketed(number: str) -> str:
@@ -48,7 +50,7 @@ def formula(written: str) -> Formula:
 
     >>> formula("337.5 / K").evaluate({"K": Decimal("43.5")}).quantize(Decimal("0.0001"))
     Decimal('7.7586')
-    >>> formula("a - 2 * b").with_numbers({"a": "1", "b": "-0.5"})
+    >>> formula("a - 2 * b").with_numbers({"a": Decimal(1), "b": Decimal("-0.50")})
     '1 - 2 × (-0.5)'
     """
     source = written.replace("^", "**")

@@ -10,10 +10,16 @@ from chamberwise.engine.working.sheet import Sheet
 from chamberwise.engine.working.working import Working
 
 
-def worked(calculation: Calculation, typed: Mapping[str, str], *, exact: bool = False) -> Working:
+def worked(
+    calculation: Calculation,
+    typed: Mapping[str, str],
+    *,
+    exact: bool = False,
+    keeps_lines: bool = True,
+) -> Working:
     """Return the working. Raises `RefusedError` with everything that stands against it."""
     taken = given(calculation, typed)
-    sheet = Sheet(exact=exact)
+    sheet = Sheet(exact=exact, keeps_lines=keeps_lines)
     calculation.work(taken, sheet)
     return Working(
         name=calculation.name,

@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
+from functools import lru_cache
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.working.digits import plain, rounded
@@ -15,6 +16,8 @@ from chamberwise.engine.working.units import UnitError, factor, spelt
 
 KERATOMETRIC = Decimal("337.5")
 """Dioptres times millimetres: a radius and its power by the keratometric index 1.3375."""
+REMEMBERED = 4_096
+"""Texts whose reading is kept: in a long list the same ones come again and again."""
 LONGEST = 60
 MOST_DIGITS = 12
 _NUMBER = re.compile(r"([+-]?[0-9]+(?:\.[0-9]+)?)\s*(.*)")
@@ -31,6 +34,7 @@ class Number:
     told: str
 
 
+@lru_cache(REMEMBERED)
 def number(of: Input, typed: str) -> Number:
     """Return the number typed. Raises `RefusedError`."""
     text = typed.translate(_MINUS).strip()
@@ -51,6 +55,7 @@ def number(of: Input, typed: str) -> Number:
     return _in_unit(of, value, unit)
 
 
+@lru_cache(REMEMBERED)
 def numbers(of: Input, typed: str) -> tuple[Number, ...]:
     """Return numbers parted by blanks or semicolons; a unit at the end is the unit of all."""
     text = typed.translate(_MINUS).strip()

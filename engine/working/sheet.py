@@ -19,17 +19,18 @@ class Sheet:
     """Lines, results, tables and remarks as they are written; symbols keep their last value.
 
     Rounded, as it is printed, every line follows by hand from the printed digits of the others.
-    Exact, nothing is rounded on the way: for laws such as that a round trip closes.
+    Exact, nothing is rounded on the way: for laws such as that a round trip closes. Without
+    `keeps_lines` only results and tables are kept, which is much faster for a long list.
     """
 
-    def __init__(self, *, exact: bool = False) -> None:
+    def __init__(self, *, exact: bool = False, keeps_lines: bool = True) -> None:
         self.exact = exact
+        self.keeps_lines = keeps_lines
         self.lines: list[Line | Heading | Step] = []
         self.results: list[Result] = []
         self.tables: list[Table] = []
         self.remarks: list[str] = []
         self._values: dict[str, Decimal] = {}
-        self._shown: dict[str, str] = {}
 
     def __getitem__(self, symbol: str) -> Decimal:
         return self._values[symbol]
@@ -37,7 +38,6 @@ class Sheet:
     def take(self, symbol: str, value: Decimal | str) -> None:
         """Let a symbol stand for a number that was given or is a constant."""
         self._values[symbol] = Decimal(value)
-        self._shown[symbol] = plain(Decimal(value))
 
     def fix(self, symbol: str, value: str, title: str) -> None:
         """Let a symbol stand for a constant of the formula itself, and say so."""
@@ -69,10 +69,11 @@ class Sheet:
                 "The eye described cannot be worked by this formula.",
                 "Look at each input again, and at its unit.",
             ) from None
-        numbers = asked.with_numbers(self._shown)
-        self.take(symbol, value)
-        told = shown(value, places)
-        self.lines.append(Line(symbol, title, asked.shown, numbers, value, told, unit))
+        if self.keeps_lines:
+            numbers = asked.with_numbers(self._values)
+            told = shown(value, places)
+            self.lines.append(Line(symbol, title, asked.shown, numbers, value, told, unit))
+        self._values[symbol] = value
         return value
 
     def conclude(

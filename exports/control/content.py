@@ -42,6 +42,8 @@ class Control:
     """The edition of the pathway below a unit's sheet, whose own is then `edition`."""
     switched_off: tuple[tuple[str, str], ...] = ()
     """The safety rules that the unit has switched off, each with who, when and why."""
+    asked_with: str = "chamberwise stamp"
+    """What to type before the stamp to learn whether the sheet is current."""
 
     @property
     def marks(self) -> tuple[str, ...]:

@@ -48,8 +48,9 @@ def _whole(name: str) -> str:
 
 def currency(control: Control, far: str) -> str:
     """Return how to learn whether the paper is current, and from how far it is read."""
+    asked = f"{control.asked_with} {control.code}".replace(" ", "\u00a0")
     return (
         f"Stamp {control.code}. Printed {day(control.made)}. A printed copy is not kept current: "
-        f"ask with chamberwise\u00a0stamp\u00a0{control.code}. {far} "
+        f"ask with {asked}. {far} "
         "Print at 100\u00a0%: the bar is 100\u00a0mm."
     )

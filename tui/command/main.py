@@ -14,6 +14,7 @@ COMMANDS = ("list", "check", "prove", "walk", "cases", "print", "stamp", "compar
 COMMANDS = ("list", "check", "prove", "walk", "cases", "progress", "print", "stamp", "new")
 COMMANDS = ("list", "check", "prove", "walk", "drill", "cases", "print", "stamp", "new")
 COMMANDS = ("list", "check", "prove", "walk", "cases", "print", "approve", "stamp", "new")
+COMMANDS = ("list", "check", "prove", "walk", "cases", "work", "brief", "print", "stamp", "new")
 
 DESCRIPTION = """\
 Surgical complication pathways that can be checked, rehearsed and adapted
