@@ -9,7 +9,18 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from chamberwise.tui.command.parser import Parser
 
-COMMANDS = ("list", "check", "prove", "walk", "cases", "print", "stamp", "compare", "new")
+COMMANDS = (
+    "list",
+    "check",
+    "prove",
+    "walk",
+    "cases",
+    "print",
+    "stamp",
+    "compare",
+    "new",
+    "explain",
+)
 
 DESCRIPTION = """\
 Surgical complication pathways that can be checked, rehearsed and adapted
