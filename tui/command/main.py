@@ -20,6 +20,7 @@ COMMANDS = (
     "compare",
     "new",
     "explain",
+    "steps",
 )
 
 DESCRIPTION = """\

@@ -19,6 +19,7 @@ if TYPE_CHECKING:
 EXAMPLE = """example:
   chamberwise new wound-burn
   chamberwise new wound-burn --title "Wound burn" --author "Theatre lead"
+  chamberwise new wound-burn --from steps.csv
 
 At a terminal it asks for what no option gives. Enter alone takes what stands
 in brackets.
@@ -34,6 +35,13 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     parser.add_argument("--title", help="what it is called; left out, made from the ID")
     parser.add_argument("--summary", help="for whom and when it is used, in a sentence or two")
     parser.add_argument("--author", help="the role that writes it, never a person's name")
+    parser.add_argument(
+        "--from",
+        dest="sheet",
+        type=Path,
+        metavar="CSV",
+        help="a sheet of steps, as `chamberwise steps` writes one",
+    )
     parser.add_argument("--out", type=Path, metavar="DIR", default=Path(), help="where to write it")
     add_library(parser)
     parser.set_defaults(run=run)
@@ -51,14 +59,17 @@ def run(arguments: Namespace) -> int:
     if name in library.pathways:
         raise UnusableError(f"The library already has a pathway `{name}`. Choose another name.")
     beginning = _beginning(name, arguments)
-    schema = (arguments.library or shipped()) / "schema" / "pathway.schema.json"
-    text = new_pathway(
-        beginning,
-        date.today(),
-        schema.resolve().as_uri(),
-        own_words=_has_no_words(library),
-        closes=_can_close(library),
-    )
+    schema = ((arguments.library or shipped()) / "schema" / "pathway.schema.json").resolve()
+    if arguments.sheet is not None:
+        text = _from_sheet(arguments.sheet, beginning, library, schema.as_uri())
+    else:
+        text = new_pathway(
+            beginning,
+            date.today(),
+            schema.as_uri(),
+            own_words=_has_no_words(library),
+            closes=_can_close(library),
+        )
     _refuse_unreadable(text, path)
     try:
         write_whole(path, text)
@@ -67,6 +78,13 @@ def run(arguments: Namespace) -> int:
     product(str(path))
     talk(f"Next: chamberwise check {path} --watch, then prove, walk and print it likewise.")
     return Status.CLEAN
+
+
+def _from_sheet(sheet: Path, beginning: Beginning, library: Library, schema: str) -> str:
+    from chamberwise.exports.steps.pathway_text import pathway_text
+    from chamberwise.tui.command.steps_reading import steps_in
+
+    return pathway_text(steps_in(sheet, library), beginning, date.today(), schema)
 
 
 def _beginning(name: str, arguments: Namespace) -> Beginning:
