@@ -33,7 +33,7 @@ def explanations() -> dict[str, Explained]:
 
 
 def _checks() -> Iterator[Explained]:
-    text = files("chamberwise.protocols").joinpath("schema", "examples.json").read_text("utf-8")
+    text = files("chamberwise.protocols").joinpath("explained", "examples.json").read_text("utf-8")
     examples = json.loads(text)
     worded = {rule.slug for rule in WORDING}
     for code in declared():

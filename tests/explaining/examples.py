@@ -12,7 +12,7 @@ from chamberwise.engine.checks.wording import RULES
 from tests.support.case_files import CASES, expected_in, put_right
 
 LEFT_OUT = "(left out)"
-KEPT = Path(__file__).resolve().parents[2] / "protocols" / "schema" / "examples.json"
+KEPT = Path(__file__).resolve().parents[2] / "protocols" / "explained" / "examples.json"
 
 
 class Example(TypedDict):
