@@ -15,6 +15,19 @@ COMMANDS = ("list", "check", "prove", "walk", "cases", "progress", "print", "sta
 COMMANDS = ("list", "check", "prove", "walk", "drill", "cases", "print", "stamp", "new")
 COMMANDS = ("list", "check", "prove", "walk", "cases", "print", "approve", "stamp", "new")
 COMMANDS = ("list", "check", "prove", "walk", "cases", "work", "brief", "print", "stamp", "new")
+COMMANDS = (
+    "list",
+    "check",
+    "prove",
+    "walk",
+    "cases",
+    "print",
+    "stamp",
+    "compare",
+    "new",
+    "explain",
+    "steps",
+)
 
 DESCRIPTION = """\
 Surgical complication pathways that can be checked, rehearsed and adapted
