@@ -1,7 +1,8 @@
 """A page holds no more boxes than can be followed.
 
-A connector joins two ends of one line and is no box, nor is a symbol of the key. The full pathway is read step by step, by
-number and column, and never taken in as one drawing: there too many boxes are a warning.
+A connector joins two ends of one line and is no box, nor is a symbol of the key. The full pathway
+is read step by step, by number and column, and never taken in as one drawing: there too many boxes
+are a warning.
 """
 
 from __future__ import annotations
