@@ -9,24 +9,23 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from chamberwise.tui.command.parser import Parser
 
-COMMANDS = ("list", "check", "prove", "walk", "cases", "work", "print", "stamp", "new")
-COMMANDS = ("list", "check", "prove", "walk", "cases", "print", "stamp", "compare", "new")
-COMMANDS = ("list", "check", "prove", "walk", "cases", "progress", "print", "stamp", "new")
-COMMANDS = ("list", "check", "prove", "walk", "drill", "cases", "print", "stamp", "new")
-COMMANDS = ("list", "check", "prove", "walk", "cases", "print", "approve", "stamp", "new")
-COMMANDS = ("list", "check", "prove", "walk", "cases", "work", "brief", "print", "stamp", "new")
 COMMANDS = (
     "list",
     "check",
     "prove",
+    "explain",
     "walk",
+    "drill",
+    "progress",
     "cases",
+    "work",
+    "brief",
     "print",
     "stamp",
-    "compare",
     "new",
-    "explain",
     "steps",
+    "compare",
+    "approve",
 )
 
 DESCRIPTION = """\
