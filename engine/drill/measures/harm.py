@@ -103,7 +103,7 @@ def harmful(library: Library, run: Run) -> tuple[Harmful, ...]:
 
 
 def _worst_first(broken: Broken) -> tuple[bool, bool, int]:
-    return not broken.is_grave, broken.was_lucky, _RANKS[broken.rule.severity]
+    return not broken.is_never_right, broken.was_lucky, _RANKS[broken.rule.severity]
 
 
 @lru_cache(maxsize=16)
