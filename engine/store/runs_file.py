@@ -9,8 +9,11 @@ from pathlib import Path
 from chamberwise.engine.store.runs_tables import MIGRATIONS, NewerStoreError, brought_up_to_date
 from filelock import FileLock, Timeout
 
-PATIENCE = 10.0
-"""Seconds to wait for another writer."""
+PATIENCE = 30.0
+"""Seconds to wait for another writer: the database asks again every 0.1 s, and others may be quick
+
+to come back, so that a few seconds are not always enough on a busy machine.
+"""
 
 _SHARED = {"nfs", "nfs4", "cifs", "smb3", "smbfs", "9p", "fuse.sshfs", "afs", "ncpfs", "davfs"}
 _MOUNTS = Path("/proc/self/mounts")
