@@ -4,12 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
-from chamberwise.exports.flow.block import Area, Block, Group, plain
-from chamberwise.exports.flow.filling import fill, placed
-from chamberwise.exports.flow.laying import lay
+from chamberwise.exports.flow.block import Block, Group, plain
+from chamberwise.exports.flow.two_columns import GAP, two_columns
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Page, Role, Run, Style, Weight
-from chamberwise.exports.paper.sizes import Paper, Sized
 from chamberwise.exports.progress.content import SIGNS, STANDING, ActRow, ProgressContent
 from chamberwise.exports.typesetting.measuring import Ruler
 
@@ -17,7 +15,6 @@ TITLE = Style(15, Weight.BOLD, pitch=1.2)
 HEAD = Style(10.5, Weight.BOLD, pitch=1.25)
 BODY = Style(9.6)
 REMARK = Style(9.2, ink=Ink.GREY, pitch=1.25)
-MARGIN, GUTTER, GAP = 12.0, 7.0, 2.6
 MOST_MONTHS = 12
 MADE_BY = "Kept by whoever drilled, on one machine, without a name. Seen by, and when:"
 
@@ -26,27 +23,11 @@ Section = tuple[str, Sequence[Block]]
 
 def record_page(of: ProgressContent, ruler: Ruler) -> Page:
     """Return the page. Raises `UnfitError` where the critical acts are too many for it."""
-    paper = Sized(Paper.A4).format
-    width = paper.width - 2 * MARGIN
-    head = lay(ruler, [_head(of)], width, 1e6)
-    foot = lay(ruler, [_foot()], width, 1e6)
-    top = MARGIN + head[0].height + GAP
-    bottom = paper.height - MARGIN - foot[0].height - GAP
-    column = (width - GUTTER) / 2
-    areas = [
-        Area(MARGIN + place * (column + GUTTER), top, column, bottom - top) for place in (0, 1)
-    ]
     groups = [
         Group((Block(plain(title), HEAD, Role.HEADING), *blocks), after=GAP)
         for title, blocks in _sections(of)
     ]
-    columns = fill(lay(ruler, groups, column, bottom - top), areas)
-    items = [
-        *placed(head, Area(MARGIN, MARGIN, width, top)),
-        *(item for found in columns for item in found),
-        *placed(foot, Area(MARGIN, bottom + GAP, width, foot[0].height)),
-    ]
-    return Page(paper, tuple(items))
+    return two_columns(ruler, _head(of), groups, _foot())
 
 
 def _sections(of: ProgressContent) -> Iterator[Section]:
