@@ -157,6 +157,15 @@ class Runs:
         rows = self._read("SELECT pathway, step, answer FROM met WHERE drilled = ?", (pathway,))
         return frozenset((Place(where, step), answer) for where, step, answer in rows)
 
+    def editions(self, pathway: str) -> tuple[tuple[str, int], ...]:
+        """Return how many runs that count there were of each edition, the first drilled first."""
+        rows = self._read(
+            "SELECT edition, count(*) FROM results WHERE pathway = ? AND counts = 1 "
+            "GROUP BY edition ORDER BY min(began)",
+            (pathway,),
+        )
+        return tuple((edition, many) for edition, many in rows)
+
     def tallies(self, pathway: str) -> Mapping[tuple[ActId, str], Share]:
         """Return of each critical act in each context how often it went well, of all that count.
 

@@ -7,9 +7,13 @@ import sqlite3
 from pathlib import Path
 
 from chamberwise.engine.store.runs_tables import MIGRATIONS, NewerStoreError, brought_up_to_date
+from filelock import FileLock, Timeout
 
-PATIENCE = 10.0
-"""Seconds to wait for another writer."""
+PATIENCE = 30.0
+"""Seconds to wait for another writer: the database asks again every 0.1 s, and others may be quick
+
+to come back, so that a few seconds are not always enough on a busy machine.
+"""
 
 _SHARED = {"nfs", "nfs4", "cifs", "smb3", "smbfs", "9p", "fuse.sshfs", "afs", "ncpfs", "davfs"}
 _MOUNTS = Path("/proc/self/mounts")
@@ -23,13 +27,26 @@ def opened(path: Path, mounts: Path = _MOUNTS) -> sqlite3.Connection:
     """Return the database of a store, made where there is none. Raises `RunsError`.
 
     A journal beside the file (WAL) lets readers read while one writes, but asks for memory that a
-    network share does not share: there the plain journal is used.
+    network share does not share: there the plain journal is used. Two programs that open a new
+    store at once take turns, for the database itself gives up where it changes its journal.
     """
     try:
         path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
         os.close(os.open(path, os.O_RDWR | os.O_CREAT, 0o600))
+        with FileLock(path.with_suffix(".lock"), timeout=PATIENCE):
+            return _set_up(path, mounts)
+    except Timeout as error:
+        raise RunsError(
+            f"The store of drills {path} is held by another program. Try again once it is done."
+        ) from error
+    except OSError as error:
+        raise _unusable(path, error) from error
+
+
+def _set_up(path: Path, mounts: Path) -> sqlite3.Connection:
+    try:
         database = sqlite3.connect(path, timeout=PATIENCE, isolation_level=None)
-    except (OSError, sqlite3.Error) as error:
+    except sqlite3.Error as error:
         raise _unusable(path, error) from error
     try:
         journal = "DELETE" if is_on_a_share(path, mounts) else "WAL"

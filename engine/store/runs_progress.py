@@ -20,4 +20,6 @@ def progress_of(runs: Runs, pathway: PathwayId, now: datetime) -> Progress:
         tuple(each for each in latest if each.counts),
         due(runs.memories(pathway), now),
         now,
+        runs.met(pathway),
+        runs.editions(pathway),
     )

@@ -40,7 +40,7 @@ MIGRATIONS = (
         recognition REAL,
         recognised INTEGER
     ) STRICT;
-    CREATE INDEX results_in_time ON results (pathway, counts, began, run, result);
+    CREATE INDEX results_in_time ON results (pathway, counts, began, run, result, edition);
     CREATE TABLE acts (
         run INTEGER NOT NULL REFERENCES runs (run),
         place INTEGER NOT NULL,

@@ -17,12 +17,10 @@ from chamberwise.exports.debrief.content import (
     Gate,
     RoleRow,
 )
-from chamberwise.exports.flow.block import Area, Block, Group, Laid, Panel, plain
-from chamberwise.exports.flow.filling import fill, placed
-from chamberwise.exports.flow.laying import lay
+from chamberwise.exports.flow.block import Block, Group, Panel, plain
+from chamberwise.exports.flow.two_columns import GAP, two_columns
 from chamberwise.exports.paper.inks import Ink
-from chamberwise.exports.paper.sheet import Item, Page, Role, Run, Style, Weight
-from chamberwise.exports.paper.sizes import Paper, Sized
+from chamberwise.exports.paper.sheet import Page, Role, Run, Style, Weight
 from chamberwise.exports.printing.unfit import UnfitError
 from chamberwise.exports.typesetting.measuring import Ruler
 
@@ -30,9 +28,9 @@ TITLE = Style(15, Weight.BOLD, pitch=1.2)
 HEAD = Style(10.5, Weight.BOLD, pitch=1.25)
 BODY = Style(9.4)
 REMARK = Style(9.2, ink=Ink.GREY, pitch=1.25)
-MARGIN, GUTTER, GAP = 12.0, 7.0, 2.4
 MOST_SAID = (1000, 24, 16, 10, 6, 3, 1)
 """So many doings of each role are tried, the most first."""
+RESULT = "Result"
 MOST_TOLD = 6
 """So many reasons stand under a gate; the text form has them all."""
 
@@ -41,35 +39,15 @@ Section = tuple[str, Sequence[Block]]
 
 def debrief_page(of: DebriefContent, ruler: Ruler) -> Page:
     """Return the page. Raises `UnfitError` where even the shortest timeline leaves no room."""
-    paper = Sized(Paper.A4).format
-    width = paper.width - 2 * MARGIN
-    head = lay(ruler, [_head(of)], width, 1e6)
-    foot = lay(ruler, [_foot()], width, 1e6)
-    top = MARGIN + head[0].height + GAP
-    bottom = paper.height - MARGIN - foot[0].height - GAP
-    column = (width - GUTTER) / 2
-    areas = [
-        Area(MARGIN + place * (column + GUTTER), top, column, bottom - top) for place in (0, 1)
-    ]
-    columns = _filled(of, ruler, areas)
-    items = [
-        *placed(head, Area(MARGIN, MARGIN, width, top)),
-        *(item for column_items in columns for item in column_items),
-        *placed(foot, Area(MARGIN, bottom + GAP, width, foot[0].height)),
-    ]
-    return Page(paper, tuple(items))
-
-
-def _filled(of: DebriefContent, ruler: Ruler, areas: Sequence[Area]) -> list[tuple[Item, ...]]:
     for most in MOST_SAID[:-1]:
         try:
-            return [*fill(_sections(of, ruler, areas[0], most), areas)]
+            return _page(of, ruler, most)
         except UnfitError:
             continue
-    return [*fill(_sections(of, ruler, areas[0], MOST_SAID[-1]), areas)]
+    return _page(of, ruler, MOST_SAID[-1])
 
 
-def _sections(of: DebriefContent, ruler: Ruler, area: Area, most: int) -> list[Laid]:
+def _page(of: DebriefContent, ruler: Ruler, most: int) -> Page:
     groups = [
         Group(
             (Block(plain(title), HEAD, Role.HEADING), *blocks),
@@ -78,10 +56,7 @@ def _sections(of: DebriefContent, ruler: Ruler, area: Area, most: int) -> list[L
         )
         for title, blocks in (*_first(of), *_then(of, most), *_last(of))
     ]
-    return lay(ruler, groups, area.width, area.height)
-
-
-RESULT = "Result"
+    return two_columns(ruler, _head(of), groups, _foot())
 
 
 def _first(of: DebriefContent) -> Iterator[Section]:

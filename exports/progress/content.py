@@ -61,5 +61,6 @@ class ProgressContent:
     latest: int
     """Of how many runs the acts are told."""
     courses: tuple[CoursePlot, ...]
+    editions: tuple[str, ...] = ()
     not_met: tuple[str, ...] = ()
-    """What was not met in any drill yet, and which drill would teach most."""
+    """How much of the pathway was met in drills, and how to see what was not."""

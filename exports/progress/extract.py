@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from datetime import datetime
 
+from chamberwise.engine.drill.coverage.guide import guide
 from chamberwise.engine.drill.learning.course import Course
 from chamberwise.engine.drill.measures.gates import Result
 from chamberwise.engine.drill.measures.proportion import Share
@@ -29,9 +30,7 @@ FEWEST = 5
 ORDER = (Result.MET, Result.LATE, Result.NOT_YET)
 
 
-def progress_content(
-    library: Library, of: Progress, signs: Sequence[str], not_met: tuple[str, ...] = ()
-) -> ProgressContent:
+def progress_content(library: Library, of: Progress, signs: Sequence[str]) -> ProgressContent:
     """Return what is told; `signs` stand for met, late, and not yet."""
     sign = dict(zip(ORDER, signs, strict=True))
     pathway = library.pathways.get(of.pathway)
@@ -48,8 +47,21 @@ def progress_content(
         acts=tuple(_act(each, words) for each in of.acts),
         latest=len(of.latest),
         courses=tuple(_courses(of.course)) if of.results else (),
-        not_met=not_met,
+        editions=tuple(_editions(of)),
+        not_met=tuple(_met(library, of)),
     )
+
+
+def _editions(of: Progress) -> Iterator[str]:
+    for edition, runs in of.editions:
+        yield f"edition {edition}: {runs} run{'s' * (runs != 1)}"
+
+
+def _met(library: Library, of: Progress) -> Iterator[str]:
+    if of.pathway in library.pathways:
+        every = guide(library, of.pathway).answers.keys()
+        yield f"{len(of.met & every)} of {len(every)} answers of the pathway were met in drills."
+        yield "`chamberwise drill --plan` shows which drills would show the others."
 
 
 def _counted(of: Progress) -> Iterator[str]:

@@ -19,7 +19,7 @@ def plot(
 
     >>> print("\\n".join(plot([0, 1, 2], [(2, "signal")], width=3, height=3)))
       2.0 |--* signal
-      1.0 | *
+          | *
       0.0 |*..
     """
     shown = _thinned(values, width)

@@ -32,7 +32,7 @@ def _lines(of: ProgressContent) -> Iterator[str]:
     for each in of.due:
         yield from _wrapped(each, "  - ")
     if of.not_met:
-        yield from ("", "NOT MET YET")
+        yield from ("", "MET SO FAR")
         for each in of.not_met:
             yield from _wrapped(each, "  - ")
     if of.runs:

@@ -11,11 +11,13 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from chamberwise.engine.drill.aligning.align import align
+from chamberwise.engine.drill.coverage.plan import plan
 from chamberwise.engine.drill.entries import Ending
 from chamberwise.engine.drill.measures.gates import Result
 from chamberwise.engine.drill.measures.measured import measure
 from chamberwise.engine.drill.remembering.remembered import Remembered, remember
 from chamberwise.engine.drill.run import Run
+from chamberwise.engine.exploration.explore import explore
 from chamberwise.engine.store.runs import Runs
 from chamberwise.engine.store.runs_progress import progress_of
 from chamberwise.engine.store.runs_rows import RESULTS, act_row, moment, result_row
@@ -32,7 +34,7 @@ BEGAN = datetime(2020, 1, 1, tzinfo=UTC)
 
 def rows() -> list[Row]:
     """Measure in this process; the reference is the same for no work at all, or plain reading."""
-    return [*_aligning(), *_looking_over()]
+    return [*_aligning(), *_planning(), *_looking_over()]
 
 
 def _best(work: Callable[[], object], times: int = 5) -> float:
@@ -65,6 +67,13 @@ def _aligning() -> list[Row]:
         Row("align a run of 60", f"{hard * 1000:.0f} ms", reference, hard / plain, "under 100 ms"),
         Row("measure it whole", f"{whole * 1000:.0f} ms", reference, whole / plain, "under 1 s"),
     ]
+
+
+def _planning() -> list[Row]:
+    every = _best(lambda: explore(library(), RUPTURE), 2)
+    taken = _best(lambda: plan(library(), RUPTURE), 2)
+    reference = f"every state once {every:.1f} s"
+    return [Row("plan drills", f"{taken:.1f} s", reference, taken / every, "under 2 s")]
 
 
 def many_runs(path: Path, many: int = MANY) -> None:

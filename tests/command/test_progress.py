@@ -13,6 +13,7 @@ from chamberwise.engine.drill.entries import Began, Mode, NotUnderstood
 from chamberwise.engine.store.home import runs_path
 from chamberwise.engine.store.runs import Runs
 from chamberwise.tui.command.main import run
+from pypdf import PdfReader
 
 from tests.conformance.driver import RUPTURE
 from tests.exports.progress.test_progress_text import run as remembered
@@ -58,6 +59,22 @@ def test_runs_come_as_a_table_and_as_values(capsys: Said) -> None:
     assert run(["progress", RUPTURE, "--format", "json"]) == 0
     values = json.loads(capsys.readouterr().out)
     assert [value["pathway"] for value in values] == [RUPTURE] * 2
+
+
+def test_a_record_is_printed_on_one_page_and_never_over_another_file(
+    home: Path, capsys: Said
+) -> None:
+    keep()
+    out = home / "record.pdf"
+    assert run(["progress", RUPTURE, "--print", str(out)]) == 0
+    assert out.read_bytes().startswith(b"%PDF")
+    assert len(PdfReader(out).pages) == 1
+    assert "Record of drills" in PdfReader(out).pages[0].extract_text()
+    assert run(["progress", RUPTURE, "--print", str(out)]) == 2
+    assert "is there already" in capsys.readouterr().err
+    assert run(["progress", "--print", str(out)]) == 2
+    assert "Name it" in capsys.readouterr().err
+    assert run(["progress", RUPTURE, "--print", str(home / "record.txt")]) == 2
 
 
 def test_words_that_were_not_understood_are_for_the_educator(capsys: Said) -> None:

@@ -90,6 +90,17 @@ def test_a_one_piece_lens_in_the_sulcus() -> None:
     assert "choose-three-piece-lens" not in {act for act, _ in harms(found)}
 
 
+def test_a_call_not_made_twice_is_no_fault_and_a_fill_not_made_twice_is() -> None:
+    again = list(doings()).index("call-for-help", 10)
+    found = measured([each for n, each in enumerate(TO_THE_CUT) if n != again])
+    assert departures(found) == []
+    refill = list(doings()).index("fill-with-dispersive-viscoelastic", 43)
+    script = [each for n, each in enumerate(doings()[: refill + 3]) if n != refill]
+    found = measured(script)
+    assert ("withdraw-cutter", "refill-after-work") in harms(found)
+    assert ("left out", "fill-with-dispersive-viscoelastic") in departures(found)
+
+
 @pytest.mark.parametrize(
     ("doing", "before"),
     [

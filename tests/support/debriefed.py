@@ -33,6 +33,8 @@ def eventful() -> Run:
         NotUnderstood(33000, "put the thing in"),
     )
     entries = tuple(sorted((*run.entries, *more), key=lambda entry: entry.at))
+    numbers = {id(entry): number for number, entry in enumerate(entries)}
+    events = tuple(replace(each, number=numbers[id(each.entry)]) for each in run.events)
     flat = Consequence(
         8,
         "withdraw-tip",
@@ -40,7 +42,7 @@ def eventful() -> Run:
         (("vitreous", "in-wound"),),
         "The tip was the plug.",
     )
-    return replace(run, entries=entries, consequences=(flat,))
+    return replace(run, journal=entries, entries=entries, events=events, consequences=(flat,))
 
 
 def by_the_book() -> Run:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from argparse import Namespace, _SubParsersAction
 from datetime import UTC, datetime
+from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from chamberwise.tui.command.finding_files import UnusableError, add_library, asked
@@ -13,10 +14,12 @@ from chamberwise.tui.command.status import Status
 if TYPE_CHECKING:
     from chamberwise.engine.model.library import Library
     from chamberwise.engine.store.runs import Runs
+    from chamberwise.exports.progress.content import ProgressContent
 
 EXAMPLE = """example:
   chamberwise progress
   chamberwise progress posterior-capsule-rupture --format csv > runs.csv
+  chamberwise progress posterior-capsule-rupture --print record.pdf
   chamberwise progress --not-understood
 
 Runs are kept on this machine alone, without names, in the folder that
@@ -33,6 +36,13 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     parser.add_argument("pathway", nargs="?", metavar="ID", help="one pathway; else all drilled")
     add_library(parser)
     parser.add_argument("--format", choices=("text", "json", "csv"), default="text")
+    parser.add_argument(
+        "--print",
+        type=Path,
+        metavar="FILE.pdf",
+        dest="to_print",
+        help="print a record of one page, for an annual review; needs ID",
+    )
     parser.add_argument(
         "--not-understood",
         action="store_true",
@@ -72,6 +82,8 @@ def _show(runs: Runs, arguments: Namespace) -> int:
             raise UnusableError(f"There is no pathway `{arguments.pathway}`, and no drill of one.")
     if not kept:
         talk(NONE_YET)
+    if arguments.to_print:
+        return _print(runs, arguments)
     if arguments.format == "csv":
         return _csv(runs, pathways)
     if arguments.format == "json":
@@ -82,14 +94,46 @@ def _show(runs: Runs, arguments: Namespace) -> int:
     return Status.CLEAN
 
 
-def _text(runs: Runs, library: Library, pathway: str) -> str:
+def _content(runs: Runs, library: Library, pathway: str, now: datetime) -> ProgressContent:
     from chamberwise.engine.store.runs_progress import progress_of
     from chamberwise.exports.progress.content import SIGNS
     from chamberwise.exports.progress.extract import progress_content
+
+    found = progress_of(runs, pathway, now)
+    return progress_content(library, found, [sign for sign, _ in SIGNS])
+
+
+def _text(runs: Runs, library: Library, pathway: str) -> str:
     from chamberwise.exports.progress.text import progress_text
 
-    found = progress_of(runs, pathway, datetime.now(UTC))
-    return progress_text(progress_content(library, found, [sign for sign, _ in SIGNS]))
+    return progress_text(_content(runs, library, pathway, _now()))
+
+
+def _now() -> datetime:
+    return datetime.now(UTC)
+
+
+def _print(runs: Runs, arguments: Namespace) -> int:
+    from chamberwise.exports.printing.files import NotWrittenError, destination, write
+    from chamberwise.exports.printing.printing import Form
+    from chamberwise.exports.printing.unfit import UnfitError
+    from chamberwise.exports.progress.sheet import record_pdf
+
+    if not arguments.pathway:
+        raise UnusableError("A record is of one pathway. Name it: chamberwise progress ID --print.")
+    library, now = asked((), arguments.library).loaded.library, _now()
+    try:
+        path = destination(arguments.to_print, f"{arguments.pathway}-record", Form.PDF)
+        if path.exists():
+            raise UnusableError(f"{path} is there already. Name another file.")
+        content = _content(runs, library, arguments.pathway, now)
+        write({path: record_pdf(content, now.date())})
+    except NotWrittenError as error:
+        raise UnusableError(error.args[0]) from error
+    except UnfitError as error:
+        raise UnusableError(f"The record does not fit on one page. {error.args[0]}") from error
+    talk(f"{path} is written.")
+    return Status.CLEAN
 
 
 def _csv(runs: Runs, pathways: list[str]) -> int:

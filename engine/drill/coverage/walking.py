@@ -99,8 +99,8 @@ class Walker:
                 if shot in shots:
                     walk = Walk()
                     _go(walk, self._came_by, state, (number, answer, shot, there))
-                    self._end(walk)
                     if rule in self.graph.set_off(walk.shots):
+                        self._end(walk)
                         return walk
                     tries -= 1
                     if not tries:

@@ -47,8 +47,11 @@ def debrief(library: Library, run: Run, next_due: date | None = None) -> Debrief
 
 
 def _shown_before(run: Run, departure: Departure | None) -> Cued | None:
-    event = departure and (departure.event or departure.then)
-    at = event.entry.at if event else None
-    cues = [each for each in run.entries if isinstance(each, Cued)]
-    earlier = [each for each in cues if at is None or each.at <= at]
-    return earlier[-1] if earlier and departure else None
+    """Return the last cue before it; what it led to itself is no cue for it."""
+    if departure is None:
+        return None
+    event = departure.event or departure.then
+    number = event.number if event else len(run.journal)
+    before = {id(entry) for entry in run.journal[:number]}
+    cues = [each for each in run.entries if isinstance(each, Cued) and id(each) in before]
+    return cues[-1] if cues else None

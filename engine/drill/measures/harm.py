@@ -35,11 +35,13 @@ class Broken:
 
     rule: Rule
     was_lucky: bool
+    is_never_right: bool = False
+    """Whether the act is one that drills name as never right."""
 
     @property
     def is_grave(self) -> bool:
         """Whether it keeps the first gate shut."""
-        return self.rule.severity in GRAVE and not self.was_lucky
+        return self.is_never_right or (self.rule.severity in GRAVE and not self.was_lucky)
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +85,11 @@ def harmful(library: Library, run: Run) -> tuple[Harmful, ...]:
     known = [_moment(library, run, event) for event in run.events]
     true = [_in_truth(library, pathway, *each) for each in zip(run.events, known, strict=True)]
     broken: dict[int, list[Broken]] = {}
-    for watch in (*_watches(library, pathway), *_made(run.rules)):
+    for watch in _made(run.rules):
+        at = _lost_at(library, run, watch, [_as_done(run, *each) for each in enumerate(known)])
+        if at is not None:
+            broken.setdefault(at, []).append(Broken(watch.rule, False, is_never_right=True))
+    for watch in _watches(library, pathway):
         at = _lost_at(library, run, watch, known)
         if at is not None:
             in_truth = _lost_at(library, run, watch, true)
@@ -96,8 +102,8 @@ def harmful(library: Library, run: Run) -> tuple[Harmful, ...]:
     )
 
 
-def _worst_first(broken: Broken) -> tuple[bool, int]:
-    return broken.was_lucky, _RANKS[broken.rule.severity]
+def _worst_first(broken: Broken) -> tuple[bool, bool, int]:
+    return not broken.is_never_right, broken.was_lucky, _RANKS[broken.rule.severity]
 
 
 @lru_cache(maxsize=16)
@@ -144,6 +150,12 @@ def _moment(library: Library, run: Run, event: Event) -> Moment:
     if seen:
         possible, last_seen = possible & ~field.every | seen, last_seen & ~field.every
     return replace(bare, asks=event.entry.finding, possible=possible, last_seen=last_seen)
+
+
+def _as_done(run: Run, number: int, moment: Moment) -> Moment:
+    """Return a moment with the act that was done, whatever other rules take it for."""
+    entry = run.events[number].entry
+    return replace(moment, act=entry.act) if isinstance(entry, Did) else moment
 
 
 def _in_truth(library: Library, pathway: PathwayId, event: Event, moment: Moment) -> Moment:

@@ -44,7 +44,7 @@ def measure(library: Library, run: Run) -> Measured:
     """Measure a run."""
     acts, pairs, harms = times(run), orders(run), harmful(library, run)
     aligned = align(library, run)
-    departures = judged(library, run.began.pathway, aligned.departures, harms, pairs)
+    departures = judged(library, run, aligned.departures, harms, pairs)
     return Measured(
         run=run,
         recognition=recognition(run),

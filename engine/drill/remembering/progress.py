@@ -11,6 +11,7 @@ from chamberwise.engine.drill.learning.course import Course, course
 from chamberwise.engine.drill.measures.gates import Result
 from chamberwise.engine.drill.measures.proportion import Share
 from chamberwise.engine.drill.measures.surviving import Duration
+from chamberwise.engine.drill.measures.walked import Answer
 from chamberwise.engine.drill.remembering.remembered import Remembered, RememberedAct
 from chamberwise.engine.drill.spacing.due import Due
 from chamberwise.engine.model.step import PathwayId
@@ -42,6 +43,10 @@ class Progress:
     """Rehearsals are not among them."""
     due: Due
     asked_on: datetime
+    met: frozenset[Answer] = frozenset()
+    """The answers that any drill came by."""
+    editions: tuple[tuple[str, int], ...] = ()
+    """How many runs that count there were of each edition."""
 
     @property
     def course(self) -> Course:

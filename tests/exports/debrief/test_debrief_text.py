@@ -11,7 +11,7 @@ from pathlib import Path
 
 from chamberwise.engine.drill.debriefing.debrief import debrief
 from chamberwise.engine.drill.debriefing.timeline import silences
-from chamberwise.engine.drill.entries import Mode
+from chamberwise.engine.drill.entries import Cued, Mode
 from chamberwise.exports.debrief.content import STANDING
 from chamberwise.exports.debrief.text import debrief_text
 
@@ -53,6 +53,18 @@ def test_the_first_departure_has_what_was_shown_done_said_and_the_source() -> No
     assert first.line == "Circulating practitioner does: Fetch the rupture box."
     assert first.sources
     assert all(source.endswith("]") for source in first.sources)
+
+
+def test_what_an_act_led_to_was_not_what_was_shown_before_it() -> None:
+    script = moved(list(doings()[:16]), "withdraw-tip", "fill-with-dispersive-viscoelastic")
+    run = drilled(script)
+    pulled = next(each for each in run.events if getattr(each.entry, "act", "") == "withdraw-tip")
+    flat = Cued(pulled.entry.at, "The chamber goes flat.")
+    place = pulled.number + 1
+    entries = (*run.entries[:place], flat, *run.entries[place:])
+    first = content(replace(run, journal=entries, entries=entries)).first_departure
+    assert first is not None
+    assert (first.done[:4], first.shown) == ("0:09", "The chamber deepens.")
 
 
 def test_a_departure_that_is_the_harm_is_talked_about_once() -> None:

@@ -21,7 +21,7 @@ from chamberwise.engine.meaning.layout import layout_of
 from chamberwise.engine.meaning.moments import Moment
 from chamberwise.engine.meaning.state import Done
 from chamberwise.engine.model.library import Library, Place
-from chamberwise.engine.model.rule import Pattern
+from chamberwise.engine.model.rule import HarmSeverity, Pattern
 
 from tests.support import rules
 from tests.support.build import act, ask, do, end, finding, library, pathway
@@ -168,9 +168,12 @@ def test_a_look_too_early_is_harmless_only_while_it_still_holds() -> None:
 
 
 def test_what_is_never_right_is_a_rule_of_its_own() -> None:
-    never = rules.rule(Pattern.ABSENCE, rules.at(act="pull"), name="never-pull")
-    found = measure(small(), replace(run("stop, pull"), rules=(never,)))
-    assert [each.broken[0].rule.id for each in found.gates.harm] == ["never-pull"]
+    never = rules.rule(Pattern.ABSENCE, rules.at(act="yank"), name="never-yank")
+    never = replace(never, severity=HarmSeverity.SERIOUS)
+    given = replace(run("stop, yank"), rules=(never,), counts_as={"yank": "withdraw"})
+    (found,) = measure(small(), given).gates.harm
+    assert [each.rule.id for each in found.broken] == ["never-yank", "fill-first"]
+    assert all(each.is_grave for each in found.broken)
 
 
 def test_an_act_that_only_drills_know_counts_as_the_one_rules_know() -> None:
