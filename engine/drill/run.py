@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import TypeAlias
 
 from chamberwise.engine.drill.entries import (
@@ -18,6 +18,9 @@ from chamberwise.engine.drill.entries import (
     Recognised,
     Resumed,
 )
+from chamberwise.engine.meaning.moments import Moment
+from chamberwise.engine.meaning.state import State
+from chamberwise.engine.model.rule import Rule
 from chamberwise.engine.model.words import ActId, FindingId, SourceId, ValueId
 
 Truth: TypeAlias = Mapping[FindingId, ValueId]
@@ -91,6 +94,16 @@ class Run:
     first_cue: Milliseconds | None
     recognised: Recognised | None
     ended: Ended | None
+    first: State | None = None
+    """Where in the pathway the drill began, with what the brief had told; else at its entry."""
+    so_far: tuple[Moment, ...] = ()
+    """What had happened before the drill began, as safety rules look at it."""
+    at_a_glance: tuple[FindingId, ...] = ()
+    """What is seen without looking, so that nobody has to look before an act."""
+    rules: tuple[Rule, ...] = ()
+    """Rules that bind drills beside the pathway's own: what is never right."""
+    counts_as: Mapping[ActId, ActId] = field(default_factory=dict)
+    """By an act that drills alone know, the act that safety rules take it for."""
 
     @property
     def counts(self) -> bool:
