@@ -18,6 +18,7 @@ from chamberwise.engine.drill.entries import (
     Rewound,
 )
 from chamberwise.engine.drill.following import acts_of
+from chamberwise.engine.drill.judging import never_right
 from chamberwise.engine.drill.playing import asked_for, begun
 from chamberwise.engine.drill.run import CriticalAct, Order, Run
 from chamberwise.engine.drill.scenario import Scenario
@@ -82,6 +83,7 @@ def as_run(drill: Drill) -> Run:
     """Return what was done in a drill, in order, and what was true each time."""
     book, began, wanted = drill.scenario.book, drill.journal[0], _wanted(drill)
     assert isinstance(began, Began)
+    before, harms = begun(drill.scenario), drill.scenario.harms
     entries = tuple(entry for _, entry in drill.stands)
     first_cue = next(
         (each.at for each in entries if isinstance(each, Cued) and each.is_first), None
@@ -101,6 +103,11 @@ def as_run(drill: Drill) -> Run:
         first_cue,
         _recognised(entries, first_cue),
         next((each for each in entries if isinstance(each, Ended)), None),
+        first=before.state,
+        so_far=before.moments,
+        at_a_glance=book.at_a_glance,
+        rules=never_right(drill.scenario),
+        counts_as={act: harm.counts_as for act, harm in harms.items() if harm.counts_as},
     )
 
 

@@ -9,9 +9,18 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from chamberwise.engine.drill.fold import Drill
+from chamberwise.engine.drill.scenario import Scenario
+from chamberwise.engine.drill.standing import Standing
 from chamberwise.engine.meaning.moments import Moment
-from chamberwise.engine.model.rule import CHAINS, AnyOf, Rule
+from chamberwise.engine.model.rule import (
+    CHAINS,
+    AnyOf,
+    Happening,
+    HarmSeverity,
+    Pattern,
+    Rule,
+    Scope,
+)
 from chamberwise.engine.model.words import ActId, FindingId
 from chamberwise.engine.proof.trace import is_lost
 
@@ -26,26 +35,45 @@ class BrokenRule:
     """Which moment of the drill, counted from 0."""
 
 
-def broken_rules(drill: Drill) -> tuple[BrokenRule, ...]:
+def never_right(scenario: Scenario) -> tuple[Rule, ...]:
+    """Return a rule for each act that is never right: it must not be done."""
+    return tuple(
+        Rule(
+            act,
+            f"Never: {scenario.title_of(act).lower()}",
+            Pattern.ABSENCE,
+            (Happening(acts=(act,)),),
+            (),
+            1,
+            Scope(),
+            harm.why,
+            HarmSeverity.SERIOUS,
+            harm.instead,
+            harm.sources,
+        )
+        for act, harm in scenario.harms.items()
+    )
+
+
+def broken_rules(scenario: Scenario, standing: Standing) -> tuple[BrokenRule, ...]:
     """Return the rules broken, in the order in which they broke."""
-    rules = drill.scenario.library.words(drill.scenario.pathway).rules.values()
-    found = [_lost(drill, rule) for rule in rules if not _is_of_the_chart(rule)]
+    rules = scenario.library.words(scenario.pathway).rules.values()
+    found = [_lost(scenario, standing, rule) for rule in rules if not _is_of_the_chart(rule)]
     return tuple(sorted(filter(None, found), key=lambda each: each.moment))
 
 
-def _lost(drill: Drill, rule: Rule) -> BrokenRule | None:
-    scenario = drill.scenario
-    numbered = list(_moments(drill, rule))
+def _lost(scenario: Scenario, standing: Standing, rule: Rule) -> BrokenRule | None:
+    numbered = list(_moments(scenario, standing, rule))
     moments = [moment for _, moment in numbered]
     at = is_lost(scenario.library, scenario.pathway, rule, moments)
     return None if at is None else BrokenRule(rule, moments[at].act, numbered[at][0])
 
 
-def _moments(drill: Drill, rule: Rule) -> Iterator[tuple[int, Moment]]:
+def _moments(scenario: Scenario, standing: Standing, rule: Rule) -> Iterator[tuple[int, Moment]]:
     """Yield the moments of a drill, with glances before each act where the rule asks for them."""
-    glances = [each for each in drill.scenario.book.at_a_glance if _asks(rule.by, each)]
+    glances = [each for each in scenario.book.at_a_glance if _asks(rule.by, each)]
     others = (*rule.of, *rule.scope.opens, *rule.scope.closes)
-    for number, moment in enumerate(drill.standing.moments):
+    for number, moment in enumerate(standing.moments):
         if moment.act is not None:
             for finding in glances:
                 if not _asks(others, finding):

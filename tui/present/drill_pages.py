@@ -103,7 +103,7 @@ def _broken(drill: Drill) -> list[str]:
         f"{each.rule.title}"
         + (f" (at: {scenario.title_of(each.act)})" if each.act else "")
         + f". {each.rule.harm} {each.rule.instead}"
-        for each in broken_rules(drill)
+        for each in broken_rules(scenario, drill.standing)
     ]
 
 

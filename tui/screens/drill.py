@@ -149,4 +149,4 @@ class DrillScreen(Screen[None]):
 
     def _to_the_end(self) -> None:
         if not self.is_told_over and len(self.told) > 1:
-            self.body.pane.scroll_end(animate=False, immediate=True)
+            self.body.pane.scroll_end(animate=False)

@@ -89,7 +89,7 @@ def acts(drill: Drill) -> list[str]:
 
 
 def broken(drill: Drill) -> dict[str, str | None]:
-    return {each.rule.id: each.act for each in broken_rules(drill)}
+    return {each.rule.id: each.act for each in broken_rules(drill.scenario, drill.standing)}
 
 
 def led_to(drill: Drill) -> list[str]:

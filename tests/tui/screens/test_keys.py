@@ -8,6 +8,7 @@ from chamberwise.exports.record.standing import STANDING
 from chamberwise.tui import actions
 from chamberwise.tui.actions import KeyAction
 from chamberwise.tui.screens.checker import CheckerScreen
+from chamberwise.tui.screens.drill import DrillScreen
 from chamberwise.tui.screens.library import LibraryScreen
 from chamberwise.tui.screens.map import MapScreen
 from chamberwise.tui.screens.name import NameScreen
@@ -29,6 +30,7 @@ TABLES: list[tuple[type[Screen[object]], tuple[KeyAction, ...]]] = [
     (LibraryScreen, actions.LIBRARY),
     (CheckerScreen, actions.CHECKER),
     (SheetsScreen, actions.SHEETS),
+    (DrillScreen, actions.DRILL),
     (OfferScreen, actions.OFFER),
     (Panel, actions.PANEL),
     (MapScreen, actions.MAP),
