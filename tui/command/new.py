@@ -13,6 +13,7 @@ from chamberwise.tui.command.status import Status
 
 EXAMPLE = """example:
   chamberwise new wound-burn --title "Wound burn"
+  chamberwise new our-unit --over posterior-capsule-rupture --unit "Our unit"
 """
 
 
@@ -21,6 +22,10 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     parser = commands.add_parser("new", help="a pathway to start from", epilog=EXAMPLE)
     parser.add_argument("name", metavar="ID", help="small letters, figures and hyphens")
     parser.add_argument("--title", help="what it is called; left out, made from the ID")
+    parser.add_argument(
+        "--over", metavar="PATHWAY", help="a unit's local sheet over that pathway instead"
+    )
+    parser.add_argument("--unit", metavar="NAME", help="with --over: whose sheet it is")
     parser.add_argument("--out", type=Path, metavar="DIR", default=Path(), help="where to write it")
     add_library(parser)
     parser.set_defaults(run=run)
@@ -32,6 +37,10 @@ def run(arguments: Namespace) -> int:
     from chamberwise.exports.scaffold.render import new_pathway
 
     name = _name(arguments.name)
+    if arguments.over is not None:
+        from chamberwise.tui.command.new_local import new_local
+
+        return new_local(arguments, name)
     path = arguments.out / f"{name}.yaml"
     if path.exists() or path.is_symlink():
         raise UnusableError(f"{path} is there already. Choose another name, or move it away.")
