@@ -12,11 +12,20 @@ from chamberwise.engine.reading.digest import reached_by_handover
 
 def open_choices(library: Library, pathway: PathwayId) -> tuple[Finding, ...]:
     """Return every choice that walks from a pathway come to and that is not set, each once."""
+    return tuple(
+        finding
+        for finding in every_choice(library, pathway)
+        if finding.choice and finding.choice.chosen is None
+    )
+
+
+def every_choice(library: Library, pathway: PathwayId) -> tuple[Finding, ...]:
+    """Return every choice that walks from a pathway come to, each once, as they are met."""
     found = {
         finding.id: finding
         for name in reached_by_handover(library, pathway)
         for finding in _named(library, name)
-        if finding.choice is not None and finding.choice.chosen is None
+        if finding.choice is not None
     }
     return tuple(found.values())
 

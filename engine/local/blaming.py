@@ -37,8 +37,11 @@ def blamed(
 
     told, looked_for = [], 0
     for problem in problems:
-        is_new = problem.file != sheet.shown_as and _key(problem) not in found(())
-        if is_new and (problem.code == UNUSED or _is_chosen_away(problem, sheet, found)):
+        is_below = problem.file != sheet.shown_as
+        if is_below and _is_chosen_away(problem, sheet, found):
+            continue
+        is_new = is_below and _key(problem) not in found(())
+        if is_new and problem.code == UNUSED:
             continue
         if is_new and looked_for < MOST and sheet.sheet is not None:
             looked_for += 1

@@ -21,11 +21,15 @@ from chamberwise.engine.local.naming import unknown_names
 from chamberwise.engine.local.rewording import no_text
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId
+from chamberwise.engine.reading.codes import TOO_LARGE
 from chamberwise.engine.reading.digest import reached_by_handover
 from chamberwise.engine.reading.library import File, Loaded, assemble, understood
 from chamberwise.engine.reading.local_sheet import LocalSheet, Operation, Verb
 from chamberwise.engine.reading.tree import Tree
 from chamberwise.engine.stamp.content import content_digest
+
+MOST_OPERATIONS = 1000
+"""Each is held against all before it."""
 
 
 def base_digest(library: Library, pathway: PathwayId) -> str:
@@ -43,7 +47,8 @@ def localised(base: Loaded, file: File, leaving_out: Collection[Pointer] = ()) -
     covers = reached_by_handover(base.library, sheet.local.over)
     _compare_base(base, sheet, tree)
     operations = [each for each in sheet.operations if each.at not in leaving_out]
-    places = _resolved(base, covers, operations, tree)
+    _refuse_too_many(operations, tree)
+    places = _resolved(base, covers, operations[:MOST_OPERATIONS], tree)
     if any(_stops(each) for each in tree.problems):
         return _unchanged(base, shown)
     trees = dict(applied(base, tree, places))
@@ -109,6 +114,14 @@ def _compare_base(base: Loaded, sheet: LocalSheet, tree: Tree) -> None:
         f"If the sheet still fits, write `edition: {edition}` and `digest: {now}`."
     )
     tree.problems.append(codes.BASE_CHANGED.at(tree.file, at, tree.span(at), message, advice))
+
+
+def _refuse_too_many(operations: list[Operation], tree: Tree) -> None:
+    if len(operations) > MOST_OPERATIONS:
+        at = operations[MOST_OPERATIONS].said
+        message = f"more than {MOST_OPERATIONS:,} changes in one sheet"
+        advice = "A unit that changes so much writes a pathway of its own."
+        tree.problems.append(TOO_LARGE.at(tree.file, at, tree.span(at), message, advice))
 
 
 def _resolved(

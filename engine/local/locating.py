@@ -133,12 +133,16 @@ def _refuse_orphan(words: list[str], file: File, operation: Operation) -> None:
     """Refuse to put something where nothing stands that could hold it."""
     *above, last = operation.place
     holder = node_at(file.tree.root, tuple(above))
-    if isinstance(holder, Listing) and isinstance(last, int) and last > len(holder.items):
+    if isinstance(holder, Listing) and isinstance(last, int) and last != len(holder.items):
         advice = f"The next item is number {len(holder.items) + 1}."
-        raise NowhereError(f"`{pointer_text(operation.place)}` leaves a gap", advice)
-    is_new_table = len(above) == 1 and above[0] in TABLES
-    if holder is None and not is_new_table:
-        raise _nowhere(words, file, tuple(above))
+        raise NowhereError(f"`{pointer_text(operation.place)}` is not the next item", advice)
+    is_new_table = holder is None and len(above) == 1 and above[0] in TABLES
+    if not is_new_table and not isinstance(holder, Listing if isinstance(last, int) else Table):
+        if holder is None:
+            raise _nowhere(words, file, tuple(above))
+        message = f"`{pointer_text(tuple(above))}` holds nothing called `{last}`"
+        advice = "Name an item of a list by its number, and anything else by its name."
+        raise NowhereError(message, advice)
     if operation.after and operation.after not in getattr(holder, "entries", {}):
         known = list(getattr(holder, "entries", {}))
         advice = did_you_mean(operation.after, known, "Name what it follows, or leave `after` out.")

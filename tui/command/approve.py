@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 
 EXAMPLE = """example:
   chamberwise approve our-unit.yaml --by "Dr A. Example, clinical lead"
-  chamberwise approve my-pathway.yaml --by "Clinical governance lead" --on 2026-11-28
+  chamberwise approve my-pathway.yaml --by "Clinical lead" --on 2026-11-28
 
 The approver is not among the authors, every choice is made, no check finds an
 error, every safety rule holds or is switched off by name, and the edition is a

@@ -26,7 +26,7 @@ if TYPE_CHECKING:
 EXAMPLE = """example:
   chamberwise check                          the whole library
   chamberwise check my-pathway.yaml --watch  again at every save
-  chamberwise check our-unit.yaml            a local sheet, with the pathway below
+  chamberwise check our-unit.yaml            a local sheet and what it lies over
 """
 SECONDS_BETWEEN_LOOKS = 0.2
 

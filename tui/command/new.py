@@ -20,6 +20,7 @@ EXAMPLE = """example:
   chamberwise new wound-burn
   chamberwise new wound-burn --title "Wound burn" --author "Theatre lead"
   chamberwise new wound-burn --from steps.csv
+  chamberwise new our-unit --over posterior-capsule-rupture --unit "Our unit"
 
 At a terminal it asks for what no option gives. Enter alone takes what stands
 in brackets.
@@ -42,6 +43,10 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
         metavar="CSV",
         help="a sheet of steps, as `chamberwise steps` writes one",
     )
+    parser.add_argument(
+        "--over", metavar="PATHWAY", help="a unit's local sheet over that pathway instead"
+    )
+    parser.add_argument("--unit", metavar="NAME", help="with --over: whose sheet it is")
     parser.add_argument("--out", type=Path, metavar="DIR", default=Path(), help="where to write it")
     add_library(parser)
     parser.set_defaults(run=run)
@@ -53,6 +58,10 @@ def run(arguments: Namespace) -> int:
     from chamberwise.exports.scaffold.render import new_pathway
 
     name = named(arguments.name)
+    if arguments.over is not None:
+        from chamberwise.tui.command.new_local import new_local
+
+        return new_local(arguments, name)
     path = arguments.out / f"{name}.yaml"
     refuse_what_is_there(path)
     library = asked((), arguments.library).loaded.library

@@ -21,7 +21,8 @@ AHEAD = timedelta(days=60)
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield a notice in the sixty days before `review by`."""
     due = subject.pathway.review_by
-    if subject.today <= due and due - subject.today <= AHEAD:
+    is_ahead = max(subject.today, subject.pathway.reviewed) <= due
+    if is_ahead and due - subject.today <= AHEAD:
         days = (due - subject.today).days
         message = f"review is due by {due.isoformat()}, in {days} {'day' if days == 1 else 'days'}"
         advice = "Ask those who know the pathway now, then set `reviewed` and `review by`."

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from functools import partial
+from pathlib import Path
 
 import pytest
-from chamberwise.engine.checks.run import check_for_walk
+from chamberwise.engine.checks.run import check_files, check_for_walk
 from chamberwise.engine.local.breaking import broken_by
 from chamberwise.engine.local.localising import base_digest, localised
 from chamberwise.engine.proof.prove import prove
@@ -38,10 +39,10 @@ def test_an_empty_sheet_changes_nothing_but_who_stands_for_it() -> None:
 
 
 @pytest.mark.parametrize("path", SHEETS, ids=[path.stem for path in SHEETS])
-def test_applying_is_deterministic_and_leaves_what_was_read_alone(path: object) -> None:
+def test_applying_is_deterministic_and_leaves_what_was_read_alone(path: Path) -> None:
     before = content_digest(below().library, PATHWAY)
     texts = {name: (file.text, list(file.problems)) for name, file in below().files.items()}
-    one, two = (localised(below(), read_file(path)) for _ in "12")  # type: ignore[arg-type]
+    one, two = (localised(below(), read_file(path)) for _ in "12")
     assert one.library.pathways == two.library.pathways
     assert content_digest(one.library, PATHWAY) == content_digest(two.library, PATHWAY)
     assert content_digest(below().library, PATHWAY) == before
@@ -49,8 +50,8 @@ def test_applying_is_deterministic_and_leaves_what_was_read_alone(path: object) 
 
 
 @pytest.mark.parametrize("path", SHEETS, ids=[path.stem for path in SHEETS])
-def test_no_sheet_takes_away_or_bends_a_rule(path: object) -> None:
-    library = localised(below(), read_file(path)).library  # type: ignore[arg-type]
+def test_no_sheet_takes_away_or_bends_a_rule(path: Path) -> None:
+    library = localised(below(), read_file(path)).library
     off = {name: rule for name, (rule, _) in switched_off(library, PATHWAY).items()}
     bound = {rule.id: rule for rule in rules_for(library, PATHWAY)} | off
     for rule in rules_for(below().library, PATHWAY):
@@ -217,3 +218,42 @@ def test_every_text_of_the_library_can_be_reworded_where_it_stands() -> None:
     stops = partial(filter, lambda each: each.severity == "error")
     assert list(stops(localised(below(), file).files["words.yaml"].problems)) == []
     assert len(lines) > 25
+
+
+ODD = (
+    *("", "~", "[]", "{}", "x", "0", "-1", "steps", "steps / tell", "steps / tell / do / 9 / does"),
+    *("[[[1]]]", "{a: {b: c}}", "'", "rules", " / ", "steps / 1", "phases / 1 / 2", "title / x"),
+    *("!tag x", "&a x", "*a", "2026-02-30", "30 s", "ZE6X-PR7Y-B0Q0", "\u202e", "\t", "a: b: c"),
+)
+
+
+@given(st.sampled_from(SHEETS), st.integers(0, 60), st.sampled_from(ODD), st.booleans())
+def test_whatever_stands_in_a_sheet_there_is_a_verdict_and_never_a_traceback(
+    path: Path, number: int, odd: str, after_the_colon: bool
+) -> None:
+    lines = path.read_text(encoding="utf-8").splitlines()
+    number %= len(lines)
+    kept = lines[number].partition(": ")[0] + ": " if after_the_colon else ""
+    lines[number] = f"{kept}{odd}"
+    file = read_text("\n".join(lines) + "\n", path.name)
+    if file.sheet is None and not file.problems:
+        return
+    loaded = localised(below(), file)
+    assert loaded.library.shared.rules == below().library.shared.rules
+    found = check_files(loaded, list(loaded.files), TODAY)
+    assert all(each.message and each.advice for each in found)
+
+
+@pytest.mark.parametrize(
+    "place", ["steps / 3", "steps / fill / do / first", "title / x", "start / 1"]
+)
+def test_an_addition_where_nothing_can_hold_it_is_refused(place: str) -> None:
+    text = f"{HEAD}changes:\n  - {{add: {place}, as: x, because: Made up.}}\n"
+    codes = [each.code for each in problems(read_text(text, "odd.yaml"))]
+    assert codes == ["no-such-place"]
+
+
+def test_more_changes_than_any_unit_makes_are_refused() -> None:
+    one = "  - {change: steps / tell / go to, expects: closed, to: fill, because: X.}\n"
+    told = problems(read_text(f"{HEAD}changes:\n{one * 1001}", "many.yaml"))
+    assert "too-large" in {each.code for each in told}
