@@ -7,7 +7,9 @@ import pytest
 from chamberwise.exports.record.standing import STANDING
 from chamberwise.tui import actions
 from chamberwise.tui.actions import KeyAction
+from chamberwise.tui.screens.calculations import CalculationsScreen
 from chamberwise.tui.screens.checker import CheckerScreen
+from chamberwise.tui.screens.form import FormScreen
 from chamberwise.tui.screens.library import LibraryScreen
 from chamberwise.tui.screens.map import MapScreen
 from chamberwise.tui.screens.name import NameScreen
@@ -29,6 +31,8 @@ TABLES: list[tuple[type[Screen[object]], tuple[KeyAction, ...]]] = [
     (LibraryScreen, actions.LIBRARY),
     (CheckerScreen, actions.CHECKER),
     (SheetsScreen, actions.SHEETS),
+    (CalculationsScreen, actions.CALCULATIONS),
+    (FormScreen, actions.FORM),
     (OfferScreen, actions.OFFER),
     (Panel, actions.PANEL),
     (MapScreen, actions.MAP),
