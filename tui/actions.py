@@ -68,6 +68,9 @@ LIBRARY = (
     KeyAction("drill", ("d",), "d", "drill", "rehearse it against the clock, in your own words"),
     KeyAction("prove", ("p",), "p", "check and prove", "its problems, and its rules on every walk"),
     KeyAction("sheets", ("o",), "o", "on paper", "print a sheet of it into this folder"),
+    KeyAction(
+        "calculations", ("w",), "w", "work", "lens, dose, risk and dates, line by line", spare=1
+    ),
     HELP,
     QUIT,
     STOP,
@@ -93,6 +96,30 @@ CHECKER = (
     KeyAction("close", ("escape",), "Esc", "back", "back to the library"),
     HELP,
     QUIT,
+    STOP,
+)
+
+CALCULATIONS = (
+    KeyAction("up", ("up",), "Up/Down", "choose", "the calculation above or below"),
+    KeyAction("down", ("down",), "Down", "down", "the calculation below", False),
+    KeyAction("open", ("enter",), "Enter", "open", "the form of the calculation marked with >"),
+    KeyAction("close", ("escape",), "Esc", "back", "back to the library"),
+    QUIT,
+    STOP,
+)
+
+FORM = (
+    KeyAction(
+        "take",
+        ("enter",),
+        "Enter",
+        "next",
+        "keep what was typed and go on; after the last, work it",
+    ),
+    KeyAction("up", ("up",), "Up/Down", "choose", "the input above or below"),
+    KeyAction("down", ("down",), "Down", "down", "the input below", False),
+    KeyAction("work", ("ctrl+g",), "Ctrl+G", "work it", "work it from what was typed so far"),
+    KeyAction("close", ("escape",), "Esc", "back", "back to the calculations"),
     STOP,
 )
 

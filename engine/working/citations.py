@@ -240,6 +240,13 @@ LIDOCAINE_US = Source(
 LIDOCAINE_AUSTRALIA = Source(
     "lidocaine-australia", "New South Wales page: plain 3 mg/kg", Mark.READ
 )
+LIPID = Source(
+    "lipid-guideline-2010",
+    "Anaesthetists' guideline on severe local anaesthetic toxicity, 2010",
+    Mark.READ,
+    "rightdecisions.scot.nhs.uk",
+    "As restated by a health service; the guideline itself is from memory.",
+)
 ACETAZOLAMIDE = Source(
     "acetazolamide-label",
     "Label of acetazolamide 500 mg for injection",

@@ -32,6 +32,7 @@ NAMES = (
     "acetylcholine",
     "carbachol",
     "lidocaine-ceiling",
+    "lipid-rescue",
     "acetazolamide",
     "mannitol",
     "after-care-dates",

@@ -1,4 +1,4 @@
-"""A working as text, nothing wider than 78 columns but a long line of numbers."""
+"""A working as text, nothing wider than 76 columns but a long line of numbers."""
 
 from __future__ import annotations
 
@@ -9,7 +9,8 @@ from chamberwise.engine.model.words import Source
 from chamberwise.engine.working.form import STANDING
 from chamberwise.engine.working.working import Heading, Line, Step, Table, Told, Working
 
-WIDTH = 78
+WIDTH = 76
+"""Columns, so that a terminal of 80 shows it whole between its edges."""
 ASSUMED = " (assumed)"
 
 

@@ -148,6 +148,22 @@ def test_mannitol_by_weight(weight: str, one: str, low: str, high: str) -> None:
     assert habit.result("high-volume") == Decimal(one)
 
 
+LIPID = (
+    ("50", "75", "12.5", "600"),
+    ("60", "90", "15", "720"),
+    ("70", "105", "17.5", "840"),
+    ("80", "120", "20", "960"),
+)
+"""Weight; bolus in mL, rate in mL/min, ceiling in mL (guideline read second-hand; computed)."""
+
+
+@pytest.mark.parametrize(("weight", "bolus", "rate", "ceiling"), LIPID)
+def test_lipid_by_weight(weight: str, bolus: str, rate: str, ceiling: str) -> None:
+    found = work("lipid-rescue", weight=f"{weight} kg")
+    told = [found.result(name) for name in ("bolus", "rate", "ceiling")]
+    assert told == [Decimal(each) for each in (bolus, rate, ceiling)]
+
+
 def test_acetazolamide_made_up() -> None:
     """500 mg with at least 5 mL; above 1 g in 24 hours adds nothing (label, read)."""
     found = work("acetazolamide", already="750 mg")

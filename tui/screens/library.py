@@ -141,6 +141,12 @@ class LibraryScreen(Screen[None]):
 
         self.app.push_screen(SheetsScreen(self.setting, self.rows[self.chosen].id))
 
+    def action_calculations(self) -> None:
+        """Choose a calculation to work."""
+        from chamberwise.tui.screens.calculations import CalculationsScreen
+
+        self.app.push_screen(CalculationsScreen())
+
     def _offered(self, choice: str | None) -> None:
         if choice is None:
             return
