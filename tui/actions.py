@@ -67,6 +67,7 @@ LIBRARY = (
     KeyAction("open", ("enter",), "Enter", "open", "walk the pathway marked with >"),
     KeyAction("prove", ("p",), "p", "check and prove", "its problems, and its rules on every walk"),
     KeyAction("sheets", ("o",), "o", "on paper", "print a sheet of it into this folder"),
+    KeyAction("write", ("e",), "e", "write", "beside your editor, its state at every save", False),
     HELP,
     QUIT,
     STOP,
@@ -79,6 +80,19 @@ CHECKER = (
     KeyAction("page_down", ("pagedown", "space"), "PgDn", "read on", "more of it", spare=1),
     KeyAction("page_up", ("pageup",), "PgUp", "read back", "the part before", False),
     KeyAction("close", ("escape",), "Esc", "back", "back to the library"),
+    HELP,
+    QUIT,
+    STOP,
+)
+
+DRAFT = (
+    KeyAction("view", tuple("1234"), "1-4", "view", "1 problems, 2 steps, 3 rules, 4 the chart"),
+    KeyAction("next_view", ("tab",), "Tab", "next view", "the view after this one", spare=2),
+    KeyAction("up", ("up",), "Up/Down", "choose", "the row above or below"),
+    KeyAction("down", ("down",), "Down", "down", "the row below", False),
+    KeyAction("page_down", ("pagedown", "space"), "PgDn", "read on", "more of it", spare=1),
+    KeyAction("page_up", ("pageup",), "PgUp", "read back", "the part before", False),
+    KeyAction("close", ("escape",), "Esc", "back", "back to where you were"),
     HELP,
     QUIT,
     STOP,

@@ -6,6 +6,7 @@ import asyncio
 from collections.abc import Sequence
 from contextlib import suppress
 from signal import SIGTERM
+from typing import TYPE_CHECKING
 
 from chamberwise.tui.screens.library import LibraryScreen
 from chamberwise.tui.screens.walk import WalkScreen
@@ -15,6 +16,9 @@ from chamberwise.tui.widgets.colourless import Colourless
 from textual.app import App
 from textual.filter import LineFilter
 
+if TYPE_CHECKING:
+    from chamberwise.tui.drafting import Draft
+
 INTERRUPTED = 130
 
 OWN_PALETTE = "ansi-dark"
@@ -22,7 +26,7 @@ OWN_PALETTE = "ansi-dark"
 
 
 class WalkProgram(App[int]):
-    """Opens at a walk where one is given, else at the library."""
+    """Opens at a walk or a draft where one is given, else at the library."""
 
     CSS_PATH = "styles/program.tcss"
     ENABLE_COMMAND_PALETTE = False
@@ -34,12 +38,14 @@ class WalkProgram(App[int]):
         sitting: Sitting | None = None,
         remarks: Sequence[str] = (),
         record_to: str = "",
+        draft: Draft | None = None,
     ) -> None:
         super().__init__(ansi_color=True)
         self.setting = setting
         self.sitting = sitting
         self.remarks = remarks
         self.record_to = record_to
+        self.draft = draft
         self.animation_level = "none"
         self.colourless = [] if setting.colour else [Colourless()]
         self.theme = OWN_PALETTE
@@ -54,6 +60,10 @@ class WalkProgram(App[int]):
             asyncio.get_running_loop().add_signal_handler(SIGTERM, self.action_interrupt)
         if self.sitting is not None:
             self.push_screen(WalkScreen(self.sitting, self.remarks, self.record_to))
+        elif self.draft is not None:
+            from chamberwise.tui.screens.draft import DraftScreen
+
+            self.push_screen(DraftScreen(self.setting, self.draft))
         else:
             self.push_screen(LibraryScreen(self.setting))
 

@@ -19,6 +19,7 @@ COMMANDS = (
     "stamp",
     "compare",
     "new",
+    "write",
     "explain",
     "steps",
 )
