@@ -71,6 +71,7 @@ LIBRARY = (
     KeyAction(
         "calculations", ("w",), "w", "work", "lens, dose, risk and dates, line by line", spare=1
     ),
+    KeyAction("write", ("e",), "e", "write", "beside your editor, its state at every save", False),
     HELP,
     QUIT,
     STOP,
@@ -104,6 +105,19 @@ CALCULATIONS = (
     KeyAction("down", ("down",), "Down", "down", "the calculation below", False),
     KeyAction("open", ("enter",), "Enter", "open", "the form of the calculation marked with >"),
     KeyAction("close", ("escape",), "Esc", "back", "back to the library"),
+    QUIT,
+    STOP,
+)
+
+DRAFT = (
+    KeyAction("view", tuple("1234"), "1-4", "view", "1 problems, 2 steps, 3 rules, 4 the chart"),
+    KeyAction("next_view", ("tab",), "Tab", "next view", "the view after this one", spare=2),
+    KeyAction("up", ("up",), "Up/Down", "choose", "the row above or below"),
+    KeyAction("down", ("down",), "Down", "down", "the row below", False),
+    KeyAction("page_down", ("pagedown", "space"), "PgDn", "read on", "more of it", spare=1),
+    KeyAction("page_up", ("pageup",), "PgUp", "read back", "the part before", False),
+    KeyAction("close", ("escape",), "Esc", "back", "back to where you were"),
+    HELP,
     QUIT,
     STOP,
 )

@@ -23,6 +23,8 @@ COMMANDS = (
     "print",
     "stamp",
     "new",
+    "write",
+    "explain",
     "steps",
     "compare",
     "approve",
