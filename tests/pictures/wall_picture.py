@@ -10,7 +10,7 @@ from pathlib import Path
 
 from chamberwise.engine.reading.library import load_library
 from chamberwise.exports.paper.sheet import Sheet
-from chamberwise.exports.paper.sizes import Paper, Sized, Turn
+from chamberwise.exports.paper.sizes import Paper, Sized
 from chamberwise.exports.printing.kind import Kind
 from chamberwise.exports.printing.marking import marked_png
 from chamberwise.exports.printing.printing import Job, laid_out, ordered, sheet_of
@@ -20,7 +20,7 @@ ROOT = Path(__file__).parents[2]
 PICTURE = ROOT / "exports" / "pictures" / "wall-chart.png"
 PATHWAY = "posterior-capsule-rupture"
 MADE = date(2026, 11, 25)
-SIZED = Sized(Paper.A3, Turn.LANDSCAPE)
+SIZED = Sized(Paper.A3)
 WIDTH = 960
 """Of the picture, in pixels."""
 
