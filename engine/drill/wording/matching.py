@@ -192,7 +192,7 @@ def in_safe_order(book: Phrasebook, found: Sequence[Near]) -> list[Near]:
     """Return what to choose from: a wrong act comes first only where no right one is as near."""
     near = list(found[:MOST_ASKED])
     if near and book.is_harmful(near[0].target):
-        limit = near[0].score - CLEARLY_NOT_HARM
+        limit = near[0].score - CLEARLY
         right = [each for each in found if not book.is_harmful(each.target) and each.score >= limit]
         if right:
             near = [right[0], *(each for each in near if each is not right[0])]
