@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
@@ -45,10 +45,13 @@ class Runs:
     def begin(self, began: Began) -> int:
         """Write down that a drill began, and return the number of its run."""
         with self._writing() as database:
-            made = database.execute("INSERT INTO runs (began) VALUES (?)", (moment(began.on),))
-            run = made.lastrowid
-            assert run is not None
-            database.execute("INSERT INTO events VALUES (?, 0, ?)", (run, encode(began)))
+            return self._begin(database, began)
+
+    def _begin(self, database: sqlite3.Connection, began: Began) -> int:
+        made = database.execute("INSERT INTO runs (began) VALUES (?)", (moment(began.on),))
+        run = made.lastrowid
+        assert run is not None
+        database.execute("INSERT INTO events VALUES (?, 0, ?)", (run, encode(began)))
         return run
 
     def append(self, run: int, number: int, entry: Entry) -> None:
@@ -62,18 +65,33 @@ class Runs:
         Of runs that count, each critical act is due again by how it went.
         """
         with self._writing() as database:
-            database.execute(RESULTS, result_row(run, remembered))
+            self._follow(database, run, remembered)
+
+    def keep(self, journal: Sequence[Entry], remembered: Remembered) -> int:
+        """Keep a drill that is over, journal and all, whole or not at all; return its number."""
+        began = journal[0]
+        assert isinstance(began, Began)
+        with self._writing() as database:
+            run = self._begin(database, began)
             database.executemany(
-                "INSERT INTO acts VALUES (?, ?, ?, ?, ?, ?, ?)",
-                [act_row(run, place, act) for place, act in enumerate(remembered.acts)],
+                "INSERT INTO events VALUES (?, ?, ?)",
+                [(run, place, encode(entry)) for place, entry in enumerate(journal) if place],
             )
-            database.executemany(
-                "INSERT INTO met VALUES (?, ?, ?, ?, 1) "
-                "ON CONFLICT DO UPDATE SET times = times + 1",
-                [(remembered.pathway, *place, answer) for place, answer in remembered.met],
-            )
-            if remembered.counts:
-                self._remember(database, remembered)
+            self._follow(database, run, remembered)
+        return run
+
+    def _follow(self, database: sqlite3.Connection, run: int, remembered: Remembered) -> None:
+        database.execute(RESULTS, result_row(run, remembered))
+        database.executemany(
+            "INSERT INTO acts VALUES (?, ?, ?, ?, ?, ?, ?)",
+            [act_row(run, place, act) for place, act in enumerate(remembered.acts)],
+        )
+        database.executemany(
+            "INSERT INTO met VALUES (?, ?, ?, ?, 1) ON CONFLICT DO UPDATE SET times = times + 1",
+            [(remembered.pathway, *place, answer) for place, answer in remembered.met],
+        )
+        if remembered.counts:
+            self._remember(database, remembered)
 
     def _remember(self, database: sqlite3.Connection, remembered: Remembered) -> None:
         for each in remembered.acts:

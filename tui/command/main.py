@@ -23,9 +23,8 @@ COMMANDS = (
     "print",
     "stamp",
     "new",
-    "write",
-    "explain",
     "steps",
+    "write",
     "compare",
     "approve",
 )
