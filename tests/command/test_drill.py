@@ -34,7 +34,7 @@ def test_the_same_script_gives_the_same_words(
     text = "hold still\nstop\n@12 the capsule has gone!\nfill the chamber\ntake the tip out\n"
     first = drill(capsys, typed, text)
     assert first == drill(capsys, typed, text)
-    assert "Said what it was 12 s after the first cue." in first
+    assert "Cue to saying what it is: 12 s" in first
     assert "never operative skill" in first
     assert "no published benchmark" in first
     assert "never live care" in first
