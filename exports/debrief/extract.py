@@ -21,6 +21,7 @@ from chamberwise.exports.debrief.figures import figures, seconds
 from chamberwise.exports.debrief.gates import gates
 from chamberwise.exports.debrief.questions import questions
 from chamberwise.exports.debrief.wording import Wording, clock, lowered
+from chamberwise.exports.record.standing import marks
 
 SHORT_DIGEST = 12
 REHEARSED = "a rehearsal, which does not count"
@@ -34,7 +35,7 @@ def debrief_content(library: Library, of: Debrief) -> DebriefContent:
     later = [each for each in measured.departures if not each.is_harmless][1:]
     return DebriefContent(
         title=library.pathways[run.began.pathway].title,
-        head=tuple(_head(of)),
+        head=tuple(_head(library, of)),
         result=_result(of),
         gates=gates(measured, words),
         talking=tuple(_talking(of, words)),
@@ -58,8 +59,11 @@ def debrief_content(library: Library, of: Debrief) -> DebriefContent:
     )
 
 
-def _head(of: Debrief) -> Iterator[tuple[str, str]]:
+def _head(library: Library, of: Debrief) -> Iterator[tuple[str, str]]:
     began = of.measured.run.began
+    status = marks(library.pathways[began.pathway], began.on.date())
+    if status:
+        yield "Status", f"{', '.join(status)}: not approved for clinical use"
     yield "Drill", f"{began.scenario}, seed {began.seed}"
     yield "Mode", began.mode.value
     yield "On", day(began.on.date())

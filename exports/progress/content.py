@@ -51,6 +51,8 @@ class ProgressContent:
     title: str
     pathway: str
     asked_on: str
+    status: str
+    """The marks of the pathway, as DRAFT; nothing where it is approved and current."""
     runs: int
     counted: tuple[str, ...]
     strip: str

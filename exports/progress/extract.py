@@ -23,6 +23,7 @@ from chamberwise.exports.progress.content import (
     ProgressContent,
 )
 from chamberwise.exports.record.naming import act_title
+from chamberwise.exports.record.standing import marks
 
 STRIP = 60
 FEWEST = 5
@@ -39,6 +40,7 @@ def progress_content(library: Library, of: Progress, signs: Sequence[str]) -> Pr
         title=pathway.title if pathway else of.pathway,
         pathway=of.pathway,
         asked_on=day(of.asked_on.date()),
+        status=", ".join(marks(pathway, of.asked_on.date())) if pathway else "",
         runs=len(of.results),
         counted=tuple(_counted(of)),
         strip="".join(sign[each] for each in of.results[-STRIP:]),

@@ -65,7 +65,8 @@ def _act(row: ActRow) -> Iterator[Block]:
 
 def _head(of: ProgressContent) -> Group:
     runs = f"{of.runs} run{'s' * (of.runs != 1)} that count"
-    told = f"Pathway {of.pathway}. As of {of.asked_on}. {runs}."
+    status = f"Status of the pathway: {of.status}. " if of.status else ""
+    told = f"{status}Pathway {of.pathway}. As of {of.asked_on}. {runs}."
     title = Block(plain(f"Record of drills: {of.title}"), TITLE, Role.TITLE)
     return Group((title, Block(plain(told), REMARK, Role.NOTE, before=0.6)), GAP)
 

@@ -28,6 +28,8 @@ def _lines(of: ProgressContent) -> Iterator[str]:
     yield from _wrapped(f"Progress: {of.title}")
     runs = "1 run that counts" if of.runs == 1 else f"{of.runs} runs that count"
     yield f"Pathway {of.pathway}. As of {of.asked_on}. {runs}."
+    if of.status:
+        yield f"Status of the pathway: {of.status}"
     yield from ("", "DUE")
     for each in of.due:
         yield from _wrapped(each, "  - ")

@@ -20,15 +20,20 @@ class Due:
 
 
 def due(memories: Iterable[Memory], now: datetime) -> Due:
-    """Return what is due. Nothing is said of who should have done what by when."""
+    """Return what is due, an act in one context at a time.
+
+    Nothing is said of who should have done what by when.
+    """
     known = list(memories)
     ripe = [each for each in known if each.due <= now]
     ripe.sort(key=lambda each: (recall(each, now), each.due, each.act, each.context))
+    first = {each.act: each for each in reversed(ripe)}
+    shown = [each for each in ripe if first[each.act] is each][:AT_ONCE]
     later = [each.due for each in known if each.due > now]
     last = max((each.last for each in known), default=None)
     return Due(
-        tuple(ripe[:AT_ONCE]),
-        max(0, len(ripe) - AT_ONCE),
+        tuple(shown),
+        len(ripe) - len(shown),
         min(later, default=None),
         warm_up=last is not None and now - last >= BREAK,
     )

@@ -32,6 +32,10 @@ def test_the_harm_is_named_first_with_its_time_and_the_right_way() -> None:
     assert time.stands == "not looked at before A and B are open"
 
 
+def test_a_pathway_that_nobody_approved_says_so() -> None:
+    assert content(eventful()).head[0] == ("Status", "DRAFT: not approved for clinical use")
+
+
 def test_at_most_three_things_to_talk_about_and_one_of_them_good() -> None:
     found = content(eventful())
     assert len(found.talking) == 3

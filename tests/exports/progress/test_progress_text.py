@@ -59,6 +59,10 @@ def test_many_runs_come_with_their_limits() -> None:
     assert "Signalled at run 10" in said
 
 
+def test_a_pathway_that_nobody_approved_says_so() -> None:
+    assert "Status of the pathway: DRAFT\n" in told(progress(MET))
+
+
 def test_the_strip_and_the_months_are_readable_without_colour() -> None:
     said = told(progress(NOT_YET, LATE, MET, MET))
     assert "RUNS: # met, + done, late, . not yet\n  .+##\n" in said

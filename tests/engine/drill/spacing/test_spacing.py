@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 import pytest
@@ -106,6 +107,13 @@ def test_never_a_pile_only_the_three_most_perishable() -> None:
     found = due([memory(f"act-{days}", days, -1) for days in (3, 9, 4, 12, 6)], NOW)
     assert [each.act for each in found.now] == ["act-12", "act-9", "act-6"]
     assert found.more == 2
+
+
+def test_an_act_due_in_several_contexts_is_shown_in_the_most_perishable() -> None:
+    both = [replace(memory("one", days, -1), context=f"stage-{days}") for days in (3, 9)]
+    found = due([*both, memory("other", 1, -1)], NOW)
+    assert [(each.act, each.context) for each in found.now] == [("one", "stage-9"), ("other", "")]
+    assert found.more == 1
 
 
 def test_what_is_not_due_yet_says_when() -> None:
