@@ -2,14 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from itertools import groupby
-
 from chamberwise.engine.chart.labels import either
 from chamberwise.engine.chart.ways import ways
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
-from chamberwise.engine.model.step import Action, Line, Outcome, PathwayId, Question, StepId
+from chamberwise.engine.model.step import Action, PathwayId, Question, StepId
 from chamberwise.engine.model.step import SignalWord as Signal
 from chamberwise.exports.control.content import day
 from chamberwise.exports.pocket.content import (
@@ -20,7 +17,8 @@ from chamberwise.exports.pocket.content import (
     Note,
     PocketCard,
 )
-from chamberwise.exports.script.headlines import headline, spoken, way_words
+from chamberwise.exports.script.duties import tasks_by_duty, whom_to_call
+from chamberwise.exports.script.headlines import headline, way_words
 from chamberwise.exports.script.main_line import first_actions, main_line
 
 
@@ -37,7 +35,7 @@ def pocket_card(library: Library, name: PathwayId) -> PocketCard:
         tuple(_first(library, pathway, each) for each in first),
         tuple(_decision(library, pathway, line, each) for each in asked[:MOST_DECISIONS]),
         sum(isinstance(each, Question) for each in steps),
-        tuple(dict.fromkeys(_calls(library, pathway))),
+        whom_to_call(library, pathway),
         tuple(dict.fromkeys(_notes(pathway, (*(each.id for each in first), *line)))),
         len(set(_all_notes(pathway, tuple(pathway.steps)))),
         day(pathway.review_by),
@@ -45,11 +43,7 @@ def pocket_card(library: Library, name: PathwayId) -> PocketCard:
 
 
 def _first(library: Library, pathway: Pathway, step: Action) -> FirstAction:
-    duties = library.words(pathway.id).duties
-    lines = tuple(
-        (duties[who].title if who in duties else who, " ".join(spoken(line) for line in alike))
-        for who, alike in groupby(step.lines, key=lambda line: line.who)
-    )
+    lines = tuple(tasks_by_duty(library, pathway, step))
     return FirstAction(f"{pathway.id}/{step.id}", headline(library, step), lines)
 
 
@@ -66,22 +60,6 @@ def _decision(
         for way in ways(library, pathway.id, here, frozenset(line))
     )
     return Decision(f"{pathway.id}/{here}", headline(library, step), exits)
-
-
-def _calls(library: Library, pathway: Pathway) -> Iterator[str]:
-    acts = library.words(pathway.id).acts
-    for line in _lines(pathway):
-        act = acts.get(line.act or "")
-        if act is not None and act.calls_for_help:
-            yield act.title
-
-
-def _lines(pathway: Pathway) -> Iterator[Line]:
-    for step in pathway.steps.values():
-        if isinstance(step, Action):
-            yield from step.lines
-        elif isinstance(step, Outcome):
-            yield from step.owed
 
 
 def _notes(pathway: Pathway, names: tuple[StepId, ...]) -> list[Note]:
