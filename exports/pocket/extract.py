@@ -2,16 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from itertools import groupby
-
 from chamberwise.engine.chart.labels import either
 from chamberwise.engine.chart.ways import ways
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
-from chamberwise.engine.model.step import Action, Line, Outcome, PathwayId, Question, StepId
+from chamberwise.engine.model.step import Action, PathwayId, Question, StepId
 from chamberwise.engine.model.step import SignalWord as Signal
-from chamberwise.engine.model.words import ActId
 from chamberwise.exports.control.content import day
 from chamberwise.exports.control.extract import phone_told
 from chamberwise.exports.pocket.content import (
@@ -22,7 +18,8 @@ from chamberwise.exports.pocket.content import (
     Note,
     PocketCard,
 )
-from chamberwise.exports.script.headlines import headline, spoken, way_words
+from chamberwise.exports.script.duties import tasks_by_duty, whom_to_call
+from chamberwise.exports.script.headlines import headline, way_words
 from chamberwise.exports.script.main_line import first_actions, main_line
 
 
@@ -33,28 +30,23 @@ def pocket_card(library: Library, name: PathwayId) -> PocketCard:
     first = first_actions(pathway, line)
     asked = [each for each in line if isinstance(pathway.steps[each], Question)]
     steps = pathway.steps.values()
-    calls, local = dict.fromkeys(_calls(library, pathway)), library.local_to(name)
-    acts = library.words(name).acts
+    calls, local = whom_to_call(library, pathway), library.local_to(name)
     return PocketCard(
         pathway.title,
         pathway.wall_chart.use_when if pathway.wall_chart else pathway.summary,
         tuple(_first(library, pathway, each) for each in first),
         tuple(_decision(library, pathway, line, each) for each in asked[:MOST_DECISIONS]),
         sum(isinstance(each, Question) for each in steps),
-        tuple(acts[each].title for each in calls),
+        tuple(act.title for act in calls),
         tuple(dict.fromkeys(_notes(pathway, (*(each.id for each in first), *line)))),
         len(set(_all_notes(pathway, tuple(pathway.steps)))),
         day(pathway.review_by),
-        tuple(phone_told(local, each) for each in calls),
+        tuple(phone_told(local, act.id) for act in calls),
     )
 
 
 def _first(library: Library, pathway: Pathway, step: Action) -> FirstAction:
-    duties = library.words(pathway.id).duties
-    lines = tuple(
-        (duties[who].title if who in duties else who, " ".join(spoken(line) for line in alike))
-        for who, alike in groupby(step.lines, key=lambda line: line.who)
-    )
+    lines = tuple(tasks_by_duty(library, pathway, step))
     return FirstAction(f"{pathway.id}/{step.id}", headline(library, step), lines)
 
 
@@ -71,22 +63,6 @@ def _decision(
         for way in ways(library, pathway.id, here, frozenset(line))
     )
     return Decision(f"{pathway.id}/{here}", headline(library, step), exits)
-
-
-def _calls(library: Library, pathway: Pathway) -> Iterator[ActId]:
-    acts = library.words(pathway.id).acts
-    for line in _lines(pathway):
-        act = acts.get(line.act or "")
-        if act is not None and act.calls_for_help:
-            yield act.id
-
-
-def _lines(pathway: Pathway) -> Iterator[Line]:
-    for step in pathway.steps.values():
-        if isinstance(step, Action):
-            yield from step.lines
-        elif isinstance(step, Outcome):
-            yield from step.owed
 
 
 def _notes(pathway: Pathway, names: tuple[StepId, ...]) -> list[Note]:

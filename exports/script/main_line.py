@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from chamberwise.engine.chart.main_line import MOST_FIRST
 from chamberwise.engine.graph.targets import targets
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Action, StepId
@@ -20,13 +21,13 @@ def main_line(pathway: Pathway) -> tuple[StepId, ...]:
 
 
 def first_actions(pathway: Pathway, line: tuple[StepId, ...]) -> tuple[Action, ...]:
-    """Return the actions with which the line begins, one opening question aside."""
+    """Return the first few actions of the line, what comes before them aside."""
     if pathway.wall_chart is not None and pathway.wall_chart.first:
         return _actions(pathway, pathway.wall_chart.first)
     steps = [pathway.steps[name] for name in line]
     start = next((place for place, each in enumerate(steps) if isinstance(each, Action)), 0)
     end = start
-    while end < len(steps) and isinstance(steps[end], Action):
+    while end < min(len(steps), start + MOST_FIRST) and isinstance(steps[end], Action):
         end += 1
     return _actions(pathway, line[start:end])
 

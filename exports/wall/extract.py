@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import groupby
 
 from chamberwise.engine.chart.fork import fork_words
 from chamberwise.engine.chart.labels import either
@@ -24,11 +23,10 @@ from chamberwise.engine.model.step import (
     Step,
     StepId,
 )
-from chamberwise.engine.model.words import Act
 from chamberwise.engine.proof.rules import comes_back_by
 from chamberwise.exports.control.content import NOT_SET
 from chamberwise.exports.control.extract import phone_told
-from chamberwise.exports.script.headlines import spoken
+from chamberwise.exports.script.duties import tasks_by_duty, whom_to_call
 from chamberwise.exports.wall.content import Down, First, Note, Row, Side, Sign, Stop, Task, Wall
 
 MOST_NOTES = 4
@@ -40,7 +38,7 @@ def wall_chart(library: Library, pathway: PathwayId) -> Wall:
     chart = chart_of(own)
     notes = tuple(_notes(own, (*chart.first, *chart.spine)))[:MOST_NOTES]
     others = {*_notes(own, tuple(own.steps))} - {*notes}
-    calls, local = [*_calls(library, own)], library.local_to(pathway)
+    calls, local = whom_to_call(library, own), library.local_to(pathway)
     return Wall(
         pathway=pathway,
         title=own.title,
@@ -75,11 +73,7 @@ def headline(library: Library, pathway: Pathway, step: Step) -> str:
 def _first(library: Library, pathway: Pathway, name: StepId) -> First:
     step = pathway.steps[name]
     assert isinstance(step, Action)
-    duties = library.words(pathway.id).duties
-    tasks = [
-        Task(duties[who].title, " ".join(map(spoken, lines)))
-        for who, lines in groupby(step.lines, key=lambda line: line.who)
-    ]
+    tasks = (Task(*each) for each in tasks_by_duty(library, pathway, step))
     choices = tuple(_choice(library, pathway, each) for each in step.choices)
     return First(name, step.short or step.lines[0].text, tuple(tasks), choices)
 
@@ -194,14 +188,3 @@ def _notes(pathway: Pathway, names: tuple[StepId, ...]) -> Iterator[Note]:
             if caution.signal is SignalWord.DANGER and caution.harm not in met:
                 met.add(caution.harm)
                 yield Note(caution.signal.value, caution.harm, caution.instead)
-
-
-def _calls(library: Library, pathway: Pathway) -> Iterator[Act]:
-    """Yield, each once, what is said to be done to get help."""
-    acts, met = library.words(pathway.id).acts, set[str]()
-    for step in pathway.steps.values():
-        for line in step.lines if isinstance(step, Action) else ():
-            act = acts.get(line.act or "")
-            if act is not None and act.calls_for_help and act.id not in met:
-                met.add(act.id)
-                yield act

@@ -126,16 +126,15 @@ def key(pen: Pen, content: Wall, width: float) -> Piece:
     items: list[Item] = []
     x, y, high = 0.0, 0.0, pen.em(2.4)
     for symbol, text, _ in entries:
-        words = pen.words(text, pen.em(20), SMALL, ink=Ink.GREY, role=Role.NOTE, tier=Tier.REFER)
-        needed = symbol.width + pen.em(0.5) + words.room.width + pen.em(1.4)
-        if x and x + needed - pen.em(1.4) > width:
-            x, y = 0.0, y + high
+        start = symbol.width + pen.em(0.5)
+        most = min(pen.em(20), width - start)
+        words = pen.words(text, most, SMALL, ink=Ink.GREY, role=Role.NOTE, tier=Tier.REFER)
+        if x and x + start + words.width > width:
+            x, y, high = 0.0, y + high, pen.em(2.4)
+        high = max(high, words.height)
         items += symbol.at(x, y + (high - symbol.height) / 2)
-        short = pen.words(
-            text, words.room.width + 0.6, SMALL, ink=Ink.GREY, role=Role.NOTE, tier=Tier.REFER
-        )
-        items.append(short.at(x + symbol.width + pen.em(0.5), y + (high - short.height) / 2))
-        x += needed
+        items.append(words.at(x + start, y + (high - words.height) / 2))
+        x += start + words.width + pen.em(1.4)
     return Piece(tuple(items), width, y + high)
 
 

@@ -44,7 +44,7 @@ def test_answers_that_lead_alike_are_told_together_and_where() -> None:
     assert told == {
         "dry": "done",
         "leaking": "Pass the suture (see\u00a05)",
-        "open, or cannot tell": "Change to: other",
+        "open OR cannot tell": "Change to: other",
     }
 
 
