@@ -95,7 +95,7 @@ class Walked:
 
 def walked(library: Library, pathway: PathwayId) -> Walked:
     """Return one side, standing at its entry."""
-    program = compiled(library, pathway, uncounted=_bounded(library))
+    program = compiled(library, pathway, by_doors=True)
     mark_live(program)
     side = Walked(program, [_met_at(node) for node in program.nodes], (0, (), program.first_bits))
     side.first = side.stands(side.first)
@@ -141,12 +141,3 @@ def _counted_at_once(side: Walked) -> Place | None:
     """Return the entry, if being there is counted."""
     entry = side.program.nodes[0]
     return entry.place if entry.step.bound else None
-
-
-def _bounded(library: Library) -> frozenset[Place]:
-    return frozenset(
-        Place(name, step.id)
-        for name, pathway in library.pathways.items()
-        for step in pathway.steps.values()
-        if step.bound
-    )
