@@ -12,7 +12,7 @@ from typing import TypeAlias
 from chamberwise.engine.exploration.compiling import compiled
 from chamberwise.engine.exploration.liveness import mark_live
 from chamberwise.engine.exploration.program import DONE, Call, Node, Program
-from chamberwise.engine.model.library import Library, Place
+from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import Branch, Outcome, PathwayId, Question
 
 MOST_TURNS = 1_000
@@ -98,20 +98,10 @@ class Side:
 
 def side(library: Library, pathway: PathwayId, *, counted: bool) -> Side:
     """Return one version, standing at its entry; with bounds counted, or left open."""
-    uncounted = frozenset() if counted else _bounded(library)
-    program = compiled(library, pathway, uncounted=uncounted)
+    program = compiled(library, pathway, by_doors=not counted)
     mark_live(program)
-    counter = program.counters.get(program.nodes[0].place)
+    counter = program.counters.get(program.nodes[0].place) if counted else None
     first = program.first_bits + (1 << counter.shift if counter else 0)
     made = Side(program)
     made.first = made.settled((0, (), first))
     return made
-
-
-def _bounded(library: Library) -> frozenset[Place]:
-    return frozenset(
-        Place(name, step.id)
-        for name, pathway in library.pathways.items()
-        for step in pathway.steps.values()
-        if step.bound
-    )

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from chamberwise.engine.exploration.moves import Effect, Terms, action_effect, condition_masks
-from chamberwise.engine.exploration.program import DONE, Call, Entering, Next, Node, Program
+from chamberwise.engine.exploration.program import DONE, Call, Door, Entering, Next, Node, Program
 from chamberwise.engine.exploration.unswept import unswept
 from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.meaning.state import start
@@ -30,19 +30,19 @@ def compiled(
     library: Library,
     pathway: PathwayId,
     tracked: Iterable[Field] = (),
-    uncounted: frozenset[Place] = frozenset(),
     *,
-    is_free: bool = False,
+    by_doors: bool = False,
+    counted: frozenset[Place] = frozenset(),
 ) -> Program:
     """Return the program of a pathway whose names are all defined.
 
     Of the tracked fields it keeps whether they are stale, as bits above those of all findings.
-    Where entries of bounded steps are not counted, or nothing is known, it has more walks, never
-    less.
+    With doors, whoever goes through it decides which bounds are counted, but for those `counted`
+    in any case.
     """
     layout = layout_of(library)
     width = layout.every.bit_length()
-    program = Program(library, layout, width=width, uncounted=uncounted, is_free=is_free)
+    program = Program(library, layout, width=width, by_doors=by_doors, counted=counted)
     for each in tracked:
         program.tracked[each.every] = 1 << program.width
         program.width += 1
@@ -58,9 +58,6 @@ def compiled(
 def _compile(program: Program, place: int, node: Node) -> None:
     if node.is_door:
         _door(program, node)
-        return
-    if program.is_free and isinstance(node.step, Question | Action | Branch):
-        _free(program, node, node.step)
         return
     match node.step:
         case Question():
@@ -80,28 +77,23 @@ def _door(program: Program, node: Node) -> None:
     assert bound
     inside = program.node(node.place)
     node.leads_to.append(inside)
-    after_that = _to(program, node, bound.after_that)
-    node.silent = Entering(inside), after_that
-    node.onward = lambda bits: [(None, inside, bits), (None, *after_that(bits))]
+    past = _to(program, node, bound.after_that)
+    counter = None if _exits_go_round(program, node.place) else program.counters[node.place]
+    node.reads |= counter.mask if counter else 0
+    node.door = Door(inside, past.last, counter)
+    node.onward = lambda bits: [(None, inside, bits), (None, past.last, bits)]
 
 
-def _free(program: Program, node: Node, step: Question | Action | Branch) -> None:
-    names: list[str | None] = [None]
-    if isinstance(step, Question):
-        targets = [answer.go_to for answer in step.answers]
-        names = [answer.id for answer in step.answers]
-    elif isinstance(step, Action):
-        targets, names = [step.go_to], [DONE]
-    else:
-        rest = [target for target in (step.otherwise, step.not_known) if target is not None]
-        targets = [*(row.go_to for row in step.rows), *rest]
-        names *= len(targets)
-    enters = [
-        (name, _to(program, node, target)) for name, target in zip(names, targets, strict=True)
-    ]
-    node.onward = lambda bits: [(name, *enter(bits)) for name, enter in enters]
-    node.ways = tuple([(name, 0, -1, 0, enter) for name, enter in enters if name is not None])
-    node.silent = tuple([enter for name, enter in enters if name is None])
+def _exits_go_round(program: Program, place: Place) -> bool:
+    """Whether the exits of bounds lead from a step to bounded steps again, without an end."""
+    met: set[Place] = set()
+    while place not in met:
+        bound = program.library.step(place).bound
+        if bound is None:
+            return False
+        met.add(place)
+        place = Place(place.pathway, bound.after_that)
+    return True
 
 
 def _question(program: Program, node: Node, step: Question) -> None:

@@ -38,6 +38,19 @@ it makes `bits & keep | add` of the bits before it enters what follows.
 """
 
 
+@dataclass(frozen=True, slots=True)
+class Door:
+    """The two ways at a bounded step: in, while its count allows, or past it to its exit.
+
+    Without a counter both are open: where exits lead round to the step again, its own count does
+    not tell.
+    """
+
+    inside: int
+    past: int
+    counter: Counter | None
+
+
 @dataclass(slots=True)
 class Node:
     """One step. `reads` are the bits it looks at, `kills` those it overwrites in any case."""
@@ -60,19 +73,7 @@ class Node:
     not_known: Entering | None = None
     narrowing: tuple[Effect, Entering] | None = None
     """Of an action whose doings hang on what is known: what it does, and where it leads."""
-    silent: tuple[Entering, ...] = ()
-    """Where a door leads, or a branch of which nothing is known: every one of these is open."""
-    is_cut_off: bool = False
-
-    def cut_off(self) -> None:
-        """Let nothing follow: a walk that comes here is looked at no further."""
-        self.is_cut_off, self.is_door = True, False
-        self.reads = self.kills = 0
-        self.leads_to = []
-        self.ways = self.rows = ()
-        self.otherwise = self.not_known = self.narrowing = None
-        self.silent = ()
-        self.onward = _nowhere
+    door: Door | None = None
 
 
 @dataclass(slots=True)
@@ -87,8 +88,7 @@ class Counter:
 class Entering:
     """Where an arrow leads once the bounds of the steps on the way are counted.
 
-    A bound that is not counted is a door: the step and its exit are both open, however often the
-    step was entered.
+    Where bounds are doors, a bounded step is entered through its door, and there is no chain.
     """
 
     __slots__ = ("chain", "last", "leads_to", "reads")
@@ -133,15 +133,15 @@ class Program:
     first_bits: int = 0
     tracked: dict[int, int] = field(default_factory=dict)
     """By the bits of a finding, the bit that is set while it is stale, for those asked for."""
-    uncounted: frozenset[Place] = frozenset()
-    """Bounded steps whose entries are not counted."""
+    by_doors: bool = False
+    """Whether every bounded step is entered through a door, where its count is looked at or not."""
+    counted: frozenset[Place] = frozenset()
+    """Bounded steps that have no door all the same."""
     doors: dict[Place, int] = field(default_factory=dict)
     entering: dict[tuple[PathwayId, StepId], Entering] = field(default_factory=dict)
     masks: dict[tuple[int, tuple[ValueId, ...]], int] = field(default_factory=dict)
     effects: dict[tuple[object, ...], Effect] = field(default_factory=dict)
     """What was worked out once: by step led to, by bits of a finding and values, by doings."""
-    is_free: bool = False
-    """Whether nothing is known: every answer is open, and every way of a branch."""
 
     def node(self, place: Place) -> int:
         """Return the node of a step, making it when it is new."""
@@ -150,12 +150,12 @@ class Program:
             found = self.index[place] = len(self.nodes)
             step = self.library.step(place)
             self.nodes.append(Node(place, step))
-            if step.bound and place not in self.uncounted:
+            if step.bound:
                 self._count(place, step.bound)
         return found
 
     def door(self, place: Place) -> int:
-        """Return the node at which a walk either enters a bounded step or takes its exit."""
+        """Return the node at which a walk either enters a bounded step or goes past it."""
         found = self.doors.get(place)
         if found is None:
             found = self.doors[place] = len(self.nodes)
@@ -165,16 +165,14 @@ class Program:
 
     def enter(self, place: Place) -> Entering:
         """Return what entering a step comes to, by its bound and the bounds of its exits."""
-        bound = self.library.step(place).bound
-        if bound is None:
-            return Entering(self.node(place))
         chain: list[tuple[int, Counter]] = []
         met: set[Place] = set()
         while True:
             bound = self.library.step(place).bound
-            is_door = bound is not None and place in self.uncounted
-            node = self.door(place) if is_door else self.node(place)
-            if is_door or bound is None or place in met:
+            if bound is not None and self.by_doors and place not in self.counted:
+                return Entering(self.door(place), chain)
+            node = self.node(place)
+            if bound is None or place in met:
                 return Entering(node, chain)
             met.add(place)
             chain.append((node, self.counters[place]))

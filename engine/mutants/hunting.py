@@ -17,9 +17,10 @@ from chamberwise.engine.model.rule import Rule
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.mutants.nearing import distances
 from chamberwise.engine.proof.monitors import Monitor, monitors
-from chamberwise.engine.proof.prove import tracked_fields
 from chamberwise.engine.proof.rules import comes_back_by
 from chamberwise.engine.proof.shots import NO_SHOT, Shot, Shots
+from chamberwise.engine.proof.showing import scenes
+from chamberwise.engine.proof.spoken_of import tracked_fields
 from chamberwise.engine.proof.states import States
 
 ASTRAY = 0.15
@@ -46,7 +47,7 @@ def hunted(
     program = compiled(library, pathway, tracked_fields(library, pathway, rules))
     watching = monitors(rules)
     shots = Shots(watching, program, pathway)
-    states = States(program, shots, shots.everywhere())
+    states = States(program, shots, shots.everywhere(scenes(program)))
     back = frozenset(Place(pathway, name) for name in comes_back_by(library, pathway))
     hunt = _Hunt(states, watching, distances(program, near), back, most_moves, Random(seed))
     found = hunt.broken()
@@ -73,12 +74,12 @@ class _Hunt:
         not_good = sum(self.watching[number].not_good for number in self._own())
         start = sum(1 << each.shift for each in self.watching if not each.is_instant)
         first = self.states.first()
-        while self.moves < self.most_moves and first:
+        while self.moves < self.most_moves:
             if self.hits and self.random.random() < FROM_A_HIT:
                 state, carried = self.random.choice(self.hits)
                 astray = True
             else:
-                state, carried, astray = self.random.choice(first), start, False
+                state, carried, astray = first, start, False
             state, carried = self._walk(state, carried, lost, astray)
             bad = carried & lost
             if state in self.states.ends and not bad:

@@ -100,7 +100,7 @@ class Walked:
 
 def walked(library: Library, pathway: PathwayId) -> Walked:
     """Return one side, standing at its entry."""
-    program = compiled(library, pathway, uncounted=_bounded(library))
+    program = compiled(library, pathway, by_doors=True, counted=_met_once(library))
     mark_live(program)
     side = Walked(program, [_met_at(node) for node in program.nodes], (0, (), program.first_bits))
     side.first = side.stands(side.first)
@@ -151,16 +151,17 @@ def _counted_at_once(side: Walked) -> Place | None:
     return entry.place if entry.step.bound else None
 
 
-def _bounded(library: Library) -> frozenset[Place]:
-    """Return the bounded steps that arrows lead back to.
+def _met_once(library: Library) -> frozenset[Place]:
+    """Return the bounded steps that no arrow leads back to.
 
-    Any other is entered once at most each time its pathway is, and its bound turns nobody away.
+    Such a step is entered once at most each time its pathway is, and its bound turns nobody away.
     """
     return frozenset(
-        Place(name, step)
+        Place(name, step.id)
         for name, pathway in library.pathways.items()
-        for step in _met_again(pathway)
-        if pathway.steps[step].bound
+        for met_again in [frozenset(_met_again(pathway))]
+        for step in pathway.steps.values()
+        if step.bound and step.id not in met_again
     )
 
 

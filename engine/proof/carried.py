@@ -6,7 +6,6 @@ asked for, and then looked up.
 
 from __future__ import annotations
 
-from chamberwise.engine.model.library import Place
 from chamberwise.engine.proof.monitors import Monitor
 from chamberwise.engine.proof.shots import Shot, Shots
 from chamberwise.engine.proof.watched import Watched
@@ -39,29 +38,28 @@ class Carried:
         """Whether a set has anything that another has not."""
         return self._sets[other] & self._alive & ~self._sets[known] != 0
 
-    def image(self, shot: Shot, number: int, place: Place) -> int:
-        """Return where a shot made at a step takes a set, but for machines that are lost by it."""
+    def image(self, shot: Shot, number: int) -> int:
+        """Return where a shot takes a set, but for machines that are lost by it."""
         after = self._shots.image(shot, self._sets[number] & self._alive)
         bad = after & self._lost
         if bad:
             for machine, monitor in enumerate(self._shots.monitors):
                 if monitor.lost & bad:
-                    self._found.lost[machine] = place
+                    self._found.broken.add(machine)
                     self._retire(monitor)
         return self._number(after & self._alive)
 
-    def lose_at_once(self, shot: Shot, place: Place) -> None:
-        """Note which machines without memory a shot made at a step loses."""
-        for machine in self._shots.loses[shot]:
-            self._found.lost.setdefault(machine, place)
+    def lose_at_once(self, shot: Shot) -> None:
+        """Note which machines without memory a shot loses."""
+        self._found.broken.update(self._shots.loses[shot])
 
-    def end(self, number: int, place: Place) -> None:
-        """Note that walks end for good at a step with a set."""
+    def end(self, number: int) -> None:
+        """Note that walks end for good with a set."""
         bad = self._sets[number] & self._not_good
         if bad:
             for machine, monitor in enumerate(self._shots.monitors):
                 if monitor.not_good & bad:
-                    self._found.unkept[machine] = place
+                    self._found.broken.add(machine)
                     self._retire(monitor)
 
     def _number(self, carried: int) -> int:
@@ -91,15 +89,14 @@ class Joined(dict[tuple[int, int], int]):
 
 
 class Images(dict[int, int]):
-    """Where one shot takes each set, by their numbers; `place` is the step at which it is made."""
+    """Where one shot takes each set, by their numbers."""
 
-    def __init__(self, carried: Carried, shot: Shot, place: Place) -> None:
+    def __init__(self, carried: Carried, shot: Shot) -> None:
         super().__init__()
-        self.place = place
         self._carried = carried
         self._shot = shot
-        carried.lose_at_once(shot, place)
+        carried.lose_at_once(shot)
 
     def __missing__(self, number: int) -> int:
-        found = self[number] = self._carried.image(self._shot, number, self.place)
+        found = self[number] = self._carried.image(self._shot, number)
         return found

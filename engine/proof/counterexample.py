@@ -15,8 +15,6 @@ from chamberwise.engine.proof.verdict import Counterexample
 def counterexample(library: Library, found: Run, number: int, rule: Rule) -> Counterexample:
     """Return a shortest walk that breaks a rule, which the search has to have broken."""
     machine = found.machine(number)
-    assert machine is not None
-    assert found.states is not None
     way = shortest(found.states, machine, found.watching[machine], found.is_end)
     state = begin(library, found.pathway).state
     made: list[Move] = []

@@ -8,17 +8,15 @@ from typing import TypeAlias
 
 from chamberwise.engine.meaning.happens import shows_event
 from chamberwise.engine.meaning.moments import Moment
-from chamberwise.engine.model.rule import ANY, Happening
+from chamberwise.engine.model.rule import Happening
 from chamberwise.engine.proof.monitors import Monitor
+from chamberwise.engine.proof.showing import ALWAYS, Label, labels_of
 
-Label: TypeAlias = tuple[str, str]
 Concern: TypeAlias = tuple[int, int, Happening, bool]
 """A machine, the bit of one of its letters, what makes it true, and whether it does whatever is
 
 known.
 """
-
-_ALWAYS: Label = ("", "")
 
 
 @dataclass(slots=True)
@@ -31,7 +29,7 @@ class Index:
 
     def concerns(self, moment: Moment) -> Iterator[Concern]:
         """Yield every letter that a moment may make true, what is known left aside."""
-        for label in _labels(moment):
+        for label in labels_of(moment):
             for concern in self.by_label.get(label, ()):
                 if shows_event(concern[2], moment):
                     yield concern
@@ -63,21 +61,4 @@ def _telling(happening: Happening) -> list[Label]:
     ):
         if names:
             return [(kind, name) for name in dict.fromkeys(names)]
-    return [_ALWAYS]
-
-
-def _labels(moment: Moment) -> Iterator[Label]:
-    yield _ALWAYS
-    for kind, name in (
-        ("act", moment.act),
-        ("asks", moment.asks),
-        ("hands over to", moment.hands_over_to),
-        ("by", moment.by),
-    ):
-        if name is not None:
-            yield kind, name
-    for act in moment.warns_of:
-        yield "warns of", act
-    if moment.is_outcome:
-        yield "outcome", moment.place.step
-        yield "outcome", ANY
+    return [ALWAYS]

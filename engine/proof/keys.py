@@ -39,7 +39,7 @@ Passing: TypeAlias = tuple[
 """The rows of a branch, each with the bits that must be gone and how a walk then goes on. By row
 
 masks, of each of which one bit must be left for the row to be open. How a walk goes on otherwise,
-and how where a row is open. There is no turn where counts or doors are on the way.
+and how where a row is open. There is no turn where counts are on the way.
 """
 
 Laid: TypeAlias = "tuple[ShotAt, list[Move] | None]"
@@ -47,14 +47,14 @@ Laid: TypeAlias = "tuple[ShotAt, list[Move] | None]"
 
 
 class Keys:
-    """How the states of a program are put into keys. What is live has to be marked before."""
+    """How the states of a program are put into keys, by what is live at each node."""
 
-    def __init__(self, program: Program) -> None:
+    def __init__(self, program: Program, live: Sequence[int]) -> None:
         self._nodes = program.nodes
         self.width = program.width
         self.every = (1 << program.width) - 1
         findings = program.layout.every
-        self._live = [(node.live & self.every, findings & ~node.live) for node in program.nodes]
+        self._live = [(bits & self.every, findings & ~bits) for bits in live]
         self.due = [_stands(node) for node in program.nodes]
 
     def key(self, place: int, stack: Stack, bits: int) -> Key:
@@ -89,12 +89,10 @@ class Keys:
         moves: list[Move] = []
         mine = spot << self.width
         for _, needs, keep, add, enter in node.ways:
-            behind = None if enter.chain else self._behind(enter.last)
-            if behind is None:
+            if enter.chain:
                 return shot, None
-            for there in behind:
-                live, into, due, _ = self.entered(there, stack)
-                moves.append((needs or mine, keep & live, add & live | into, due, there))
+            live, into, due, there = self.entered(enter.last, stack)
+            moves.append((needs or mine, keep & live, add & live | into, due, there))
         return shot, moves
 
     def passing(self, spot: SpotNumber) -> Passing:
@@ -115,28 +113,11 @@ class Keys:
         return [(gone, self._turn(enter, stack)) for gone, enter in rows]
 
     def _turn(self, enter: Entering | None, stack: Stack) -> Turn | None:
-        if enter is None or enter.chain or self._nodes[enter.last].is_door:
-            return None
-        return self.entered(enter.last, stack)
-
-    def _behind(self, place: int) -> Sequence[int] | None:
-        """Return a node, or the nodes behind it where it is a door; `None` where counts decide."""
-        nodes = self._nodes
-        if not nodes[place].is_door:
-            return (place,)
-        behind = [place]
-        for there in behind:  # grows while it is gone through
-            if nodes[there].is_door:
-                if nodes[there].reads:
-                    return None
-                behind += [each for each in nodes[there].leads_to if each not in behind]
-        return [there for there in behind if not nodes[there].is_door]
+        return None if enter is None or enter.chain else self.entered(enter.last, stack)
 
 
 def _stands(node: Node) -> int:
     """Return bits that, all set in a key, say that a move is due; all bits there are: never."""
-    if node.is_cut_off:
-        return -1
-    if isinstance(node.step, Action | Handover) and not node.is_door:
+    if isinstance(node.step, Action | Handover):
         return 0
-    return node.asked if isinstance(node.step, Question) and not node.is_door else -1
+    return node.asked if isinstance(node.step, Question) else -1

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 
 from chamberwise.engine.model.rule import CHAINS, AnyOf, Extent, Pattern, Rule
 from chamberwise.engine.patterns.machine import Machine, machine_of
@@ -61,19 +61,25 @@ class Monitor:
 
 
 def monitors(rules: Sequence[Rule]) -> tuple[Monitor, ...]:
-    """Return the machines of some rules, each rule's own and then its trigger.
+    """Return the machines of some rules, each rule's own and then its trigger."""
+    return laid(
+        Monitor(number, machine, stands_for, rule.pattern in CHAINS, 0, is_trigger)
+        for number, rule in enumerate(rules)
+        for machine, stands_for, is_trigger in _of(rule)
+    )
+
+
+def laid(watching: Iterable[Monitor]) -> tuple[Monitor, ...]:
+    """Return machines side by side in one integer.
 
     Those that have nothing to remember take no bits.
     """
-    made: list[Monitor] = []
+    found: list[Monitor] = []
     shift = 1  # the first bit is nobody's
-    for number, rule in enumerate(rules):
-        for machine, stands_for, is_trigger in _of(rule):
-            chain = rule.pattern in CHAINS
-            monitor = Monitor(number, machine, stands_for, chain, shift, is_trigger)
-            made.append(monitor)
-            shift += 0 if monitor.is_instant else len(machine.after)
-    return tuple(made)
+    for monitor in watching:
+        found.append(replace(monitor, shift=shift))
+        shift += 0 if monitor.is_instant else len(monitor.machine.after)
+    return tuple(found)
 
 
 def _of(rule: Rule) -> Iterator[tuple[Machine, tuple[AnyOf, ...], bool]]:

@@ -58,9 +58,9 @@ class Search:
 
     def _first(self) -> dict[int, int]:
         start = sum(1 << each.shift for each in self.monitors if not each.is_instant) | NOBODY
-        for state in self.states.first():
-            self.states.marks[state] = start
-        return dict.fromkeys(self.states.first(), start)
+        first = self.states.first()
+        self.states.marks[first] = start
+        return {first: start}
 
     def _is_enough(self) -> bool:
         self.found.stopped = len(self.states) > self.most
@@ -80,7 +80,7 @@ class Search:
             for edge in range(begin, begin + count[state]):
                 target, shot = targets[edge], shot_of[edge]
                 if shot != last:
-                    image, last = self._image(shot, carried, target), shot
+                    image, last = self._image(shot, carried), shot
                 mark = marks[target]
                 if not mark:
                     marks[target] = onward[target] = image
@@ -90,43 +90,38 @@ class Search:
                     onward[target] = onward.get(target, 0) | image & ~mark
         return onward
 
-    def _image(self, shot: Shot, carried: int, target: int) -> int:
+    def _image(self, shot: Shot, carried: int) -> int:
         """Return where a shot takes what is carried, but for machines that are lost by it."""
         images = self.images.get(shot)
         if images is None:
             images = self.images[shot] = {}
-            self._first_time(shot, target)
+            self.found.broken.update(self.states.shots.loses[shot])
         image = images.get(carried)
         if image is None:
             after = self.states.shots.image(shot, carried)
             image = images[carried] = self.same.setdefault(after, after)
         if image & self.lost:
-            self._lost(image, target)
+            self._lost(image)
             image &= self.alive
         return image
-
-    def _first_time(self, shot: Shot, state: int) -> None:
-        """Tell which machines without memory are lost by a shot not met before."""
-        for number in self.states.shots.loses[shot]:
-            self.found.lost.setdefault(number, self.states.place(state))
 
     def _at_ends(self, front: dict[int, int]) -> None:
         ends = self.states.ends
         for state in [state for state in front if state in ends]:
-            image = self._image(ends[state], front[state] & self.alive, state)
+            image = self._image(ends[state], front[state] & self.alive)
             if image & self.not_good & self.alive and self.is_end(self.states.place(state)):
-                self._unkept(image & self.alive, state)
+                self._unkept(image & self.alive)
 
-    def _lost(self, bits: int, state: int) -> None:
+    def _lost(self, bits: int) -> None:
         for number, monitor in enumerate(self.monitors):
             if monitor.lost & bits & self.alive:
-                self.found.lost[number] = self.states.place(state)
+                self.found.broken.add(number)
                 self._retire(monitor)
 
-    def _unkept(self, bits: int, state: int) -> None:
+    def _unkept(self, bits: int) -> None:
         for number, monitor in enumerate(self.monitors):
             if monitor.not_good & bits:
-                self.found.unkept[number] = self.states.place(state)
+                self.found.broken.add(number)
                 self._retire(monitor)
 
     def _retire(self, monitor: Monitor) -> None:
@@ -137,7 +132,4 @@ class Search:
     @property
     def has_broken(self) -> bool:
         """Whether some rule broke on a walk gone through so far."""
-        return any(
-            not self.monitors[number].is_trigger
-            for number in (*self.found.lost, *self.found.unkept)
-        )
+        return any(not self.monitors[number].is_trigger for number in self.found.broken)

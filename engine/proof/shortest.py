@@ -20,7 +20,7 @@ def shortest(
 
     There has to be one. Document order decides between walks of equal length.
     """
-    front: list[Pair] = [(state, 0) for state in states.first()]
+    front: list[Pair] = [(states.first(), 0)]
     came_by: dict[Pair, tuple[Pair, int] | None] = dict.fromkeys(front)
     while front:
         for pair in front:

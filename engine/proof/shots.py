@@ -14,13 +14,14 @@ from typing import TypeAlias
 
 from chamberwise.engine.exploration.moves import Effect, line_effects
 from chamberwise.engine.exploration.program import Node, Program
+from chamberwise.engine.meaning.moments import Moment
 from chamberwise.engine.model.rule import Happening
 from chamberwise.engine.model.step import Action, PathwayId
 from chamberwise.engine.patterns.machine import Machine
 from chamberwise.engine.proof.index import Concern, Index, index_of
 from chamberwise.engine.proof.knowing import Knowing, Test
 from chamberwise.engine.proof.monitors import Monitor
-from chamberwise.engine.proof.showing import Shown, moments_of, shown
+from chamberwise.engine.proof.showing import Scene, moments_of
 
 Change: TypeAlias = tuple[int, tuple[int, ...]]
 """A machine, and for each of its states the state afterwards."""
@@ -53,23 +54,29 @@ class Shots:
         """By shot, the machines without memory that are lost."""
         self.number_of: dict[tuple[Change, ...], Shot] = {(): NO_SHOT}
 
-    def everywhere(self) -> list[ShotAt]:
-        """Return the shot of a move at each node, worked out once for all that show the same."""
-        found: dict[Shown, ShotAt] = {}
-        shots: list[ShotAt] = []
-        for node in self.program.nodes:
-            key = shown(node)
-            if key not in found:
-                found[key] = self.at(node)
-            shot_at = found[key]
-            if not isinstance(shot_at, int):
-                node.reads |= shot_at.reads
-            shots.append(shot_at)
-        return shots
+    def everywhere(self, scenes: Sequence[Scene]) -> list[ShotAt]:
+        """Return the shot of a move at each node, worked out once for each scene."""
+        shot_at: list[ShotAt] = [NO_SHOT] * len(self.program.nodes)
+        spoken_of = self.index.by_label.keys()
+        for scene in scenes:
+            if self.index.restless or not spoken_of.isdisjoint(scene.labels):
+                shot = self._at(scene.node, scene.moments)
+                for place in scene.places:
+                    shot_at[place] = shot
+        return shot_at
+
+    def reads(self, shot_at: Sequence[ShotAt]) -> list[int]:
+        """Return by node the bits looked at there: by the step, and by the machines that watch."""
+        return [
+            node.reads if isinstance(shot, int) else node.reads | shot.reads
+            for node, shot in zip(self.program.nodes, shot_at, strict=True)
+        ]
 
     def at(self, node: Node) -> ShotAt:
-        """Return the shot of a move at a node. Adds to what the node reads."""
-        moments = moments_of(node)
+        """Return the shot of a move at a node."""
+        return self._at(node, moments_of(node))
+
+    def _at(self, node: Node, moments: Sequence[Moment]) -> ShotAt:
         concerns = [list(self.index.concerns(moment)) for moment in moments]
         if not any(concerns) and not self.index.restless:
             return NO_SHOT
@@ -79,9 +86,7 @@ class Shots:
         if not any(part.tests for part in parts):
             letters = [part.sure for part in parts]
             return self.shot(self.does(self.concerned(letters), letters, acts))
-        varying = Varying(self, parts, acts)
-        node.reads |= varying.reads
-        return varying
+        return Varying(self, parts, acts)
 
     def concerned(self, letters: Sequence[Letters]) -> set[int]:
         """Return the machines that letters may change."""

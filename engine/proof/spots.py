@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import TypeAlias
 
@@ -114,20 +114,12 @@ def _in_order(left: list[Spot], ring_of: dict[Spot, int]) -> list[list[Spot]]:
     return [found[ring] for ring in sorted(found, reverse=True)]
 
 
-def leading_to(spots: Spots, nodes: Iterable[int]) -> set[Spot]:
-    """Return the spots from which arrows lead to one of some nodes, its own spots among them."""
-    before: dict[Spot, list[Spot]] = {spot: [] for spot in spots.arrows}
+def before(spots: Spots) -> dict[Spot, list[Spot]]:
+    """Return the spots from which arrows lead to each."""
+    found: dict[Spot, list[Spot]] = {spot: [] for spot in spots.arrows}
     for spot, targets in spots.arrows.items():
         for target in targets:
-            before[target].append(spot)
-    wanted = frozenset(nodes)
-    found = {spot for spot in spots.arrows if spots.node(spot) in wanted}
-    waiting = list(found)
-    while waiting:
-        for spot in before[waiting.pop()]:
-            if spot not in found:
-                found.add(spot)
-                waiting.append(spot)
+            found[target].append(spot)
     return found
 
 

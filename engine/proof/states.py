@@ -10,7 +10,7 @@ from __future__ import annotations
 from array import array
 from collections.abc import Iterable, Iterator, Sequence
 
-from chamberwise.engine.exploration.liveness import mark_live
+from chamberwise.engine.exploration.liveness import live
 from chamberwise.engine.exploration.program import Program
 from chamberwise.engine.model.library import Place
 from chamberwise.engine.model.step import Action, Branch, Handover, Outcome
@@ -36,9 +36,8 @@ class States:
         self.program = program
         self.shots = shots
         self._shot_at = shot_at
-        if reduced:
-            mark_live(program)
-        self._keys = Keys(program)
+        kept = live(program, shots.reads(shot_at)) if reduced else [-1] * len(program.nodes)
+        self._keys = Keys(program, kept)
         self._width, self._every = self._keys.width, self._keys.every
         self._counts = {name: program.counts(name) for name in program.library.pathways}
         self._stacks: list[tuple[int, ...]] = [()]
@@ -47,7 +46,6 @@ class States:
         self._passing: dict[SpotNumber, Passing] = {}
         self._number_of: dict[Key, int] = {}
         self._key_of: list[Key] = []
-        self._first: list[int] = []
         self.marks: list[int] = []
         """What the search has found out of each state."""
         self.at = array("i")
@@ -64,13 +62,13 @@ class States:
     def __len__(self) -> int:
         return len(self._key_of)
 
-    def first(self) -> list[int]:
-        """Return the states at the entry: one, or more where bounds are not counted."""
-        if not self._first:
-            counter = self.program.counters.get(self.program.nodes[0].place)
-            bits = self.program.first_bits + (1 << counter.shift if counter else 0)
-            self._first = list(self._all_behind(self._keys.key(0, 0, bits)))
-        return self._first
+    def first(self) -> int:
+        """Return the state at the entry."""
+        counter = self.program.counters.get(self.program.nodes[0].place)
+        bits = self.program.first_bits + (1 << counter.shift if counter else 0)
+        key = self._keys.key(0, 0, bits)
+        state = self._number_of.get(key)
+        return self._behind(key) if state is None else state
 
     def place(self, state: int) -> Place:
         """Return the step a state is at."""
@@ -103,7 +101,7 @@ class States:
                     elif after & due == due:
                         targets.append(self._met(after, place))
                     else:
-                        targets.extend(self._settled(after, place))
+                        targets.append(self._settled(after))
             count[state] = edges = len(targets) - begin
             shot = shot_at if isinstance(shot_at, int) else shot_at(key)
             self.shot_of.extend([shot] * edges)
@@ -120,12 +118,8 @@ class States:
             shot = shot_at if isinstance(shot_at, int) else shot_at(told)
             key = self._keys.key(there, onto, after)
             target = self._number_of.get(key)
-            due = self._keys.due[there]
-            if target is None and key & due == due:
-                target = self._met(key, there)
-            found = self._settled(key, there) if target is None else (target,)
-            self.targets.extend(found)
-            self.shot_of.extend([shot] * len(found))
+            self.targets.append(self._behind(key) if target is None else target)
+            self.shot_of.append(shot)
 
     def _moves(self, place: int, stack: Stack, bits: int) -> Iterator[tuple[int, int, Stack, int]]:
         """Yield of every move the bits it is judged by, and the node, stack and bits led to."""
@@ -152,11 +146,8 @@ class States:
             self._stacks.append(onto)
         return found
 
-    def _settled(self, key: Key, place: int) -> Sequence[int]:
-        """Return the states that stand behind a key once all is done that needs no move.
-
-        There are several where a door is on the way.
-        """
+    def _settled(self, key: Key) -> int:
+        """Return the state that stands behind a key once all is done that needs no move."""
         for _ in range(MOST_TURNS):
             turn = self._turn(key)
             if turn is None:
@@ -164,11 +155,11 @@ class States:
             keep, into, due, place = turn
             key = key & keep | into
             state = self._number_of.get(key)
-            if state is None and key & due == due:
-                state = self._met(key, place)
             if state is not None:
-                return (state,)
-        return self._all_behind(key)
+                return state
+            if key & due == due:
+                return self._met(key, place)
+        return self._behind(key)
 
     def _turn(self, key: Key) -> Turn | None:
         """Return how a walk goes on in silence from a key, if that is told by its bits alone."""
@@ -185,35 +176,35 @@ class States:
                 return not_known
         return otherwise
 
-    def _all_behind(self, key: Key) -> Sequence[int]:
-        place = self._keys.place(key)
-        if key & self._keys.due[place] == self._keys.due[place]:
-            return (self._met(key, place),)
-        found: list[int] = []
-        waiting, passed = [key], {0}
-        while waiting:
-            key = waiting.pop()
+    def _behind(self, key: Key) -> int:
+        """Return the same for any key, counts and all."""
+        passed: set[Key] = set()
+        while key not in passed:
             state = self._number_of.get(key)
-            onward = None if state is not None else self._silently(key)
+            if state is not None:
+                return state
+            place = self._keys.place(key)
+            if key & self._keys.due[place] == self._keys.due[place]:
+                return self._met(key, place)
+            passed.add(key)
+            onward = self._silently(key)
             if onward is None:
-                found.append(self._met_last(key) if state is None else state)
-            elif key not in passed:
-                passed.add(key)
-                waiting += onward
-        return found or [self._met_stuck(key)]
+                return self._met_last(key)
+            key = onward
+        return self._met_stuck(key)
 
-    def _silently(self, key: Key) -> list[Key] | None:
+    def _silently(self, key: Key) -> Key | None:
         """Return where what needs no move leads on from a key; `None` where it stands."""
         stack, place = self._keys.apart(key >> self._width)
         node = self.program.nodes[place]
-        if node.is_cut_off or (isinstance(node.step, Action | Handover) and not node.is_door):
+        if isinstance(node.step, Action | Handover):
             return None
         bits = key & self._every
         onward = node.onward(bits)
         if onward and onward[0][0] is None:
-            return [self._keys.key(there, stack, after) for _, there, after in onward]
-        back = None if onward or not stack else self._back(place, stack, bits)
-        return None if back is None else [back]
+            _, there, after = onward[0]
+            return self._keys.key(there, stack, after)
+        return None if onward or not stack else self._back(place, stack, bits)
 
     def _back(self, place: int, stack: Stack, bits: int) -> Key | None:
         """Return where an outcome comes back to, if it does."""
@@ -245,9 +236,7 @@ class States:
         place = self._keys.place(key)
         state = self._met(key, place)
         node = self.program.nodes[place]
-        if node.is_cut_off:
-            self.begin[state] = 0
-        elif isinstance(node.step, Outcome):
+        if isinstance(node.step, Outcome):
             shot_at = self._shot_at[place]
             self.ends[state] = shot_at if isinstance(shot_at, int) else shot_at(key & self._every)
             self.begin[state] = 0

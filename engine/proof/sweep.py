@@ -7,14 +7,15 @@ up once. Then all of them go on together: what a move does is the same for all o
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Mapping, Sequence
+from itertools import islice
 from typing import TypeAlias
 
-from chamberwise.engine.exploration.program import Entering, Node, Program, Way
-from chamberwise.engine.model.library import Place
+from chamberwise.engine.exploration.program import Door, Entering, Node, Program, Way
 from chamberwise.engine.model.step import Action, Branch, Handover, Outcome, Question, Step
 from chamberwise.engine.proof.carried import Carried, Images, Joined
-from chamberwise.engine.proof.shots import NO_SHOT, Shot, ShotAt, Shots
-from chamberwise.engine.proof.spots import FIRST, Spot, Spots, rings
+from chamberwise.engine.proof.outlook import Outlook
+from chamberwise.engine.proof.shots import NO_SHOT, Shot
+from chamberwise.engine.proof.spots import FIRST, Spot
 from chamberwise.engine.proof.watched import Watched
 
 Front: TypeAlias = dict[int, int]
@@ -22,44 +23,35 @@ Front: TypeAlias = dict[int, int]
 
 
 class Sweep:
-    """One search under way. What is live has to be marked before, or nothing is forgotten."""
+    """One search under way."""
 
-    def __init__(
-        self,
-        program: Program,
-        spots: Spots,
-        shots: Shots,
-        shot_at: Sequence[ShotAt],
-        most: int,
-        is_end: Callable[[Place], bool],
-    ) -> None:
-        self.program = program
-        self.spots = spots
-        self.shot_at = shot_at
+    def __init__(self, outlook: Outlook, most: int, a_spot: int | None = None) -> None:
+        ground = outlook.ground
+        self.ground = ground
+        self.outlook = outlook
+        self.view = outlook.view
+        self.program: Program = ground.program
+        self.spots = ground.spots
+        self.shot_at = outlook.shot_at
+        self.kept = outlook.kept
         self.most = most
-        self.is_end = is_end
-        """Whether the operation ends at an outcome."""
+        self.a_spot = a_spot
+        """How many states of a spot are gone on with, the first that come; none: all."""
         self.found = Watched()
-        self.carried = Carried(shots, self.found)
-        self.counts = {to: program.counts(to) for to in program.library.pathways}
-        """By pathway the bits of its counts, which begin anew when it is handed over to."""
+        self.carried = Carried(outlook.shots, self.found)
         self.images: dict[Shot, Images] = {}
         self.retired = 0
         """How many machines were watched no longer when the images were last cleared."""
         self.joined = Joined(self.carried)
         self.waiting: dict[Spot, Front] = {}
-        findings = program.layout.every
-        self.kept = [(node.live, findings & ~node.live) for node in program.nodes]
-        """By node the bits that may still be read, and those set for what is forgotten."""
 
     def run(self) -> Watched:
         """Go through everything, ring by ring."""
-        program = self.program
-        counter = program.counters.get(program.nodes[FIRST].place)
-        bits = program.first_bits + (1 << counter.shift if counter else 0)
-        self._enter(Entering(FIRST), 0, (bits,), (self.carried.first(),))
-        for ring in rings(self.spots):
+        self._enter(FIRST, (self.ground.first(),), (self.carried.first(),))
+        for ring in self.ground.rings:
             self._go_round(ring)
+            if len(self.found.broken) == len(self.outlook.watching):
+                break  # all is known
         return self.found
 
     def _go_round(self, ring: Sequence[Spot]) -> None:
@@ -79,6 +71,8 @@ class Sweep:
         found = self.found
         known = met.get(spot)
         if known is None:
+            if self.a_spot is not None:
+                front = dict(islice(front.items(), self.a_spot))
             met[spot] = front
             found.states += self._pass(spot, front)
         else:
@@ -91,10 +85,12 @@ class Sweep:
         """Add what is new to what is known; return the new states, and others that bring more."""
         carried = self.carried
         new, again = Front(), Front()
+        room = None if self.a_spot is None else self.a_spot - len(known)
         for bits, number in front.items():
             before = known.get(bits)
             if before is None:
-                new[bits] = known[bits] = number
+                if room is None or len(new) < room:
+                    new[bits] = known[bits] = number
             elif before != number and carried.has_news(before, number):
                 again[bits] = number
                 known[bits] = self.joined[before, number]
@@ -103,17 +99,38 @@ class Sweep:
     def _pass(self, spot: Spot, front: Front) -> int:
         """Make every move from a spot; return how many of those there had one due, or ended."""
         node = self.program.nodes[spot % self.spots.size]
-        if node.is_cut_off or not front:
+        if not front or spot % self.spots.size in self.outlook.beyond:
             return len(front)
-        if node.silent:
-            for enter in node.silent:
-                self._enter(enter, spot - spot % self.spots.size, front, front.values())
-            return 0
+        if node.door:
+            return self.door(spot, node.door, front)
         return _PASSING[type(node.step)](self, spot, node, front)
+
+    def door(self, spot: Spot, door: Door, front: Front) -> int:
+        """Let all through a door, by their counts where those are looked at."""
+        base = spot - spot % self.spots.size
+        counter = door.counter
+        if counter is None or not counter.mask & self.view:
+            self._enter(base + door.inside, front, front.values())
+            self._enter(base + door.past, front, front.values())
+            return 0
+        once, full = 1 << counter.shift, counter.at_most << counter.shift
+        within = [bits for bits in front if bits & counter.mask < full]
+        past = [bits for bits in front if bits & counter.mask >= full]
+        numbers = [front[bits] for bits in within]
+        self._enter(base + door.inside, [bits + once for bits in within], numbers)
+        self._enter(base + door.past, past, [front[bits] for bits in past])
+        return 0
 
     def question(self, spot: Spot, node: Node, front: Front) -> int:
         """Put a question to whom it is open, and let the others pass."""
-        every = node.asked
+        every = node.asked & self.view
+        base = spot - spot % self.spots.size
+        if not every:
+            self._answer(spot, node.ways, front)
+            for _, needs, _, _, enter in node.ways:
+                if needs:
+                    self._enter(base + enter.last, front, front.values())
+            return len(front)
         narrowed = [bits for bits in front if bits & every != every]
         if not narrowed:
             self._answer(spot, node.ways, front)
@@ -121,7 +138,7 @@ class Sweep:
         rest = {bits: front[bits] for bits in narrowed}
         for _, needs, _, _, enter in node.ways:
             if needs:
-                rest = self._sure(rest, every & ~needs, enter, spot)
+                rest = self._sure(rest, every & ~needs, base + enter.last)
         asked = {bits: number for bits, number in front.items() if bits & every == every}
         self._answer(spot, node.ways, asked)
         for possible in {bits & every for bits in rest}:
@@ -141,17 +158,17 @@ class Sweep:
             after = numbers
             if varies:
                 after = self._after(place, [bits & keep | add for bits in front], numbers)
-            self._enter(enter, spot - place, front, after, keep, add)
+            self._enter(spot - place + enter.last, front, after, keep, add)
 
     def action(self, spot: Spot, node: Node, front: Front) -> int:
         """Do an action."""
         place = spot % self.spots.size
         numbers = self._after(place, front, front.values())
         for _, _, keep, add, enter in node.ways:
-            self._enter(enter, spot - place, front, numbers, keep, add)
+            self._enter(spot - place + enter.last, front, numbers, keep, add)
         if node.narrowing:
             effect, enter = node.narrowing
-            self._enter(enter, spot - place, [effect(bits) for bits in front], numbers)
+            self._enter(spot - place + enter.last, [effect(bits) for bits in front], numbers)
         return len(front)
 
     def handover(self, spot: Spot, node: Node, front: Front) -> int:
@@ -159,39 +176,41 @@ class Sweep:
         place = spot % self.spots.size
         call = self.program.calls[place]
         numbers = self._after(place, front, front.values())
-        keep = ~self.counts[call.pathway]
-        self._enter(call.enter, self.spots.onto(spot), front, numbers, keep)
+        keep = ~self.ground.counts[call.pathway]
+        self._enter(self.spots.onto(spot) + call.enter.last, front, numbers, keep)
         return len(front)
 
     def branch(self, spot: Spot, node: Node, front: Front) -> int:
-        """Take the way of a branch; return how many have none."""
-        for gone, _, enter in node.rows:
-            front = self._sure(front, gone, enter, spot)
+        """Take the ways of a branch that are open; return how many have none."""
+        base, view = spot - spot % self.spots.size, self.view
+        masks, shutting = list[Sequence[int]](), list[Sequence[int]]()
+        for gone, terms, enter in node.rows:
+            looked_at = [mask for every, mask in terms if every & view]
+            masks.append(looked_at)
+            rest = self._sure(front, gone & view, base + enter.last)
+            if len(looked_at) == len(terms):
+                front = rest
+                shutting.append(looked_at)
         if node.otherwise is node.not_known:
-            return self._rest(node.otherwise, spot, front)
-        masks = [[mask for _, mask in terms] for _, terms, _ in node.rows]
-        not_known = {
-            bits: number
-            for bits, number in front.items()
-            if any(all(bits & mask for mask in row) for row in masks)
-        }
-        otherwise = {bits: number for bits, number in front.items() if bits not in not_known}
-        standing = self._rest(node.otherwise, spot, otherwise)
-        return standing + self._rest(node.not_known, spot, not_known)
+            return self._rest(node.otherwise, base, front)
+        open_still = _with_some_of_each(front, masks)
+        shut = open_still if len(shutting) == len(masks) else _with_some_of_each(front, shutting)
+        otherwise = {bits: number for bits, number in front.items() if bits not in shut}
+        standing = self._rest(node.otherwise, base, otherwise)
+        return standing + self._rest(node.not_known, base, open_still)
 
-    def _rest(self, enter: Entering | None, spot: Spot, front: Front) -> int:
+    def _rest(self, enter: Entering | None, base: Spot, front: Front) -> int:
         if enter is None:
             return len(front)
-        self._enter(enter, spot - spot % self.spots.size, front, front.values())
+        self._enter(base + enter.last, front, front.values())
         return 0
 
-    def _sure(self, front: Front, gone: int, enter: Entering, spot: Spot) -> Front:
+    def _sure(self, front: Front, gone: int, there: Spot) -> Front:
         """Let those go on of whom some bits are gone; return the others."""
         sure = [bits for bits in front if not bits & gone]
         if not sure:
             return front
-        base = spot - spot % self.spots.size
-        self._enter(enter, base, sure, [front[bits] for bits in sure])
+        self._enter(there, sure, [front[bits] for bits in sure])
         return {bits: number for bits, number in front.items() if bits & gone}
 
     def outcome(self, spot: Spot, node: Node, front: Front) -> int:
@@ -201,12 +220,12 @@ class Sweep:
             handover, base = back
             enter = self.program.calls[handover].back.get(node.place.step)
             if enter is not None:
-                self._enter(enter, base, front, front.values())
+                self._enter(base + enter.last, front, front.values())
                 return 0
         numbers = self._after(spot % self.spots.size, front, front.values())
-        if self.is_end(node.place):
+        if self.ground.is_end(node.place):
             for number in set(numbers):
-                self.carried.end(number, node.place)
+                self.carried.end(number)
         return len(front)
 
     def _after(
@@ -221,36 +240,30 @@ class Sweep:
             for images in self.images.values():
                 images.clear()
         if isinstance(shot_at, int):
-            images = self._images(shot_at, place)
+            images = self._images(shot_at)
             return [images[number] for number in numbers]
         read = [bits & shot_at.reads for bits in each]
-        by_bits = {bits: self._images(shot_at(bits), place) for bits in set(read)}
+        by_bits = {bits: self._images(shot_at(bits)) for bits in set(read)}
         return [by_bits[bits][number] for bits, number in zip(read, numbers, strict=True)]
 
-    def _images(self, shot: Shot, place: int) -> Images:
+    def _images(self, shot: Shot) -> Images:
         images = self.images.get(shot)
-        at = self.program.nodes[place].place
         if images is None:
-            images = self.images[shot] = Images(self.carried, shot, at)
-        images.place = at
+            images = self.images[shot] = Images(self.carried, shot)
         return images
 
     def _enter(
         self,
-        enter: Entering,
-        base: Spot,
+        there: Spot,
         each: Collection[int],
         numbers: Collection[int],
         keep: int = -1,
         add: int = 0,
     ) -> None:
-        """Let some wait at the step that they enter, once bits are kept and added."""
-        if enter.chain:
-            self._enter_counted(enter, base, [bits & keep | add for bits in each], numbers)
-            return
+        """Let some wait at a spot, once bits are kept and added."""
         joined = self.joined
-        front = self.waiting.setdefault(base + enter.last, {})
-        live, dead = self.kept[enter.last]
+        front = self.waiting.setdefault(there, {})
+        live, dead = self.kept[there % self.spots.size]
         keep, add = keep & live, add & live | dead
         for bits, number in zip(each, numbers, strict=True):
             after = bits & keep | add
@@ -258,18 +271,14 @@ class Sweep:
             if known != number:
                 front[after] = joined[known, number]
 
-    def _enter_counted(
-        self, enter: Entering, base: Spot, each: Collection[int], numbers: Collection[int]
-    ) -> None:
-        """Let each enter the step that its counts lead to."""
-        entered: dict[int, tuple[list[int], list[int]]] = {}
-        for bits, number in zip(each, numbers, strict=True):
-            there, after = enter(bits)
-            some, theirs = entered.setdefault(there, ([], []))
-            some.append(after)
-            theirs.append(number)
-        for there, (some, theirs) in entered.items():
-            self._enter(Entering(there), base, some, theirs)
+
+def _with_some_of_each(front: Front, rows: Sequence[Sequence[int]]) -> Front:
+    """Return those that have, for some row, some bits of each of its masks."""
+    return {
+        bits: number
+        for bits, number in front.items()
+        if any(all(bits & mask for mask in row) for row in rows)
+    }
 
 
 _PASSING: Mapping[type[Step], Callable[[Sweep, Spot, Node, Front], int]] = {

@@ -4,18 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from chamberwise.engine.model.library import Place
-
 
 @dataclass(slots=True)
 class Watched:
-    """By the number of a machine the step at which it was first lost.
+    """The numbers of the machines that some walk loses, or that it ends without satisfying."""
 
-    `unkept` has those of walks that ended there without what was asked for.
-    """
-
-    lost: dict[int, Place] = field(default_factory=dict)
-    unkept: dict[int, Place] = field(default_factory=dict)
+    broken: set[int] = field(default_factory=set)
     states: int = 0
     """How many states were looked at."""
     stopped: bool = False

@@ -12,9 +12,9 @@ from collections.abc import Iterator, Sequence
 
 import networkx as nx
 from chamberwise.engine.exploration.compiling import compiled
-from chamberwise.engine.exploration.liveness import mark_live
+from chamberwise.engine.exploration.liveness import live
 from chamberwise.engine.exploration.program import Program
-from chamberwise.engine.model.library import Library, Place
+from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.rule import Rule
 from chamberwise.engine.model.step import Outcome, Question
 from chamberwise.engine.proof.monitors import Monitor, monitors
@@ -28,8 +28,7 @@ At = tuple[int, int]
 
 def prove_straight(library: Library, rules: Sequence[Rule]) -> tuple[int, int, list[bool]]:
     """Return how many states and pairs there are, and of each rule whether it holds."""
-    bounded = [step.id for step in library.pathways[NAME].steps.values() if step.bound]
-    program = compiled(library, NAME, (), frozenset(Place(NAME, name) for name in bounded))
+    program = compiled(library, NAME, by_doors=True)
     watching = [each for each in monitors(rules) if not each.is_trigger]
     shots = Shots(watching, program, NAME)
     graph = _graph(program, shots)
@@ -41,7 +40,8 @@ def prove_straight(library: Library, rules: Sequence[Rule]) -> tuple[int, int, l
 def _graph(program: Program, shots: Shots) -> nx.DiGraph[At]:
     """Return every state with its moves; what happens at an outcome leads to one last state."""
     shot_at = [shots.at(node) for node in program.nodes]
-    mark_live(program)
+    for node, bits in zip(program.nodes, live(program, shots.reads(shot_at)), strict=True):
+        node.live = bits
     first = next(_settled(program, 0, program.first_bits))
     graph: nx.DiGraph[At] = nx.DiGraph()
     graph.add_node(first)

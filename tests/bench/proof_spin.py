@@ -22,13 +22,14 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from chamberwise.engine.exploration.compiling import compiled
-from chamberwise.engine.exploration.liveness import mark_live
+from chamberwise.engine.exploration.liveness import live
 from chamberwise.engine.exploration.program import Node, Program
-from chamberwise.engine.model.library import Library, Place
+from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.rule import Rule
 from chamberwise.engine.model.step import Branch, Outcome
 from chamberwise.engine.proof.monitors import Monitor, monitors
 from chamberwise.engine.proof.shots import ShotAt, Shots
+from chamberwise.engine.proof.showing import scenes
 
 from tests.bench.proof_synthetic import NAME
 
@@ -104,12 +105,12 @@ def _stored(told: str) -> int:
 
 
 def _table(library: Library, rules: Sequence[Rule]) -> bytes:
-    bounded = [step.id for step in library.pathways[NAME].steps.values() if step.bound]
-    program = compiled(library, NAME, (), frozenset(Place(NAME, name) for name in bounded))
+    program = compiled(library, NAME, by_doors=True)
     watching = [each for each in monitors(rules) if not each.is_trigger]
     shots = Shots(watching, program, NAME)
-    shot_at = shots.everywhere()
-    mark_live(program)
+    shot_at = shots.everywhere(scenes(program))
+    for node, bits in zip(program.nodes, live(program, shots.reads(shot_at)), strict=True):
+        node.live = bits
     numbers = _numbers(program, shots, shot_at, watching)
     return struct.pack(f"{len(numbers)}i", *numbers)
 
@@ -157,8 +158,7 @@ def _row(after: Sequence[int]) -> list[int]:
 
 def _moves(program: Program, node: Node) -> Iterator[tuple[int, int, int, int]]:
     """Yield every move of a node, or every row of a branch, as masks, and the node led to."""
-    every = (1 << program.width) - 1
-    findings = program.layout.every
+    every = findings = program.layout.every
     for needs, keep, add, there in _ways(program, node):
         for behind in _behind(program, there):
             live = program.nodes[behind].live

@@ -12,6 +12,7 @@ from chamberwise.engine.model.rule import RuleId
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.proof.monitors import Monitor, monitors
 from chamberwise.engine.proof.shots import Shots
+from chamberwise.engine.proof.showing import scenes
 from chamberwise.engine.proof.states import States
 
 
@@ -41,7 +42,7 @@ class StateGraph(States):
         program = compiled(library, pathway)
         self.triggers = triggers_of(library, pathway)
         self._watching = Shots(self.triggers.monitors, program, pathway)
-        super().__init__(program, self._watching, self._watching.everywhere())
+        super().__init__(program, self._watching, self._watching.everywhere(scenes(program)))
         self._guide = guide
         self._spot_at: dict[int, int] = {}
         self._ways: dict[int, Sequence[tuple[int, int, int]]] = {}

@@ -55,7 +55,7 @@ class Walker:
     def __init__(self, guide: Guide, graph: StateGraph) -> None:
         self.guide = guide
         self.graph = graph
-        self._came_by: CameBy = {graph.first()[0]: None}
+        self._came_by: CameBy = {graph.first(): None}
         self._shown: dict[int, tuple[int, Step]] = {}
         self._search()
 
@@ -71,7 +71,7 @@ class Walker:
         """Find a way to each answer, the nearest first, from wherever walks came to so far."""
         graph, left = self.graph, (1 << len(self.guide.answers)) - 1
         far, times, news = self.guide.far(left), [0] * len(self.guide.asks), 0
-        waiting = [(0, 0, graph.first()[0])]
+        waiting = [(0, 0, graph.first())]
         for _ in range(FIRST_SEARCH):
             if not (waiting and left):
                 return

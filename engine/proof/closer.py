@@ -1,0 +1,70 @@
+"""Looking closer, claim by claim, until as little is looked at as tells whether it holds.
+
+A claim is that a machine is never lost: a rule's own, or that what a rule is of never happens. Each
+is first judged in a view of what it speaks of alone, in which there are more walks than there are,
+and far fewer states. What breaks there is judged again with all that is known, and at last with
+every bound counted as well.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from chamberwise.engine.proof.ground import Ground
+from chamberwise.engine.proof.monitors import Monitor, laid
+from chamberwise.engine.proof.outlook import outlook
+from chamberwise.engine.proof.sweep import Sweep
+from chamberwise.engine.proof.view import EVERYTHING, View, known_view, own_view, together
+
+A_SPOT = 12
+"""How many states of a spot are enough to see, of most rules, that they arise."""
+
+
+@dataclass(slots=True)
+class Closer:
+    """Some claims, and what is known of them so far."""
+
+    ground: Ground
+    claims: Sequence[Monitor]
+    most: int
+    reduced: bool
+    proved: set[int] = field(default_factory=set)
+    """The numbers of the claims that hold on every walk."""
+    states: int = 0
+
+    def judge(self) -> None:
+        """Prove the claims that hold, as far as can be; the rest breaks, or may."""
+        program, entry = self.ground.program, self.ground.entry
+        known = known_view(program, entry)
+        triggers = [number for number, claim in enumerate(self.claims) if claim.is_trigger]
+        arising = self.broken(known, triggers, A_SPOT)
+        views = {
+            number: own_view(program, entry, claim.roles)
+            for number, claim in enumerate(self.claims)
+            if number not in arising
+        }
+        broken = [
+            number
+            for view, numbers in together(program, views)
+            for number in self._judged(view, numbers)
+        ]
+        broken = self._judged(known, broken)
+        self._judged(EVERYTHING, [each for each in broken if not self.claims[each].is_trigger])
+
+    def _judged(self, view: View, numbers: Sequence[int]) -> list[int]:
+        """Prove the claims that hold in a view; return the others."""
+        broken = self.broken(view, numbers)
+        self.proved.update(set(numbers) - broken)
+        return [number for number in numbers if number in broken]
+
+    def broken(self, view: View, numbers: Sequence[int], a_spot: int | None = None) -> set[int]:
+        """Return which of some claims break in a view, or may where there are too many states."""
+        if not numbers:
+            return set()
+        watching = laid(self.claims[number] for number in numbers)
+        by = outlook(self.ground, watching, view, reduced=self.reduced)
+        found = Sweep(by, self.most, a_spot).run()
+        self.states += found.states
+        broken = range(len(numbers)) if found.stopped else found.broken
+        return {numbers[at] for at in broken}

@@ -1,0 +1,61 @@
+"""What one search goes by: the machines that watch, a view, and what may be forgotten in it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence, Set
+from dataclasses import dataclass
+
+from chamberwise.engine.exploration.liveness import live
+from chamberwise.engine.proof.ground import Ground
+from chamberwise.engine.proof.monitors import Monitor
+from chamberwise.engine.proof.shots import NO_SHOT, ShotAt, Shots
+from chamberwise.engine.proof.view import View
+
+
+@dataclass(frozen=True, slots=True)
+class Outlook:
+    """All by node. `kept` are the bits that may still be read, and those set for what is not."""
+
+    ground: Ground
+    watching: Sequence[Monitor]
+    view: View
+    shots: Shots
+    shot_at: Sequence[ShotAt]
+    kept: Sequence[tuple[int, int]]
+    beyond: frozenset[int]
+    """The nodes after which nothing is shown that any machine speaks of."""
+
+
+def outlook(ground: Ground, watching: Sequence[Monitor], view: View, *, reduced: bool) -> Outlook:
+    """Return the outlook of some machines in a view that shows all they speak of.
+
+    Where rules only forbid, a walk that can never again show what they speak of is settled:
+    nothing beyond has to be looked at, nor remembered for it.
+    """
+    program = ground.program
+    shots = Shots(watching, program, ground.entry)
+    shot_at = shots.everywhere(ground.scenes)
+    beyond = frozenset[int]()
+    if reduced and all(monitor.only_forbids for monitor in watching):
+        beyond = _beyond(ground, {at for at, shot in enumerate(shot_at) if shot != NO_SHOT})
+    alive = [view] * len(program.nodes)
+    if reduced:
+        reads = shots.reads(shot_at)
+        seen = [0 if at in beyond else bits & view for at, bits in enumerate(reads)]
+        alive = live(program, seen)
+    findings = program.layout.every
+    kept = [(bits, findings & ~bits) for bits in alive]
+    return Outlook(ground, watching, view, shots, shot_at, kept, beyond)
+
+
+def _beyond(ground: Ground, speaking: Set[int]) -> frozenset[int]:
+    """Return the nodes from which no arrows lead to one of some nodes."""
+    size = ground.spots.size
+    waiting = [spot for spot in ground.before if spot % size in speaking]
+    leading = set(waiting)
+    while waiting:
+        for spot in ground.before[waiting.pop()]:
+            if spot not in leading:
+                leading.add(spot)
+                waiting.append(spot)
+    return frozenset(range(size)).difference(spot % size for spot in leading)
