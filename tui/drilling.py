@@ -32,4 +32,5 @@ def drill_of(setting: Setting, pathway: str) -> Rehearsal:
     except NoScenarioError as error:
         raise NoDrillError(str(error)) from error
     now = setting.clock()
-    return rehearse(loaded, drills, scenario, Mode.REHEARSE, now, stopwatch(), drills_folder())
+    folder = drills_folder()
+    return rehearse(loaded, drills, scenario, Mode.REHEARSE, now, stopwatch(), folder, waits=True)

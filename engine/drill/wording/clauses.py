@@ -33,7 +33,10 @@ _CUTS = (
         r"before|until|till|so that|so as to|in order to|because|in case|to avoid"
         r"|to prevent|to stop|ready for|unless|otherwise",
     ),
-    (Kind.DONE_BEFORE, r"(?<!go )(?<!going )after|once|as soon as|when|now that|only when|only after|only once"),
+    (
+        Kind.DONE_BEFORE,
+        r"(?<!go )(?<!going )after|once|as soon as|when|now that|only when|only after|only once",
+    ),
     (Kind.DONE, r"and then|then|but|while|followed by|plus|, and|;|\.|,"),
 )
 _PATTERN = re.compile(
