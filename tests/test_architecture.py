@@ -20,6 +20,7 @@ SEES_THE_ENGINE = {
     "extract",
     "extract_ways",
     "headlines",
+    "machine",
     "main_line",
     "make",
     "minutes",
@@ -151,7 +152,18 @@ def test_showing_the_version_loads_next_to_nothing() -> None:
     run = "from chamberwise.tui.command.main import run\nassert run(['--version']) == 0"
     heavy = {"argparse", "yaml", "networkx", "textual", "jinja2", "numpy", "importlib.metadata"}
     printing = {"typst", "segno", "pypdf", "pypdfium2", "graphviz", "wasmtime", "coloraide"}
-    assert loaded_by(run) & (heavy | printing) == set()
+    counting = {"pint", "holidays", "icalendar"}
+    assert loaded_by(run) & (heavy | printing | counting) == set()
+
+
+def test_a_calculation_in_its_own_units_loads_no_library_of_units() -> None:
+    program = (
+        "from chamberwise.engine.working.registry import calculations\n"
+        "from chamberwise.engine.working.run import worked\n"
+        "srk_t = next(each for each in calculations() if each.name == 'srk-t')\n"
+        "worked(srk_t, {'AL': '23.5', 'K': '43.5 D', 'A': '118.7', 'target': '0'})\n"
+    )
+    assert loaded_by(program) & {"pint", "holidays", "icalendar", "yaml", "argparse"} == set()
 
 
 @pytest.mark.parametrize("words", [["list"], ["stamp"], ["print", "no-such-pathway"]])
@@ -186,7 +198,8 @@ def test_every_file_of_a_sheet_is_placing_or_takes_content_from_the_engine() -> 
     }
     unnamed = {stem for module, stem in files.items() if module not in placing}
     assert unnamed == SEES_THE_ENGINE
-    assert {each for each in placing if each.count(".") == 3} <= set(files)
+    for each in (each for each in placing if each.count(".") == 3):
+        assert TOP.joinpath(*each.split(".")[1:]).with_suffix(".py").exists(), each
 
 
 def packages_there_are() -> list[str]:

@@ -68,6 +68,10 @@ LIBRARY = (
     KeyAction("drill", ("d",), "d", "drill", "rehearse it against the clock, in your own words"),
     KeyAction("prove", ("p",), "p", "check and prove", "its problems, and its rules on every walk"),
     KeyAction("sheets", ("o",), "o", "on paper", "print a sheet of it into this folder"),
+    KeyAction(
+        "calculations", ("w",), "w", "work", "lens, dose, risk and dates, line by line", spare=1
+    ),
+    KeyAction("write", ("e",), "e", "write", "beside your editor, its state at every save", False),
     HELP,
     QUIT,
     STOP,
@@ -93,6 +97,43 @@ CHECKER = (
     KeyAction("close", ("escape",), "Esc", "back", "back to the library"),
     HELP,
     QUIT,
+    STOP,
+)
+
+CALCULATIONS = (
+    KeyAction("up", ("up",), "Up/Down", "choose", "the calculation above or below"),
+    KeyAction("down", ("down",), "Down", "down", "the calculation below", False),
+    KeyAction("open", ("enter",), "Enter", "open", "the form of the calculation marked with >"),
+    KeyAction("close", ("escape",), "Esc", "back", "back to the library"),
+    QUIT,
+    STOP,
+)
+
+DRAFT = (
+    KeyAction("view", tuple("1234"), "1-4", "view", "1 problems, 2 steps, 3 rules, 4 the chart"),
+    KeyAction("next_view", ("tab",), "Tab", "next view", "the view after this one", spare=2),
+    KeyAction("up", ("up",), "Up/Down", "choose", "the row above or below"),
+    KeyAction("down", ("down",), "Down", "down", "the row below", False),
+    KeyAction("page_down", ("pagedown", "space"), "PgDn", "read on", "more of it", spare=1),
+    KeyAction("page_up", ("pageup",), "PgUp", "read back", "the part before", False),
+    KeyAction("close", ("escape",), "Esc", "back", "back to where you were"),
+    HELP,
+    QUIT,
+    STOP,
+)
+
+FORM = (
+    KeyAction(
+        "take",
+        ("enter",),
+        "Enter",
+        "next",
+        "keep what was typed and go on; after the last, work it",
+    ),
+    KeyAction("up", ("up",), "Up/Down", "choose", "the input above or below"),
+    KeyAction("down", ("down",), "Down", "down", "the input below", False),
+    KeyAction("work", ("ctrl+g",), "Ctrl+G", "work it", "work it from what was typed so far"),
+    KeyAction("close", ("escape",), "Esc", "back", "back to the calculations"),
     STOP,
 )
 

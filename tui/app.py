@@ -17,6 +17,7 @@ from textual.app import App
 from textual.filter import LineFilter
 
 if TYPE_CHECKING:
+    from chamberwise.tui.drafting import Draft
     from chamberwise.tui.rehearsal import Rehearsal
 
 INTERRUPTED = 130
@@ -26,7 +27,7 @@ OWN_PALETTE = "ansi-dark"
 
 
 class WalkProgram(App[int]):
-    """Opens at a walk or a drill where one is given, else at the library."""
+    """Opens at a walk, a drill or a draft where one is given, else at the library."""
 
     CSS_PATH = "styles/program.tcss"
     ENABLE_COMMAND_PALETTE = False
@@ -39,6 +40,7 @@ class WalkProgram(App[int]):
         remarks: Sequence[str] = (),
         record_to: str = "",
         rehearsal: Rehearsal | None = None,
+        draft: Draft | None = None,
     ) -> None:
         super().__init__(ansi_color=True)
         self.setting = setting
@@ -46,6 +48,7 @@ class WalkProgram(App[int]):
         self.remarks = remarks
         self.record_to = record_to
         self.rehearsal = rehearsal
+        self.draft = draft
         self.animation_level = "none"
         self.colourless = [] if setting.colour else [Colourless()]
         self.theme = OWN_PALETTE
@@ -64,6 +67,10 @@ class WalkProgram(App[int]):
             from chamberwise.tui.screens.drill import DrillScreen
 
             self.push_screen(DrillScreen(self.rehearsal, self.remarks))
+        elif self.draft is not None:
+            from chamberwise.tui.screens.draft import DraftScreen
+
+            self.push_screen(DraftScreen(self.setting, self.draft))
         else:
             self.push_screen(LibraryScreen(self.setting))
 

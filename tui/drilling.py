@@ -10,6 +10,8 @@ from chamberwise.engine.drill.entries import Mode
 from chamberwise.engine.drill.generate import NoScenarioError
 from chamberwise.engine.reading.drills import read_drills
 from chamberwise.engine.store.home import drills as drills_folder
+from chamberwise.engine.store.home import runs_path
+from chamberwise.tui.debriefing import Debriefing
 from chamberwise.tui.rehearsal import Rehearsal
 from chamberwise.tui.rehearsing import SEEDS, rehearse, scenario_of, stopwatch
 from chamberwise.tui.setting import Setting
@@ -33,4 +35,8 @@ def drill_of(setting: Setting, pathway: str) -> Rehearsal:
         raise NoDrillError(str(error)) from error
     now = setting.clock()
     folder = drills_folder()
-    return rehearse(loaded, drills, scenario, Mode.REHEARSE, now, stopwatch(), folder, waits=True)
+    rehearsal = rehearse(
+        loaded, drills, scenario, Mode.REHEARSE, now, stopwatch(), folder, waits=True
+    )
+    rehearsal.debriefing = Debriefing(setting.clock, runs_path())
+    return rehearsal

@@ -45,7 +45,9 @@ if TYPE_CHECKING:
     from chamberwise.exports.audit.terms import Waiver
 
 PACK = "pack"
-NOT_AUDITED = "A draft is printed unaudited; --report audits it."
+NOT_AUDITED = "A draft of many pages is printed unaudited; --report audits it."
+FEW = 12
+"""Pages; the audit of more takes longer than the printing, and a draft does without."""
 
 
 class UnusableOrderError(Exception):
@@ -78,7 +80,7 @@ class Wanted:
     overwrite: bool = False
     waivers: tuple[Waiver, ...] = ()
     is_reported: bool = False
-    """Whether the audit is wanted of a draft too; what is approved always has it."""
+    """Whether the audit is wanted of a long draft too; all else always has it."""
 
     @property
     def is_pack(self) -> bool:
@@ -108,8 +110,8 @@ def print_sheets(library: Library, wanted: Wanted) -> Done:
         orders = _orders(library, wanted)
         laid = tuple(_tiled(each, wanted) for each in laid_out(orders))
         is_approved = library.pathways[wanted.pathway].is_approved
-        is_audited = is_approved or wanted.is_reported or bool(wanted.waivers)
-        made = tuple(_made(each, wanted, is_audited=is_audited) for each in _apart(laid, wanted))
+        must = is_approved or wanted.is_reported or bool(wanted.waivers)
+        made = tuple(_made(each, wanted, must_audit=must) for each in _apart(laid, wanted))
         reports = tuple(report for each in made for report in each.reports)
         audit_lines = _judged(reports, library.pathways[wanted.pathway], wanted)
         files = {path: content for each in made for path, content in _document(each, wanted)}
@@ -175,7 +177,8 @@ def _judged(reports: tuple[Report, ...], pathway: Pathway, wanted: Wanted) -> tu
 
     waived = told_of_waivers(reports, wanted.waivers)
     if not pathway.is_approved:
-        return (*waived, *(told_of_draft(reports) if reports else (NOT_AUDITED,)))
+        unaudited = () if reports else (NOT_AUDITED,)
+        return (*waived, *told_of_draft(reports), *unaudited)
     found = [line for each in reports for line in told(each)]
     if found:
         raise StoppedOrderError("\n".join(found), reports)
@@ -217,7 +220,7 @@ def _apart(laid: tuple[Laid, ...], wanted: Wanted) -> list[tuple[Laid, ...]]:
     return [laid] if is_whole else [(each,) for each in laid]
 
 
-def _made(laid: tuple[Laid, ...], wanted: Wanted, *, is_audited: bool) -> _Made:
+def _made(laid: tuple[Laid, ...], wanted: Wanted, *, must_audit: bool) -> _Made:
     sheet = sheet_of(laid)
     lacking = faults(sheet)
     if lacking:
@@ -225,7 +228,7 @@ def _made(laid: tuple[Laid, ...], wanted: Wanted, *, is_audited: bool) -> _Made:
     what = wanted.what if wanted.form is Form.PDF or not wanted.is_pack else laid[0].kind.value
     name = f"{wanted.pathway}-{what}-{laid[0].order.sized.paper}"
     name += "-tiles" if wanted.is_tiled else ""
-    if not is_audited:
+    if not must_audit and len(sheet.pages) > FEW:
         return _Made(sheet, to_pdf(sheet), (), name)
     from chamberwise.exports.printing.auditing import audited
 

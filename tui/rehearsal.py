@@ -40,6 +40,7 @@ from chamberwise.engine.drill.taking import (
 from chamberwise.engine.drill.wording.phrasebook import Target
 from chamberwise.engine.store.drill_file import append_entries
 from chamberwise.engine.store.journal_file import InUseError, writing
+from chamberwise.tui.present.drill_pages import ending
 from chamberwise.tui.present.parts import Part, Tone
 
 Stopwatch = Callable[[], Milliseconds]
@@ -78,6 +79,9 @@ class Rehearsal:
     """What a number typed picks."""
     last_seen: tuple[str, ...] = ()
     _started: Milliseconds = 0
+    debriefing: Callable[[Drill], list[Part]] = ending
+    """What is said once it is over."""
+    _debrief: list[Part] | None = None
     _meant: Typed | None = None
     """The words that the options are to settle; none where they are a menu."""
     _held: ExitStack = field(default_factory=ExitStack)
@@ -130,6 +134,15 @@ class Rehearsal:
         if self.is_over:
             return brought
         return [*brought, *self._heard(text.strip(), Typed(text.strip(), self.now, first_key))]
+
+    def debrief(self) -> list[Part]:
+        """Return what is said of the drill as it stands; once it is over, always the same."""
+        if self._debrief is not None:
+            return self._debrief
+        told = self.debriefing(self.drill)
+        if self.is_over:
+            self._debrief = told
+        return told
 
     def close(self) -> None:
         """Let go of the journal."""

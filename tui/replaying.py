@@ -26,7 +26,10 @@ def replay_command(
     words = ["chamberwise", "walk"]
     if folder is not None and Path(file).resolve().parent != folder.resolve():
         words.append(file)
+    elif loaded.sheet:
+        words.append(pathway)
     rest = [] if library is None else ["--library", str(library)]
+    rest += ["--local", loaded.sheet] if loaded.sheet else []
     return lambda key: shlex.join([*words, "--replay", key, *rest])
 
 

@@ -10,7 +10,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 
-from chamberwise.engine.chart.labels import lowered, small
+from chamberwise.engine.chart.labels import AND, either, lowered, small
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
@@ -61,20 +61,20 @@ def ways(library: Library, pathway: PathwayId, step: StepId, rows: frozenset[Ste
     own = library.pathways[pathway]
     found: dict[tuple[object, ...], Way] = {}
     for way in _all(library, own, step, rows):
-        label = way.labels[0] if way.labels else ""
-        met = found.get(way.leads)
-        if met is None:
-            found[way.leads] = way
-        elif label and label not in met.labels:
-            found[way.leads] = Way((*met.labels, label), way.done, way.ends, way.step)
+        met = found.get(way.leads, way)
+        labels = tuple(dict.fromkeys((*met.labels, *way.labels)))
+        found[way.leads] = Way(labels, way.done, way.ends, way.step)
     return list(found.values())
 
 
 def _all(
     library: Library, pathway: Pathway, step: StepId, rows: frozenset[StepId]
 ) -> Iterator[Way]:
+    heads: dict[StepId, list[str]] = {}
     for label, target in _arrows(library, pathway, pathway.steps[step]):
-        way = followed(pathway, label, target, rows)
+        heads.setdefault(target, []).append(label)
+    for target, labels in heads.items():
+        way = followed(pathway, labels, target, rows)
         yield from _forked(library, pathway, way, rows) or (way,)
 
 
@@ -87,18 +87,20 @@ def _forked(
         return ()
     found = []
     for label, target in _arrows(library, pathway, step):
-        onward = followed(pathway, label, target, rows)
+        onward = followed(pathway, [label], target, rows)
         if onward.ends is Ends.OFF_CHART:
             return ()
-        said = ": ".join([*way.labels, small(label)])
+        said = f"{either(way.labels)}: {small(label)}" if way.labels else label
         found.append(Way((said,), onward.done, onward.ends, onward.step))
     return tuple(found)
 
 
-def followed(pathway: Pathway, label: str, target: StepId, rows: frozenset[StepId]) -> Way:
-    """Follow an arrow until it is on the chart or is one way no more."""
+def followed(
+    pathway: Pathway, heads: Iterable[str], target: StepId, rows: frozenset[StepId]
+) -> Way:
+    """Follow the arrows to a step until the way is on the chart or is one way no more."""
     done: list[StepId] = []
-    labels = (label,) if label else ()
+    labels = tuple(dict.fromkeys(label for label in heads if label))
     here = target
     while here not in rows:
         step = pathway.steps[here]
@@ -184,7 +186,7 @@ def condition_words(library: Library, pathway: Pathway, when: Condition) -> str:
         finding = findings[name]
         labels = _either(value.label for value in finding.values if value.id in values)
         terms.append(f"{finding.title}: {small(labels)}" if terms else labels)
-    return "; ".join(lowered(terms))
+    return AND.join(lowered(terms))
 
 
 def _either(labels: Iterable[str]) -> str:

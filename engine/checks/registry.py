@@ -4,7 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 
-from chamberwise.engine.checks.evidence import no_source, not_approved, review_overdue
+from chamberwise.engine.checks.evidence import (
+    edited_since_approval,
+    no_source,
+    not_approved,
+    review_overdue,
+    review_soon,
+)
 from chamberwise.engine.checks.knowledge import (
     answer_without_words,
     answers_cover,
@@ -92,10 +98,12 @@ EVIDENCE: tuple[Check, ...] = (
     never_used.check,
     no_source.check,
     not_approved.check,
+    edited_since_approval.check,
     review_overdue.check,
+    review_soon.check,
 )
 
-SPEAK_OF_THE_HEAD = frozenset({not_approved.check, review_overdue.check})
+SPEAK_OF_THE_HEAD = frozenset({not_approved.check, review_overdue.check, review_soon.check})
 """These need approval and dates to have been read, and nothing else."""
 
 SPEAK_OF_WHAT_STANDS = frozenset(

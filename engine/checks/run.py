@@ -102,6 +102,7 @@ class _Subjects:
     def beyond(self, pathway: PathwayId) -> Iterator[Problem]:
         """Yield what lies in other files and keeps a pathway from being walked."""
         yield from self.of_words
+        yield from self.of_the_sheet()
         for name in reached_by_handover(self.loaded.library, pathway):
             if name != pathway:
                 yield from self.blocking(name)
@@ -115,6 +116,13 @@ class _Subjects:
             for problem in (*file.problems, *undefined(self.loaded, file))
             if problem.severity is Severity.ERROR
         ]
+
+    def of_the_sheet(self) -> Iterator[Problem]:
+        """Yield the errors of the unit's sheet, if one lies over the library."""
+        file = self.loaded.files.get(self.loaded.sheet)
+        for problem in file.problems if file else ():
+            if problem.severity is Severity.ERROR:
+                yield problem
 
     def _entries(self, pathway: PathwayId) -> Iterator[PathwayId]:
         library = self.loaded.library

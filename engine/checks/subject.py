@@ -124,8 +124,8 @@ class Subject:
     ) -> Problem:
         """Return a problem of this pathway's file, at a key or at its value."""
         span = self.tree.span(at, at_key=at_key)
-        return code.at(self.tree.file, at, span, message, advice, notes)
+        return code.at(self.tree.source(at).file, at, span, message, advice, notes)
 
     def note(self, message: str, at: Pointer) -> Note:
         """Return a second place in this file that explains a problem."""
-        return Note(message, self.tree.file, self.tree.span(at, at_key=True))
+        return Note(message, self.tree.source(at).file, self.tree.span(at, at_key=True))

@@ -31,7 +31,7 @@ def _problem(rule: WordingRule, hit: Hit, text: Text, tree: Tree) -> Problem:
     return Problem(
         rule.slug,
         rule.severity,
-        tree.file,
+        tree.source(text.pointer).file,
         text.pointer,
         span,
         hit.message,

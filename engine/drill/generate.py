@@ -69,7 +69,7 @@ def generate(
 
     `library` is one that `drill_library` made.
     """
-    random = Random(f"{book.pathway}/{name or DRAWN}/{seed}")
+    random = _random(book, name, seed)
     authored = _authored(book, name)
     opening = _opening(book, authored, random)
     settled = dict(opening.known) | dict(authored.truth if authored else ())
@@ -104,6 +104,15 @@ def generate(
         if not _is_impossible(made):
             return made
     raise NoScenarioError(f"{TRIES} draws from `{opening.id}` gave nothing that can be.")
+
+
+def opening_of(book: DrillBook, seed: int) -> Opening:
+    """Return where the drill drawn from a seed begins; it is the first thing drawn."""
+    return _opening(book, None, _random(book, None, seed))
+
+
+def _random(book: DrillBook, name: str | None, seed: int) -> Random:
+    return Random(f"{book.pathway}/{name or DRAWN}/{seed}")
 
 
 def _authored(book: DrillBook, name: str | None) -> Authored | None:

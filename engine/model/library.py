@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import NamedTuple
 
+from chamberwise.engine.model.local import Local
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import PathwayId, Step, StepId
 from chamberwise.engine.model.words import Finding, FindingId, Words
@@ -25,10 +26,16 @@ class Library:
 
     shared: Words
     pathways: Mapping[PathwayId, Pathway]
+    local: Local | None = None
+    """The unit's sheet over some of them."""
 
     @cached_property
     def _words(self) -> dict[PathwayId, Words]:
         return {name: pathway.words.over(self.shared) for name, pathway in self.pathways.items()}
+
+    def local_to(self, pathway: PathwayId) -> Local | None:
+        """Return the unit's sheet over a pathway, if there is one."""
+        return self.local if self.local and pathway in self.local.covers else None
 
     def words(self, pathway: PathwayId) -> Words:
         """Return every word a pathway may use: its own, then the shared ones."""

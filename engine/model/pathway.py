@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
 
@@ -60,6 +60,14 @@ class Acceptance:
 
 
 @dataclass(frozen=True, slots=True)
+class Seal:
+    """What an approval was given to: the digest of the content, and those of its parts."""
+
+    content: str
+    parts: Mapping[str, str] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
 class Pathway:
     """The whole of one file. `steps` and `phases` keep document order."""
 
@@ -80,6 +88,8 @@ class Pathway:
     cases: CaseTable | None
     accepted: tuple[Acceptance, ...]
     wall_chart: WallChart | None = None
+    reason_for_change: str = ""
+    seal: Seal | None = None
 
     @property
     def is_approved(self) -> bool:

@@ -46,7 +46,7 @@ def hunted(
     program = compiled(library, pathway, tracked_fields(library, pathway, rules))
     watching = monitors(rules)
     shots = Shots(watching, program, pathway)
-    states = States(program, shots, [shots.at(node) for node in program.nodes])
+    states = States(program, shots, shots.everywhere())
     back = frozenset(Place(pathway, name) for name in comes_back_by(library, pathway))
     hunt = _Hunt(states, watching, distances(program, near), back, most_moves, Random(seed))
     found = hunt.broken()

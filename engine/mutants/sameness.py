@@ -2,20 +2,23 @@
 
 A mutant on whose every walk the team is asked, told and warned of the same things, with the same
 answers open, is the original in other words. Mutation testing calls it equivalent; it measures
-nothing. Original and mutant are walked side by side with every bound left open, stopping where a
-bounded step is entered: walks that enter the same steps count alike.
+nothing. Original and mutant are walked side by side with every bound of a loop left open, stopping
+where a bounded step is entered: walks that enter the same steps count alike.
 """
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Sequence
+from collections.abc import Hashable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from typing import TypeAlias
 
+import networkx as nx
 from chamberwise.engine.exploration.compiling import compiled
 from chamberwise.engine.exploration.liveness import mark_live
 from chamberwise.engine.exploration.program import Node, Program
+from chamberwise.engine.graph.view import step_graph
 from chamberwise.engine.model.library import Library, Place
+from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import (
     Action,
     Branch,
@@ -24,7 +27,9 @@ from chamberwise.engine.model.step import (
     PathwayId,
     Question,
     Step,
+    StepId,
 )
+from chamberwise.engine.model.words import NO_EFFECTS
 
 MOST_PAIRS = 400_000
 MOST_TURNS = 1_000
@@ -120,13 +125,16 @@ def is_same(original: Walked, mutant: Walked) -> bool:
 
 
 def view(step: Step) -> Hashable:
-    """Return what the team meets at a step: all of it but its name and where it leads."""
+    """Return what the team meets at a step: all of it but its name, where it leads, and what is
+
+    known after it, which shows in what is asked later.
+    """
     step = replace(step, id="", bound=None)
     match step:
         case Question():
             return replace(step, answers=tuple(replace(each, go_to="") for each in step.answers))
         case Action():
-            return replace(step, go_to="")
+            return replace(step, go_to="", effects=NO_EFFECTS)
         case Handover():
             return replace(step, on_return=())
     return step
@@ -144,9 +152,20 @@ def _counted_at_once(side: Walked) -> Place | None:
 
 
 def _bounded(library: Library) -> frozenset[Place]:
+    """Return the bounded steps that arrows lead back to.
+
+    Any other is entered once at most each time its pathway is, and its bound turns nobody away.
+    """
     return frozenset(
-        Place(name, step.id)
+        Place(name, step)
         for name, pathway in library.pathways.items()
-        for step in pathway.steps.values()
-        if step.bound
+        for step in _met_again(pathway)
+        if pathway.steps[step].bound
     )
+
+
+def _met_again(pathway: Pathway) -> Iterator[StepId]:
+    graph = step_graph(pathway)
+    for group in nx.strongly_connected_components(graph):
+        if len(group) > 1 or any(graph.has_edge(step, step) for step in group):
+            yield from group

@@ -2,13 +2,33 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from chamberwise.engine.model.library import Library
-from chamberwise.engine.model.rule import Rule
+from chamberwise.engine.model.local import SwitchedOff
+from chamberwise.engine.model.rule import Rule, RuleId
 from chamberwise.engine.model.step import Handover, PathwayId, StepId
 
 
 def rules_for(library: Library, pathway: PathwayId) -> tuple[Rule, ...]:
-    """Return the house rules, then the pathway's own; no own rule takes a house rule's place."""
+    """Return the house rules, then the pathway's own; no own rule takes a house rule's place.
+
+    A rule that the unit has switched off is left out: `switched_off` names it.
+    """
+    off = switched_off(library, pathway)
+    return tuple(rule for rule in _every_rule(library, pathway) if rule.id not in off)
+
+
+def switched_off(library: Library, pathway: PathwayId) -> Mapping[RuleId, tuple[Rule, SwitchedOff]]:
+    """Return the rules that would bind a pathway and that its unit has switched off."""
+    local = library.local_to(pathway)
+    if local is None:
+        return {}
+    every = {rule.id: rule for rule in _every_rule(library, pathway)}
+    return {name: (every[name], each) for name, each in local.switched_off.items() if name in every}
+
+
+def _every_rule(library: Library, pathway: PathwayId) -> tuple[Rule, ...]:
     own = library.pathways[pathway].words.rules
     house = library.shared.rules
     return (*house.values(), *(rule for name, rule in own.items() if name not in house))

@@ -10,6 +10,7 @@ from chamberwise.engine.model.pathway import (
     CaseTable,
     Impossible,
     Pathway,
+    Seal,
     Status,
     WallChart,
 )
@@ -53,7 +54,15 @@ def pathway(raw: Raw) -> Pathway:
         cases=_cases(raw["cases"]) if "cases" in raw else None,
         accepted=tuple(_acceptance(each or {}) for each in raw.get("accepted", ())),
         wall_chart=_wall_chart(raw["wall chart"]) if "wall chart" in raw else None,
+        reason_for_change=raw.get("reason for change", ""),
+        seal=seal(raw),
     )
+
+
+def seal(raw: Raw) -> Seal | None:
+    """Return what an approval was given to."""
+    content = raw.get("approved content")
+    return Seal(content, raw.get("approved parts", {})) if content else None
 
 
 def _acceptance(raw: Raw) -> Acceptance:

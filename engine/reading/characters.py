@@ -9,6 +9,7 @@ _RANGES = {
     "line separator": "\x85\u2028\u2029",
     "character that turns the reading direction": "\u202a-\u202e\u2066-\u2069",
     "byte order mark": "\ufeff",
+    "character without width": "\u00ad\u200b\u2060-\u2064",
     "character that is none": "\ud800-\udfff\ufffe\uffff",
 }
 _HIDDEN = re.compile(f"[{''.join(_RANGES.values())}]")

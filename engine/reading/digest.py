@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from hashlib import sha256
+from typing import TYPE_CHECKING
 
 from chamberwise.engine.graph.handovers import hands_over_to
 from chamberwise.engine.model.library import Library
-from chamberwise.engine.reading.library import Loaded
+
+if TYPE_CHECKING:
+    from chamberwise.engine.reading.library import Loaded
 
 
 def reached_by_handover(library: Library, pathway: str) -> tuple[str, ...]:
@@ -32,6 +35,8 @@ def digest(loaded: Loaded, pathway: str) -> str:
     """Return the SHA-256 of everything a walk over a pathway can show, in hexadecimal."""
     content = sha256()
     names = [name for name, file in loaded.files.items() if file.words is not None]
+    if loaded.library.local_to(pathway):
+        names.append(loaded.sheet)
     names += [loaded.file_of[name] for name in reached_by_handover(loaded.library, pathway)]
     for name in names:
         text = loaded.files[name].text.replace("\r\n", "\n")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from chamberwise.engine.model.pathway import Status
 from chamberwise.engine.model.step import CANNOT_TELL
+from chamberwise.engine.reading.form_approval import APPROVAL_KEYS
 from chamberwise.engine.reading.form_vocabulary import WORD_TABLES
 from chamberwise.engine.reading.form_words import (
     CAUTION,
@@ -194,10 +195,10 @@ PATHWAY = Record(
         "edition": Key(EDITION, "The edition", required=True),
         "status": Key(one_of(*Status), "Where it stands in its life", required=True),
         "authors": Key(Items(TEXT), "Who wrote it, by office", required=True),
-        "approved by": Key(TEXT, "Who approved it"),
-        "approved on": Key(DATE, "When it was approved"),
+        **APPROVAL_KEYS,
         "reviewed": Key(DATE, "When it was last reviewed", required=True),
         "review by": Key(DATE, "When it is next to be reviewed", required=True),
+        "reason for change": Key(TEXT, "Why this edition was made, in a line"),
         "start": Key(NAME, "The first step", required=True),
         "phases": Key(Entries(TEXT), "The phases in order, each with its title", required=True),
         **WORD_TABLES,

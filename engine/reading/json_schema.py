@@ -10,12 +10,14 @@ import json
 from typing import Any, TypeAlias
 
 from chamberwise.engine.reading.form_drill import DRILL, PHRASES, TRUTH
+from chamberwise.engine.reading.form_local import LOCAL_SHEET
 from chamberwise.engine.reading.form_pathway import PATHWAY
 from chamberwise.engine.reading.form_reviewed import REVIEWED
 from chamberwise.engine.reading.form_vocabulary import VOCABULARY
 from chamberwise.engine.reading.scalars import EXPECTED, NOTHING, PATTERNS
 from chamberwise.engine.reading.shapes import (
     NAME,
+    Anything,
     Either,
     Entries,
     Items,
@@ -44,6 +46,7 @@ def schema_files() -> dict[str, str]:
     return {
         "pathway.schema.json": _text(schema(PATHWAY, "pathway")),
         "vocabulary.schema.json": _text(schema(VOCABULARY, "vocabulary")),
+        "local-sheet.schema.json": _text(schema(LOCAL_SHEET, "local-sheet")),
         "mutants.schema.json": _text(schema(REVIEWED, "mutants")),
         "drill.schema.json": _text(schema(DRILL, "drill")),
         "truth.schema.json": _text(schema(TRUTH, "truth")),
@@ -83,7 +86,9 @@ class _Definitions:
             case Record():
                 return self._defined(_definition_name(shape.name), shape)
             case Kinds():
-                return self._defined("step", shape)
+                return self._defined(_definition_name(shape.name), shape)
+            case Anything():
+                return {}
             case Entries():
                 return self._entries(shape)
             case Items():
@@ -161,7 +166,7 @@ class _Definitions:
         if isinstance(shape, Record):
             return {"title": _sentence(shape.name), **self.record(shape)}
         if isinstance(shape, Kinds):
-            return {"title": "A step", **self._kinds(shape)}
+            return {"title": _sentence(shape.name), **self._kinds(shape)}
         assert isinstance(shape, Scalar)
         return {"title": _sentence(EXPECTED[shape.kind]), **_scalar(shape.kind)}
 

@@ -2,20 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path, PurePath
 from typing import Any
 
+from chamberwise.engine.approval.standing import settled
 from chamberwise.engine.diagnostics.problem import Pointer, Problem, Severity
 from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.local import Local
 from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.model.words import Words
 from chamberwise.engine.reading import codes, source_text
 from chamberwise.engine.reading.build_pathway import pathway as build_pathway
 from chamberwise.engine.reading.build_words import words as build_words
+from chamberwise.engine.reading.form_local import LOCAL_SHEET
 from chamberwise.engine.reading.form_pathway import PATHWAY
 from chamberwise.engine.reading.form_vocabulary import VOCABULARY
+from chamberwise.engine.reading.local_sheet import LocalSheet, local_sheet
 from chamberwise.engine.reading.read import read
 from chamberwise.engine.reading.tree import Tree, parse
 
@@ -33,6 +38,7 @@ class File:
     text: str = ""
     pathway: Pathway | None = None
     words: Words | None = None
+    sheet: LocalSheet | None = None
 
     @property
     def problems(self) -> list[Problem]:
@@ -109,6 +115,10 @@ class Loaded:
     """The file of each pathway, by its name."""
     defined: dict[tuple[str, str], tuple[str, Pointer]] = field(default_factory=dict)
     """Where each shared word is defined: table and name, to file and place."""
+    sheet: str = ""
+    """The file of the unit's sheet that lies over the library, if there is one."""
+    fallen: Mapping[PathwayId, tuple[str, ...]] = field(default_factory=dict)
+    """Pathways called approved that print as drafts, and which parts changed since."""
 
     @property
     def vocabulary(self) -> list[File]:
@@ -138,11 +148,18 @@ def read_text(text: str | None, shown_as: str, problems: Iterable[Problem] = ())
         return File(shown_as, Tree(shown_as, None, list(problems)))
     if refused := source_text.refusals(text, shown_as):
         return File(shown_as, Tree(shown_as, None, [*problems, *refused]))
-    tree = parse(text, shown_as)
-    file = File(shown_as, tree, text)
+    return understood(File(shown_as, parse(text, shown_as), text))
+
+
+def understood(file: File) -> File:
+    """Return a file with what its tree says, and the problems of its form."""
+    tree = file.tree
     if tree.root is None:
         return file
-    if _is_vocabulary(tree):
+    if is_local_sheet(tree):
+        raw = read(tree, LOCAL_SHEET)
+        file.sheet = local_sheet(raw, tree) if raw is not None else None
+    elif _is_vocabulary(tree):
         raw = _without_half_rules(read(tree, VOCABULARY), tree)
         file.words = build_words(raw) if raw is not None else None
     else:
@@ -163,6 +180,11 @@ def _is_in(problem: Problem, table: str) -> bool:
     return len(problem.pointer) > 1 and problem.pointer[0] == table
 
 
+def is_local_sheet(tree: Tree) -> bool:
+    """Whether a file is a unit's sheet over a pathway: its head says so."""
+    return "local sheet" in getattr(tree.root, "entries", {})
+
+
 def _is_vocabulary(tree: Tree) -> bool:
     """Whether a file lists words: it says so, or holds words and nothing of a pathway."""
     entries = getattr(tree.root, "entries", {})
@@ -179,11 +201,14 @@ def load_library(folder: Path, extra: Iterable[Path] = ()) -> Loaded:
     return assemble(vocabulary + files + [read_file(path) for path in extra])
 
 
-def assemble(files: Iterable[File]) -> Loaded:
-    """Put files together to one library; a later pathway of the same name takes the place."""
+def assemble(files: Iterable[File], sheet: str = "", local: Local | None = None) -> Loaded:
+    """Put files together to one library; a later pathway of the same name takes the place.
+
+    An approval counts only for the content it was given to: else the pathway stands as a draft.
+    """
     shared = Words()
     pathways: dict[str, Pathway] = {}
-    loaded = Loaded(Library(shared, pathways))
+    loaded = Loaded(Library(shared, pathways), sheet=sheet)
     for file in files:
         loaded.files[file.shown_as] = file
         if file.words is not None:
@@ -192,7 +217,7 @@ def assemble(files: Iterable[File]) -> Loaded:
         if file.pathway is not None and file.pathway.id:
             pathways[file.pathway.id] = file.pathway
             loaded.file_of[file.pathway.id] = file.shown_as
-    loaded.library = Library(shared, pathways)
+    loaded.library, loaded.fallen = settled(Library(shared, pathways, local))
     return loaded
 
 

@@ -17,6 +17,7 @@ from chamberwise.engine.reading.characters import in_short
 from chamberwise.engine.reading.scalars import Typed, UntypedError, typed
 from chamberwise.engine.reading.shapes import (
     NAME,
+    Anything,
     Either,
     Entries,
     Items,
@@ -65,6 +66,8 @@ class _Reading:
                 return self._read(node, Items(shape.of) if several else shape.of, at)
             case Kinds():
                 return self._kinds(node, shape, at)
+            case Anything():
+                return node
 
     def _scalar(self, node: tree.Node, shape: Scalar, at: Pointer) -> Typed | None:
         if not isinstance(node, tree.Scalar):
@@ -83,7 +86,8 @@ class _Reading:
 
     def _cut_short(self, node: tree.Scalar, at: Pointer) -> None:
         line, column = node.span.end_line, node.span.end_column
-        rest = self.source.lines[line - 1][column - 1 :] if line <= len(self.source.lines) else ""
+        lines = self.source.source(at).lines
+        rest = lines[line - 1][column - 1 :] if line <= len(lines) else ""
         if rest.lstrip().startswith("#") and rest[:1].isspace():
             message = f"the text ends before `{in_short(rest.strip())}`"
             advice = "Put the whole text in quotes, or a remark on a line of its own."
@@ -204,28 +208,30 @@ class _Reading:
 
     def _kinds(self, node: tree.Node, shape: Kinds, at: Pointer) -> dict[str, Any] | None:
         if not isinstance(node, tree.Table):
-            self._wrong_kind(node, "the keys of a step", at)
+            self._wrong_kind(node, f"the keys of {shape.name}", at)
             return None
         found = [name for name in shape.by_key if name in node.entries]
         if len(found) == 1:
             return self._record(node, shape.by_key[found[0]], at)
         if found:
             both = " and ".join(f"`{name}`" for name in found)
-            self._step_kind(f"{both} in one step", "Make two steps of it.", at)
+            one = shape.name.partition(" ")[2]
+            self._no_kind(f"{both} in one {one}", f"Make two {one}s of it.", shape, at)
             return None
         listed = ", ".join(f"`{name}`" for name in shape.by_key)
         meant = _misspelt(node, shape)
         if meant:
-            message = f"`{in_short(meant.text)}` is no key of a step"
+            message = f"`{in_short(meant.text)}` is no key of {shape.name}"
             advice = did_you_mean(meant.text, shape.by_key, f"Write one of {listed}.")
             self._report(codes.UNKNOWN_KEY, (*at, meant.text), meant.span, message, advice)
         else:
-            self._step_kind(f"the step has none of {listed}", f"Write one of {listed}.", at)
+            found_none = f"the {shape.name.partition(' ')[2]} has none of {listed}"
+            self._no_kind(found_none, f"Write one of {listed}.", shape, at)
         return None
 
-    def _step_kind(self, message: str, advice: str, at: Pointer) -> None:
-        span = self.source.span(at, at_key=True)
-        self._report(codes.STEP_KIND, at, span, message, advice)
+    def _no_kind(self, message: str, advice: str, shape: Kinds, at: Pointer) -> None:
+        code = codes.STEP_KIND if shape.name == "a step" else codes.WRONG_KIND
+        self._report(code, at, self.source.span(at, at_key=True), message, advice)
 
     def _wrong_kind(self, node: tree.Node, due: str, at: Pointer, instead: str = "") -> None:
         found = _SAID[type(node)]
@@ -236,7 +242,7 @@ class _Reading:
         self._report(codes.WRONG_KIND, at, node.span, message, advice)
 
     def _report(self, code: Code, at: Pointer, span: Span | None, what: str, advice: str) -> None:
-        self.source.report(code.at(self.source.file, at, span, what, advice))
+        self.source.report(code.at(self.source.source(at).file, at, span, what, advice))
 
 
 def _misspelt(node: tree.Table, shape: Kinds) -> tree.Scalar | None:

@@ -16,6 +16,7 @@ NAME_PATTERN = r"^(?!(?:true|false|null)$)[a-z][a-z0-9]*(?:-[a-z0-9]+)*$"
 COUNT_PATTERN = r"^[1-9][0-9]?$"
 DATE_PATTERN = r"^[12][0-9]{3}-[01][0-9]-[0-3][0-9]$"
 DURATION_PATTERN = r"^[1-9][0-9]{0,3} (?:s|min|h)$"
+DIGEST_PATTERN = r"^[0-9A-HJKMNP-TV-Z]{4}(?:-[0-9A-HJKMNP-TV-Z]{4}){2}$"
 EDITION_PATTERN = r"^(?:0|[1-9][0-9]{0,3})(?:\.[0-9]{1,3})?$"
 
 NOTHING = ("", "~", "null", "Null", "NULL")
@@ -29,6 +30,7 @@ PATTERNS = {
     Kind.DATE: DATE_PATTERN,
     Kind.DURATION: DURATION_PATTERN,
     Kind.EDITION: EDITION_PATTERN,
+    Kind.DIGEST: DIGEST_PATTERN,
 }
 _COMPILED = {
     kind: re.compile(pattern.removesuffix("$") + r"\Z") for kind, pattern in PATTERNS.items()
@@ -40,6 +42,7 @@ EXPECTED = {
     Kind.DATE: "a date such as 2026-11-25",
     Kind.DURATION: "a duration such as `30 s`, `5 min` or `2 h`",
     Kind.EDITION: "an edition such as `0.3` or `2`",
+    Kind.DIGEST: "a digest such as `ZE6X-PR7Y-B0Q0`, which `chamberwise check` tells",
     Kind.YES_NO: "`yes` or `no`",
     Kind.TEXT: "text",
 }

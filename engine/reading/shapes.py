@@ -18,6 +18,7 @@ class Kind(StrEnum):
     DATE = "date"
     DURATION = "duration"
     EDITION = "edition"
+    DIGEST = "digest"
     YES_NO = "yes or no"
 
 
@@ -92,9 +93,15 @@ class Kinds:
     """A record whose kind is told by the one key it has of `by_key`."""
 
     by_key: Mapping[str, Record]
+    name: str = "a step"
 
 
-Shape: TypeAlias = Scalar | Record | Entries | Items | Either | OneOrMore | Kinds
+@dataclass(frozen=True, slots=True)
+class Anything:
+    """What will stand in another file and is read there: kept as it is written."""
+
+
+Shape: TypeAlias = Scalar | Record | Entries | Items | Either | OneOrMore | Kinds | Anything
 
 TEXT = Scalar(Kind.TEXT)
 NAME = Scalar(Kind.NAME)
@@ -102,6 +109,7 @@ COUNT = Scalar(Kind.COUNT)
 DATE = Scalar(Kind.DATE)
 DURATION = Scalar(Kind.DURATION)
 EDITION = Scalar(Kind.EDITION)
+DIGEST = Scalar(Kind.DIGEST)
 YES_NO = Scalar(Kind.YES_NO)
 
 

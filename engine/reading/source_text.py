@@ -12,7 +12,9 @@ from chamberwise.engine.reading.characters import first_hidden
 
 LARGEST = 8 * 1024 * 1024
 _DELETE_IT = "Delete it. Where an editor hides it, type the line anew."
-_CONFLICT = re.compile(r"(?:\A|(?<=[\r\n]))(?:<{7}|>{7}|\|{7})(?=\s|\Z)")
+_CONFLICT = re.compile(r"(?:\A|(?<=[\r\n]))(?:(?:<{7}|>{7}|\|{7})(?=\s|\Z)|={7}(?=[\r\n]|\Z))")
+_HARD_SPACE = re.compile(r"(?:\A|(?<=[\r\n]))[ ]*(?:- )?(?:[a-z][a-z -]*:)?[ ]*(?P<space>\u00a0)")
+_TYPE_SPACES = "Delete it and type a plain space."
 _OTHER_KINDS = {
     b"\xff\xfe\x00\x00": "UTF-32",
     b"\x00\x00\xfe\xff": "UTF-32",
@@ -70,6 +72,10 @@ def refusals(text: str, shown_as: str) -> list[Problem]:
         place, found = hidden
         span = point(text, place)
         return [codes.HIDDEN_CHARACTER.at(shown_as, (), span, f"{found} stands here", _DELETE_IT)]
+    if hard := _HARD_SPACE.search(text):
+        span = point(text, hard.start("space"))
+        message = "a hard space U+00A0 stands where a plain one is due"
+        return [codes.HIDDEN_CHARACTER.at(shown_as, (), span, message, _TYPE_SPACES)]
     if conflict := _CONFLICT.search(text):
         advice = "Keep one of the two versions and delete the three marker lines."
         message = "a merge conflict was left in the file"

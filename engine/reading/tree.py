@@ -62,12 +62,24 @@ Node: TypeAlias = Scalar | Listing | Table
 
 @dataclass(slots=True)
 class Tree:
-    """One file's tree, or no root where it could not be read; `problems` says why."""
+    """One file's tree, or no root where it could not be read; `problems` says why.
+
+    `grafts` names the trees from which nodes were put in, by place: their spans are theirs.
+    """
 
     file: str
     root: Node | None
     problems: list[Problem] = field(default_factory=list)
     lines: list[str] = field(default_factory=list)
+    grafts: dict[Pointer, Tree] = field(default_factory=dict)
+
+    def source(self, pointer: Pointer) -> Tree:
+        """Return the tree that what stands at a place was written in."""
+        if self.grafts:
+            for length in range(len(pointer), 0, -1):
+                if found := self.grafts.get(pointer[:length]):
+                    return found
+        return self
 
     def report(self, problem: Problem) -> None:
         """Keep a problem. Raises `EnoughError` when there are so many that reading on is vain."""

@@ -17,7 +17,7 @@ from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.reading.digest import reached_by_handover
 
-NOT_PRINTED = ("words", "rules", "accepted")
+NOT_PRINTED = ("words", "rules", "accepted", "reason_for_change", "seal")
 TABLES = ("findings", "acts", "duties", "kit", "sources")
 
 
@@ -25,8 +25,10 @@ def content_digest(library: Library, pathway: PathwayId) -> str:
     """Return the SHA-256 of all that sheets of a pathway can say, in hexadecimal."""
     content = sha256()
     for name in reached_by_handover(library, pathway):
-        told = [plain(library.pathways[name]), _words(library, name)]
+        told = [plain(library.pathways[name]), words_used(library, name)]
         content.update(json.dumps(told, ensure_ascii=False).encode() + b"\n")
+    if local := library.local_to(pathway):
+        content.update(json.dumps(plain(local), ensure_ascii=False).encode())
     return content.hexdigest()
 
 
@@ -54,7 +56,7 @@ def _is_default(field: Field[Any], value: Any) -> bool:
     return field.default is not MISSING and bool(value == field.default)
 
 
-def _words(library: Library, pathway: PathwayId) -> list[Any]:
+def words_used(library: Library, pathway: PathwayId) -> list[Any]:
     """Return every word that the pathway names, or that such a word names in turn."""
     words = library.words(pathway)
     tables: dict[str, Mapping[str, Any]] = {name: getattr(words, name) for name in TABLES}

@@ -26,6 +26,11 @@ def register_path() -> Path:
     return home() / "register.json"
 
 
+def runs_path() -> Path:
+    """Return the file in which the runs of drills are kept."""
+    return home() / "drills.db"
+
+
 def drills() -> Path:
     """Return the folder of drill journals."""
     return home() / "drills"

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from chamberwise.exports.paper.sheet import Role
-from chamberwise.exports.printing.order import Kind
+from chamberwise.exports.printing.kind import EVERY_KIND, AnyKind, Kind, ListKind
 
-ON_THE_WALL = frozenset({Kind.WALL_CHART})
-IN_THE_HAND = frozenset(Kind) - ON_THE_WALL
-DRAWN = frozenset({Kind.WALL_CHART, Kind.FULL, Kind.POCKET_CARD})
+ON_THE_WALL: frozenset[AnyKind] = frozenset({Kind.WALL_CHART})
+IN_THE_HAND = EVERY_KIND - ON_THE_WALL
+DRAWN: frozenset[AnyKind] = frozenset({Kind.WALL_CHART, Kind.FULL, Kind.POCKET_CARD})
 """Sheets that draw a flow."""
-TABLES = frozenset({Kind.KIT_LIST, Kind.CASE_TABLE})
-ACROSS_PAGES = frozenset({Kind.WALL_CHART, Kind.FULL})
+TABLES: frozenset[AnyKind] = frozenset({Kind.KIT_LIST, Kind.CASE_TABLE, ListKind.BRIEF})
+ACROSS_PAGES: frozenset[AnyKind] = frozenset({Kind.WALL_CHART, Kind.FULL})
 """Sheets on which a step is drawn once, on whichever page."""
 
 TO_DO = (Role.STEP, Role.LINE)

@@ -7,13 +7,13 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import TYPE_CHECKING, NamedTuple
 
-from chamberwise.exports.printing.order import Kind
+from chamberwise.exports.printing.kind import EVERY_KIND as EVERY_KIND
+from chamberwise.exports.printing.kind import AnyKind
 
 if TYPE_CHECKING:
     from chamberwise.exports.audit.subject import Subject
 
 NEAR = 1e-6
-EVERY_KIND = frozenset(Kind)
 
 
 class Severity(StrEnum):
@@ -132,4 +132,4 @@ class Rule:
     source: str
     mark: Mark
     measure: Callable[[Subject], Iterable[Measure]]
-    kinds: frozenset[Kind] = EVERY_KIND
+    kinds: frozenset[AnyKind] = EVERY_KIND

@@ -8,7 +8,7 @@ from enum import StrEnum
 from chamberwise.exports.control.content import Control
 from chamberwise.exports.legibility.angle import LEAST_ANGLE
 from chamberwise.exports.paper.sizes import Sized
-from chamberwise.exports.printing.order import Kind
+from chamberwise.exports.printing.kind import AnyKind, Kind
 
 
 class Lighting(StrEnum):
@@ -40,7 +40,7 @@ IN_THE_HAND = Distances(0.4, 0.4)
 ON_THE_WALL = Distances(3.0, 1.5)
 
 
-def usual_distances(kind: Kind) -> Distances:
+def usual_distances(kind: AnyKind) -> Distances:
     """Return what a tier is read from when the sheet itself says nothing."""
     return ON_THE_WALL if kind is Kind.WALL_CHART else IN_THE_HAND
 
@@ -66,7 +66,7 @@ class Waiver:
 class Terms:
     """What the sheet is held to. `distance` in metres is from where it was asked to be read."""
 
-    kind: Kind
+    kind: AnyKind
     sized: Sized
     control: Control
     distance: float | None = None

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from chamberwise.exports.control.content import FOLLOW, Control
+from chamberwise.exports.control.lines import exceptions
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Arrow, Item, Role, Run, Style, Text, Tier, Weight
 from chamberwise.exports.typesetting.measuring import Ruler, Setting
@@ -43,4 +44,5 @@ def _runs(control: Control, far: str, between: str) -> tuple[Run, ...]:
         if each
     )
     head = (Run(f"{marks}{between}", Weight.BOLD),) if marks else ()
-    return (*head, Run(FOLLOW, Weight.BOLD), Run(said))
+    off = exceptions(control)
+    return (*head, Run(FOLLOW, Weight.BOLD), Run(said), *((Run(between), *off) if off else ()))

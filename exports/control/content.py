@@ -8,6 +8,7 @@ from datetime import date
 DRAFT = "DRAFT: NOT APPROVED FOR CLINICAL USE"
 EXPIRED = "EXPIRED: PAST ITS REVIEW DATE"
 TEMPLATE = "TEMPLATE: ADAPT LOCALLY"
+SWITCHED_OFF = "SAFETY RULE SWITCHED OFF HERE: SEE THE FOOT"
 NOT_SET = "NOT SET LOCALLY"
 """For what a unit has to fill in."""
 FOLLOW = "Follow local protocol."
@@ -37,6 +38,12 @@ class Control:
     """The stamp, as people type it."""
     modules: tuple[str, ...]
     """The stamp as a square of modules, for a camera."""
+    over: str = ""
+    """The edition of the pathway below a unit's sheet, whose own is then `edition`."""
+    switched_off: tuple[tuple[str, str], ...] = ()
+    """The safety rules that the unit has switched off, each with who, when and why."""
+    asked_with: str = "chamberwise stamp"
+    """What to type before the stamp to learn whether the sheet is current."""
 
     @property
     def marks(self) -> tuple[str, ...]:
@@ -44,7 +51,8 @@ class Control:
         expired = (EXPIRED,) if self.made > self.review_by else ()
         draft = () if self.approved_by else (DRAFT,)
         template = () if self.unit else (TEMPLATE,)
-        return (*expired, *draft, *template)
+        off = (SWITCHED_OFF,) if self.switched_off else ()
+        return (*expired, *draft, *off, *template)
 
 
 def day(when: date) -> str:

@@ -4,8 +4,12 @@ from __future__ import annotations
 
 from datetime import date
 
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.local import Local
 from chamberwise.engine.model.pathway import Pathway
-from chamberwise.exports.control.content import Control
+from chamberwise.engine.model.words import ActId
+from chamberwise.engine.proof.rules import switched_off
+from chamberwise.exports.control.content import Control, day
 
 
 def control_of(
@@ -15,11 +19,15 @@ def control_of(
     code: str,
     modules: tuple[str, ...] = (),
     unit: str | None = None,
+    library: Library | None = None,
 ) -> Control:
     """Return document control; `sheet` is the kind in words, `code` the stamp as typed.
 
-    Without approval by name nobody is told as approver, whatever else the file says.
+    Without approval by name nobody is told as approver, whatever else the file says. The library
+    tells whether a unit's sheet lies over the pathway.
     """
+    local = library.local_to(pathway.id) if library else None
+    off = switched_off(library, pathway.id).values() if library else ()
     return Control(
         title=pathway.title,
         sheet=sheet,
@@ -34,4 +42,27 @@ def control_of(
         made=made,
         code=code,
         modules=modules,
+        over=local.base_edition if local else "",
+        switched_off=tuple(
+            (rule.title, f"{each.by}, {day(each.on)}: {each.because}") for rule, each in off
+        ),
     )
+
+
+def phone_told(local: Local | None, act: ActId) -> str:
+    """Return how help is called, on one line; nothing where the unit has not set it."""
+    phone = local.phones.get(act) if local else None
+    if phone is None:
+        return ""
+    other = f"; otherwise {phone.outside_hours}" if phone.outside_hours else ""
+    return f"{phone.number}, {phone.hours}{other}"
+
+
+def place_told(local: Local | None, item: str) -> str:
+    """Return where an item of the kit lies and how long fetching it takes, if the unit said so."""
+    product = local.products.get(item) if local else None
+    place = local.places.get(product.place) if local and product else None
+    if product is None or place is None:
+        return ""
+    shelf = f", {product.shelf}" if product.shelf else ""
+    return f"{place.title}{shelf}, {place.walk} s to fetch"

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from chamberwise.exports.control.content import EXPIRED, Control
-from chamberwise.exports.control.lines import currency, identity, rule_of_use
+from chamberwise.exports.control.lines import currency, exceptions, identity, rule_of_use
 from chamberwise.exports.legibility.angle import MM_PER_POINT
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import (
@@ -25,7 +25,7 @@ from chamberwise.exports.paper.sheet import (
     Weight,
 )
 from chamberwise.exports.paper.sizes import Format
-from chamberwise.exports.typesetting.measuring import Ruler, Setting
+from chamberwise.exports.typesetting.measuring import Room, Ruler, Setting
 
 MARGIN = 12.0
 GAP = 2.0
@@ -33,6 +33,7 @@ BAR = 100.0
 FOOT_SIZE = 9.2
 """Points: 12 minutes of arc at half a metre."""
 MARK_SIZE = 13.0
+MARK_PAD = 2.0
 
 
 class Body(NamedTuple):
@@ -86,27 +87,45 @@ class Frame:
         return Page(self.format, (*head, *items, *foot))
 
     def _head_height(self) -> float:
-        marks = len(self.control.marks)
-        return marks * (self._mark_height() + 1) + (GAP if marks else 0)
+        rows = len(self._marks())
+        return rows * (self._mark_height() + 1) + (GAP if rows else 0)
 
     def _mark_height(self) -> float:
         return MARK_SIZE * self.scale * MM_PER_POINT * 1.5
 
+    def _marks(self) -> list[list[tuple[Setting, Room]]]:
+        """Return the marks in rows, as many in a row as have room beside each other."""
+        style = Style(round(MARK_SIZE * self.scale, 1), Weight.BOLD, Ink.WHITE, Align.CENTRE)
+        whole = self.format.width - 2 * MARGIN
+        rows: list[list[tuple[Setting, Room]]] = []
+        left = 0.0
+        for mark in self.control.marks:
+            setting = Setting((Run(mark),), style, whole - 2 * MARK_PAD)
+            room = self.ruler(setting)
+            needed = room.width + 2 * MARK_PAD
+            if not rows or needed > left:
+                rows, left = [*rows, []], whole
+            rows[-1].append((setting, room))
+            left -= needed + 1
+        return rows
+
     def _head(self) -> list[Item]:
-        width, _ = self.format
         items: list[Item] = []
         y, high = MARGIN, self._mark_height()
-        style = Style(round(MARK_SIZE * self.scale, 1), Weight.BOLD, Ink.WHITE, Align.CENTRE)
-        for mark in self.control.marks:
-            ink = Ink.DANGER if mark == EXPIRED else Ink.BLACK
-            bar = Shape(Outline.PANEL, MARGIN, y, width - 2 * MARGIN, high, ink, ink, 0)
-            inside = width - 2 * MARGIN - 4
-            room = self.ruler(Setting((Run(mark),), style, inside))
-            top = y + (high - room.height) / 2
-            text = Text(
-                MARGIN + 2, top, inside, room.height, (Run(mark),), style, Role.MARK, Tier.REFER
-            )
-            items += [bar, text]
+        for row in self._marks():
+            x, bare = MARGIN, self.format.width - 2 * MARGIN - (len(row) - 1)
+            spare = (bare - sum(room.width for _, room in row)) / len(row)
+            for setting, room in row:
+                width = room.width + spare
+                ink = Ink.DANGER if setting.runs[0].text == EXPIRED else Ink.BLACK
+                bar = Shape(Outline.PANEL, x, y, width, high, ink, ink, 0)
+                top = y + (high - room.height) / 2
+                text = Text(
+                    x + 1, top, width - 2, room.height, setting.runs, setting.style,
+                    Role.MARK, Tier.REFER,
+                )  # fmt: skip
+                items += [bar, text]
+                x += width + 1
             y += high + 1
         return items
 
@@ -125,6 +144,7 @@ class Frame:
         width = self._foot_width()
         lines = [
             rule_of_use(),
+            *([exceptions(self.control)] if self.control.switched_off else []),
             (Run(identity(self.control, number, of)),),
             (Run(currency(self.control, far)),),
         ]

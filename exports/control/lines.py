@@ -19,7 +19,7 @@ def identity(control: Control, page: int, pages: int) -> str:
     parts = (
         f"{control.title}, {control.sheet}",
         control.unit or "No unit named",
-        f"Document {_whole(control.document)}, edition {control.edition}",
+        f"Document {_whole(control.document)}, edition {control.edition}{_over(control)}",
         f"Author: {', '.join(control.authors)}",
         approved,
         f"Reviewed {day(control.reviewed)}",
@@ -29,6 +29,18 @@ def identity(control: Control, page: int, pages: int) -> str:
     return "\u2002\u00b7\u2002".join(part.replace(" ", "\u00a0") for part in parts)
 
 
+def _over(control: Control) -> str:
+    return f" over edition {control.over}" if control.over else ""
+
+
+def exceptions(control: Control) -> tuple[Run, ...]:
+    """Return every safety rule switched off, with who did it, when and why."""
+    if not control.switched_off:
+        return ()
+    told = " ".join(f"{title} ({why.rstrip('.')})." for title, why in control.switched_off)
+    return (Run("Switched off here: ", Weight.BOLD), Run(told))
+
+
 def _whole(name: str) -> str:
     """Return a name that no line end parts: hyphens that do not break."""
     return name.replace("-", "\u2011")
@@ -36,8 +48,9 @@ def _whole(name: str) -> str:
 
 def currency(control: Control, far: str) -> str:
     """Return how to learn whether the paper is current, and from how far it is read."""
+    asked = f"{control.asked_with} {control.code}".replace(" ", "\u00a0")
     return (
         f"Stamp {control.code}. Printed {day(control.made)}. A printed copy is not kept current: "
-        f"ask with chamberwise\u00a0stamp\u00a0{control.code}. {far} "
+        f"ask with {asked}. {far} "
         "Print at 100\u00a0%: the bar is 100\u00a0mm."
     )

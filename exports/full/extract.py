@@ -12,6 +12,7 @@ from chamberwise.engine.model import step as model
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.words import Finding, SourceId, Words
+from chamberwise.exports.control.extract import place_told
 from chamberwise.exports.full.content import (
     Caution,
     Choice,
@@ -83,7 +84,7 @@ class _Teller:
             cautions=tuple(self._cautions(step)),
             needs=tuple(self._needs(action.needs)) if action else (),
             choices=tuple(self._choices(action.choices)) if action else (),
-            target=_duration(action.time_target) if action else "",
+            target=self._target(action) if action else "",
             note=joined(note(self.library, self.pathway.id, step)),
             why=joined(step.why),
             ways=ways(self.library, self.pathway.id, step, self.numbers),
@@ -143,7 +144,25 @@ class _Teller:
             if item is None:
                 yield name
             else:
-                yield joined(f"{item.title}, {item.amount}" if item.amount else item.title)
+                told = f"{item.title}, {item.amount}" if item.amount else item.title
+                yield joined(told + self._product(name))
+
+    def _product(self, item: str) -> str:
+        """Return what the unit uses for an item and where it lies, in brackets."""
+        local = self.library.local_to(self.pathway.id)
+        if local is None or item not in local.products:
+            return ""
+        return f" ({local.products[item].product}; {place_told(local, item)})"
+
+    def _because(self, choice: str) -> str:
+        local = self.library.local_to(self.pathway.id)
+        reason = local.reasons.get(choice, "") if local else ""
+        return f". Because: {reason}" if reason else ""
+
+    def _target(self, action: model.Action) -> str:
+        local = self.library.local_to(self.pathway.id)
+        target = local.targets.get(f"{self.pathway.id}/{action.id}") if local else None
+        return _duration(action.time_target) + (f" ({target.method})" if target else "")
 
     def _choices(self, names: Iterable[str]) -> Iterator[Choice]:
         for name in names:
@@ -156,6 +175,8 @@ class _Teller:
             told = tuple(
                 joined(f"{each.label}: {each.sign}" if each.sign else each.label) for each in shown
             )
+            if chosen is not None:
+                told = tuple(f"{each.rstrip('.')}{self._because(name)}" for each in told)
             number = self._open(name) if chosen is None else 0
             yield Choice(joined(finding.title), chosen is not None, told, number)
 

@@ -4,11 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from chamberwise.exports.control.content import NOT_SET
+
 AT_ONCE = "In the room at once: needed in the first phase"
 LATER = "Needed later"
 UNSET = (
     "Local product, par level, shelf, expiry and seal are NOT SET LOCALLY: write them in. "
     "Checked: by whom and when."
+)
+EMPTY = (
+    "An empty field is NOT SET LOCALLY: write it in, as expiry and seal. Checked: by whom and when."
 )
 OVER = "↗"
 MOST_NAMED = 3
@@ -37,6 +42,9 @@ class KitRow:
     why: str
     uses: tuple[Use, ...]
     is_at_once: bool
+    product: str = ""
+    place: str = ""
+    stock: str = ""
 
     @property
     def only_after_handover(self) -> bool:
@@ -50,6 +58,22 @@ class KitList:
 
     title: str
     rows: tuple[KitRow, ...]
+    is_local: bool = False
+    """Whether a unit's sheet says what the unit uses and where it lies."""
+    machine: str = ""
+    """The unit's machine and its pages, in words."""
+
+    @property
+    def unset(self) -> str:
+        """What is not set, and what is written in by hand."""
+        if not self.is_local:
+            return UNSET
+        machine = f"Machine: {self.machine or NOT_SET}."
+        return f"{machine} {EMPTY}"
+
+    def local(self, told: str) -> str:
+        """Return what a unit has set, or that it has not; nothing where it has no sheet."""
+        return told or (NOT_SET if self.is_local else "")
 
     @property
     def parts(self) -> tuple[tuple[str, tuple[KitRow, ...]], ...]:

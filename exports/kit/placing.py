@@ -9,7 +9,7 @@ from chamberwise.exports.flow.block import Area, Block, Laid, plain
 from chamberwise.exports.flow.far import far
 from chamberwise.exports.flow.filling import fill
 from chamberwise.exports.flow.tabling import PADDING, Cell, row, shares, titled
-from chamberwise.exports.kit.content import OVER, UNSET, KitList, KitRow, by_pathway
+from chamberwise.exports.kit.content import OVER, KitList, KitRow, by_pathway
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Page, Role, Run, Style, Weight
 
@@ -19,9 +19,14 @@ PART = Style(11, Weight.BOLD)
 ITEM = Style(10.5, Weight.MEDIUM)
 BODY = Style(10)
 REMARK = Style(9.2, ink=Ink.GREY)
+LOCAL = Style(9.2)
 COLUMNS = ("Item", "Needed for", "Local product", "Par", "Shelf", "Expiry", "Seal", "Checked")
 WIDE = (4.4, 7.2, 3.2, 1.3, 1.7, 2.0, 1.7, 2.5)
 TALL = (5.0, 5.0, 2.6, 1.7, 2.1, 2.4, 1.9, 3.1)
+FILLED = ("Item", "Needed for", "Here", "Par", "Expiry", "Seal", "Checked")
+WIDE_FILLED = (4.4, 6.0, 5.6, 2.2, 2.0, 1.7, 2.3)
+TALL_FILLED = (5.0, 4.8, 5.4, 2.3, 2.2, 1.8, 2.8)
+"""Where a unit's sheet says what is used and where it lies."""
 MOST_PAGES = 60
 LEAST = 9.0
 """Millimetres to write in."""
@@ -33,36 +38,51 @@ def kit_pages(frame: Frame, kit: KitList) -> list[Page]:
     area = Area(body.x, body.y, body.width, body.height)
     head = _head(frame, kit, area)
     most = area.height - sum(each.height + each.after for each in head)
-    widths = shares(area.width, WIDE if area.width > area.height else TALL)
-    rows = [each for part in kit.parts for each in _part(frame, *part, widths, most)]
+    widths = shares(area.width, _columns(kit, area))
+    rows = [each for part in kit.parts for each in _part(frame, kit, *part, widths, most)]
     filled = fill(rows, [area] * MOST_PAGES, head)
     return [
         frame.page(items, number, len(filled), far(items)) for number, items in enumerate(filled, 1)
     ]
 
 
+def _columns(kit: KitList, area: Area) -> tuple[float, ...]:
+    if kit.is_local:
+        return WIDE_FILLED if area.width > area.height else TALL_FILLED
+    return WIDE if area.width > area.height else TALL
+
+
 def _head(frame: Frame, kit: KitList, area: Area) -> list[Laid]:
     title = Block(plain(f"Kit: {kit.title}"), TITLE, Role.TITLE)
-    said = [UNSET, "Numbers are steps of the full pathway."]
+    said = [kit.unset, "Numbers are steps of the full pathway."]
     if any(each.pathway for kit_row in kit.rows for each in kit_row.uses):
         said.append(
             f"{OVER} a pathway that this one hands over to; before an item: needed only there."
         )
     remark = Block(plain(" ".join(said)), REMARK, Role.NOTE)
-    widths = shares(area.width, WIDE if area.width > area.height else TALL)
-    cells: list[Cell] = [(Block(plain(each), HEAD, Role.HEADING),) for each in COLUMNS]
+    widths = shares(area.width, _columns(kit, area))
+    cells: list[Cell] = [
+        (Block(plain(each), HEAD, Role.HEADING),) for each in (FILLED if kit.is_local else COLUMNS)
+    ]
     heads = row(frame.ruler, cells, widths, area.height, ground=Ink.WASH)
     return [titled(frame.ruler, title, remark, area.width), heads]
 
 
 def _part(
-    frame: Frame, title: str, rows: tuple[KitRow, ...], widths: tuple[float, ...], most: float
+    frame: Frame,
+    kit: KitList,
+    title: str,
+    rows: tuple[KitRow, ...],
+    widths: tuple[float, ...],
+    most: float,
 ) -> Iterator[Laid]:
     width = sum(widths)
     band = (Block(plain(title), PART, Role.HEADING),)
     yield row(frame.ruler, [band], [width], most, keeps_next=True)
     for each in rows:
-        cells: list[Cell] = [_item(each), _uses(each), *[()] * (len(widths) - 2)]
+        local = [_here(kit, each), _local(each.stock)] if kit.is_local else []
+        told: list[Cell] = [_item(each), _uses(each), *local]
+        cells = [*told, *[()] * (len(widths) - len(told))]
         yield row(frame.ruler, cells, widths, most, least=LEAST - 2 * PADDING)
 
 
@@ -72,6 +92,16 @@ def _item(kit_row: KitRow) -> Cell:
     if kit_row.amount:
         blocks.append(Block(plain(f"Asked for: {kit_row.amount}"), REMARK, Role.NOTE, before=0.6))
     return tuple(blocks)
+
+
+def _here(kit: KitList, kit_row: KitRow) -> Cell:
+    product = Block(plain(kit.local(kit_row.product)), BODY)
+    where = Block(plain(kit_row.place), LOCAL, before=0.6)
+    return (product, where) if kit_row.place else (product,)
+
+
+def _local(words: str) -> Cell:
+    return (Block(plain(words), LOCAL),) if words else ()
 
 
 def _uses(kit_row: KitRow) -> Cell:

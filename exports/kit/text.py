@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from chamberwise.exports.control.content import FOLLOW
-from chamberwise.exports.kit.content import UNSET, KitList, KitRow, by_pathway
+from chamberwise.exports.kit.content import KitList, KitRow, by_pathway
 
 
 def text(kit: KitList) -> str:
@@ -14,11 +14,15 @@ def text(kit: KitList) -> str:
 
 
 def _lines(kit: KitList) -> Iterator[str]:
-    yield from (f"Kit: {kit.title}", FOLLOW, UNSET)
+    yield from (f"Kit: {kit.title}", FOLLOW, kit.unset)
     for title, rows in kit.parts:
         yield from ("", title)
         for row in rows:
             yield from _row(row)
+            if kit.is_local:
+                yield f"   here: {kit.local(row.product)}"
+                yield f"   lies: {kit.local(row.place)}"
+                yield f"   stock: {kit.local(row.stock)}"
 
 
 def _row(row: KitRow) -> Iterator[str]:

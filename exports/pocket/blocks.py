@@ -40,13 +40,20 @@ def decision_groups(decisions: Iterable[Decision]) -> list[Group]:
     return [_decision(number, each) for number, each in enumerate(decisions, 1)]
 
 
-def call_groups(calls: Iterable[str]) -> list[Group]:
-    """Return who is called, each with a place for the number."""
-    remark_on_numbers = Block(plain("Numbers NOT SET LOCALLY: write them in."), REMARK, Role.NOTE)
-    blocks = [Block(plain(each), BODY, before=1.4, to_write=True) for each in calls]
-    if not blocks:
-        blocks = [Block(plain("Help"), BODY, before=1.4, to_write=True)]
-    return [Group((remark_on_numbers, *blocks), 2.6)]
+def call_groups(phones: Iterable[tuple[str, str]]) -> list[Group]:
+    """Return who is called, each with the number, or with a place for it."""
+    several = tuple(phones) or (("Help", ""),)
+    blocks = [_call(*each) for each in several]
+    if not all(number for _, number in several):
+        unset = Block(plain("Numbers NOT SET LOCALLY: write them in."), REMARK, Role.NOTE)
+        blocks.insert(0, unset)
+    return [Group(tuple(blocks), 2.6)]
+
+
+def _call(call: str, number: str) -> Block:
+    if not number:
+        return Block(plain(call), BODY, before=1.4, to_write=True)
+    return Block((Run(f"{call}: ", Weight.MEDIUM), Run(number)), BODY, before=1.4)
 
 
 def note_groups(notes: Iterable[Note]) -> list[Group]:

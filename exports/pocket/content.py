@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import zip_longest
 
 MOST_DECISIONS = 7
 NUMBERS = "Numbers after “see” are those of the full pathway."
@@ -57,6 +58,13 @@ class PocketCard:
     notes: tuple[Note, ...]
     cautions: int
     review_by: str
+    numbers: tuple[str, ...] = ()
+    """How each of the calls is made; empty where the unit has not set it."""
+
+    @property
+    def phones(self) -> tuple[tuple[str, str], ...]:
+        """Each call with how it is made, or with nothing."""
+        return tuple(zip_longest(self.calls, self.numbers[: len(self.calls)], fillvalue=""))
 
 
 def more_decisions(card: PocketCard, shown: int) -> str:

@@ -5,13 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import groupby
 
-from chamberwise.engine.chart.labels import lowered
+from chamberwise.engine.chart.labels import either
 from chamberwise.engine.chart.ways import ways
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Action, Line, Outcome, PathwayId, Question, StepId
 from chamberwise.engine.model.step import SignalWord as Signal
+from chamberwise.engine.model.words import ActId
 from chamberwise.exports.control.content import day
+from chamberwise.exports.control.extract import phone_told
 from chamberwise.exports.pocket.content import (
     MOST_DECISIONS,
     Decision,
@@ -31,16 +33,19 @@ def pocket_card(library: Library, name: PathwayId) -> PocketCard:
     first = first_actions(pathway, line)
     asked = [each for each in line if isinstance(pathway.steps[each], Question)]
     steps = pathway.steps.values()
+    calls, local = dict.fromkeys(_calls(library, pathway)), library.local_to(name)
+    acts = library.words(name).acts
     return PocketCard(
         pathway.title,
         pathway.wall_chart.use_when if pathway.wall_chart else pathway.summary,
         tuple(_first(library, pathway, each) for each in first),
         tuple(_decision(library, pathway, line, each) for each in asked[:MOST_DECISIONS]),
         sum(isinstance(each, Question) for each in steps),
-        tuple(dict.fromkeys(_calls(library, pathway))),
+        tuple(acts[each].title for each in calls),
         tuple(dict.fromkeys(_notes(pathway, (*(each.id for each in first), *line)))),
         len(set(_all_notes(pathway, tuple(pathway.steps)))),
         day(pathway.review_by),
+        tuple(phone_told(local, each) for each in calls),
     )
 
 
@@ -60,7 +65,7 @@ def _decision(
     exits = tuple(
         Exit(
             f"{pathway.id}/{here}",
-            ", or ".join(lowered(way.labels)),
+            either(way.labels),
             way_words(library, pathway, line, here, way),
         )
         for way in ways(library, pathway.id, here, frozenset(line))
@@ -68,12 +73,12 @@ def _decision(
     return Decision(f"{pathway.id}/{here}", headline(library, step), exits)
 
 
-def _calls(library: Library, pathway: Pathway) -> Iterator[str]:
+def _calls(library: Library, pathway: Pathway) -> Iterator[ActId]:
     acts = library.words(pathway.id).acts
     for line in _lines(pathway):
         act = acts.get(line.act or "")
         if act is not None and act.calls_for_help:
-            yield act.title
+            yield act.id
 
 
 def _lines(pathway: Pathway) -> Iterator[Line]:

@@ -108,7 +108,7 @@ def _decisions(
 def _last(frame: Frame, card: PocketCard, area: Area) -> tuple[tuple[Item, ...], int]:
     """Return the last panel with as many safety notes as fit, and how many those are."""
     for count in range(len(card.notes), -1, -1):
-        groups: list[Group] = [heading("Call"), *call_groups(card.calls)]
+        groups: list[Group] = [heading("Call"), *call_groups(card.phones)]
         if count:
             groups += [heading("Keep safe"), *note_groups(card.notes[:count])]
         left = more_notes(card, count)

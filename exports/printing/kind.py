@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from enum import StrEnum
+from typing import TypeAlias
 
 
 class Kind(StrEnum):
@@ -20,3 +21,18 @@ class Kind(StrEnum):
     def words(self) -> str:
         """How the kind is named in a sentence."""
         return "full pathway" if self is Kind.FULL else self.value.replace("-", " ")
+
+
+class ListKind(StrEnum):
+    """A kind of sheet that is of a list for the day and of no pathway."""
+
+    BRIEF = "brief"
+
+    @property
+    def words(self) -> str:
+        """How the kind is named in a sentence."""
+        return self.value
+
+
+AnyKind: TypeAlias = Kind | ListKind
+EVERY_KIND: frozenset[AnyKind] = frozenset((*Kind, *ListKind))

@@ -31,6 +31,7 @@ USUAL: Mapping[Kind, Sized] = {
     Kind.WALL_CHART: Sized(Paper.A3),
     Kind.POCKET_CARD: Sized(Paper.A4, Turn.LANDSCAPE),
     Kind.ROLE_CARDS: Sized(Paper.A4, Turn.LANDSCAPE),
+    Kind.KIT_LIST: Sized(Paper.A4, Turn.LANDSCAPE),
     Kind.CASE_TABLE: Sized(Paper.A4, Turn.LANDSCAPE),
 }
 """What a kind is printed on where nobody says; else A4 portrait."""

@@ -14,7 +14,7 @@ from chamberwise.engine.stamp.code import stamp_of
 from chamberwise.engine.stamp.content import content_digest
 from chamberwise.exports.control.content import Control
 from chamberwise.exports.control.extract import control_of
-from chamberwise.exports.control.lines import identity, rule_of_use
+from chamberwise.exports.control.lines import exceptions, identity, rule_of_use
 from chamberwise.exports.paper.sheet import Page, Sheet
 from chamberwise.exports.paper.sizes import Sized
 from chamberwise.exports.printing.kinds import maker, teller
@@ -94,7 +94,9 @@ def ordered(job: Job, kinds: Iterable[tuple[Kind, Sized]]) -> tuple[tuple[Kind, 
     orders = []
     for kind, sized in kinds:
         code = stamp_of(content, kind.value)
-        control = control_of(pathway, kind.words, job.made, code, modules(code), job.unit)
+        control = control_of(
+            pathway, kind.words, job.made, code, modules(code), job.unit, job.library
+        )
         order = Order(job.library, job.pathway, sized, control, job.made, job.distance, job.ruler)
         orders.append((kind, order))
     return tuple(orders)
@@ -139,7 +141,7 @@ def printed(sheet: Sheet, form: Form) -> list[bytes]:
 
 def _controlled(text: str, control: Control) -> str:
     """Return a text between its marks and what the foot of a page says."""
-    use = "".join(run.text for run in rule_of_use())
+    use = "".join(run.text for run in (*rule_of_use(), *exceptions(control)))
     plain = identity(control, 1, 1).translate(PLAIN)
     about = plain.split("\u2002·\u2002")[:-1]
     asked = f"Stamp {control.code}. Is it current? chamberwise stamp {control.code}"

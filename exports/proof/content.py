@@ -99,6 +99,8 @@ class RuleShown:
     column: int
     story: Story | None = None
     reason: str = ""
+    brought_by: tuple[str, ...] = ()
+    """The places in the unit's sheet that break it together, where the sheet does."""
 
     @property
     def binds(self) -> str:
@@ -127,6 +129,8 @@ class ProofShown:
     marks: tuple[str, ...]
     states: int
     rules: tuple[RuleShown, ...]
+    switched_off: tuple[str, ...] = ()
+    """The rules that the unit has switched off: which, who, when and why, a sentence each."""
 
     def of(self, verdict: VerdictWord) -> tuple[RuleShown, ...]:
         """Return the rules with one verdict."""

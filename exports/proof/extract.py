@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
+from dataclasses import replace
 from datetime import date
+from types import MappingProxyType
 
 from chamberwise.engine.diagnostics.problem import Span
-from chamberwise.engine.model.rule import HarmSeverity, Rule
+from chamberwise.engine.model.rule import HarmSeverity, Rule, RuleId
 from chamberwise.engine.model.step import PathwayId
+from chamberwise.engine.proof.rules import switched_off
 from chamberwise.engine.proof.verdict import Holds, Proof, Unproven, Verdict, Violated
 from chamberwise.engine.reading.library import Loaded
+from chamberwise.exports.control.content import day
 from chamberwise.exports.proof.content import ProofShown, RuleShown, VerdictWord
 from chamberwise.exports.proof.happenings import long_lists
 from chamberwise.exports.proof.in_words import rule_in_words
@@ -23,11 +27,24 @@ _WORST_FIRST = tuple(str(each) for each in HarmSeverity)
 
 
 def proof_shown(
-    loaded: Loaded, proof: Proof, today: date, replay: Callable[[str], str]
+    loaded: Loaded,
+    proof: Proof,
+    today: date,
+    replay: Callable[[str], str],
+    brought_by: Mapping[RuleId, tuple[str, ...]] = MappingProxyType({}),
 ) -> ProofShown:
-    """Return a proof as it is shown; `replay` makes the command that replays a key."""
+    """Return a proof as it is shown; `replay` makes the command that replays a key.
+
+    `brought_by` names, of a broken rule, the places in the unit's sheet that break it.
+    """
     pathway = loaded.library.pathways[proof.pathway]
-    rules = [rule_shown(loaded, proof.pathway, each, replay) for each in proof.verdicts]
+    rules = [
+        replace(
+            rule_shown(loaded, proof.pathway, each, replay),
+            brought_by=brought_by.get(each.rule.id, ()),
+        )
+        for each in proof.verdicts
+    ]
     rules.sort(key=_reading_order)
     return ProofShown(
         pathway=pathway.id,
@@ -36,6 +53,10 @@ def proof_shown(
         marks=marks(pathway, today),
         states=proof.states,
         rules=tuple(rules),
+        switched_off=tuple(
+            f"{rule.title} ({name}): switched off by {off.by} on {day(off.on)}. {off.because}"
+            for name, (rule, off) in switched_off(loaded.library, proof.pathway).items()
+        ),
     )
 
 
@@ -93,5 +114,5 @@ def where_written(loaded: Loaded, pathway: PathwayId, rule: Rule) -> tuple[str, 
     if shared is not None and rule.id in loaded.library.shared.rules:
         name, pointer = shared
         return name, loaded.files[name].tree.span(pointer, at_key=True)
-    name = loaded.file_of[pathway]
-    return name, loaded.files[name].tree.span(("rules", rule.id), at_key=True)
+    tree, at = loaded.source(pathway).tree, ("rules", rule.id)
+    return tree.source(at).file, tree.span(at, at_key=True)

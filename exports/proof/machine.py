@@ -38,6 +38,7 @@ def _proof(proof: ProofShown) -> dict[str, Any]:
         "states": proof.states,
         "counts": {str(each): len(proof.of(each)) for each in VerdictWord},
         "rules": [_rule(each) for each in proof.rules],
+        "switched off": list(proof.switched_off),
     }
 
 
@@ -57,6 +58,7 @@ def _rule(rule: RuleShown) -> dict[str, Any]:
         "file": rule.file,
         "line": rule.line,
         "column": rule.column,
+        "brought by": list(rule.brought_by),
         "counterexample": _story(rule.story) if rule.story else None,
     }
 

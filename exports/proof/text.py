@@ -35,6 +35,7 @@ def proof_text(proof: ProofShown, *, everything: bool = False) -> str:
     marks = "".join(f", {mark}" for mark in proof.marks)
     head = f"{proof.title} ({proof.pathway}, edition {proof.edition}{marks})"
     blocks = [wrapped([Paragraph("", head), Paragraph("", counted(proof))])]
+    blocks += [wrapped([Paragraph("SWITCHED OFF: ", each)]) for each in proof.switched_off]
     for rule in proof.rules:
         if rule.verdict is VerdictWord.UNPROVEN or rule.is_finding:
             blocks.append(_block(rule))
@@ -74,6 +75,8 @@ def _block(rule: RuleShown) -> list[str]:
 
 def rule_told(rule: RuleShown) -> Iterator[Paragraph]:
     """Yield what a rule asks, how it fares, its story where it is broken, and what it rests on."""
+    if rule.brought_by:
+        yield Paragraph("  By:       ", f"the local sheet, {' with '.join(rule.brought_by)}")
     yield Paragraph("  Rule:     ", rule.meaning)
     if rule.story is not None:
         yield from (GAP, Paragraph("  ", BREAKS), GAP, *told(rule.story), GAP)

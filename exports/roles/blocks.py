@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import count
 
 from chamberwise.exports.flow.block import Block, Group, Panel, plain
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Role, Run, Style, Weight
-from chamberwise.exports.roles.content import NO_TIMES, TIMES, Part, RoleCard, Task
+from chamberwise.exports.roles.content import NO_TIMES, TIMES, RoleCard, Task
 
 DUTY = Style(15, Weight.BOLD, pitch=1.25)
 HEAD = Style(11, Weight.BOLD)
@@ -44,14 +45,11 @@ def _opening(card: RoleCard) -> Iterator[Group]:
     if not card.opening:
         yield _remark("Nothing of its own in the first actions: stand by, listen, read back.")
         return
+    numbers = count(1)
     for part in card.opening:
-        yield from _tasks(part, FIRST)
+        yield _heading(part.title)
+        yield from (_task(next(numbers), task, FIRST) for task in part.tasks)
     yield _remark(TIMES if card.has_times else NO_TIMES)
-
-
-def _tasks(part: Part, style: Style) -> Iterator[Group]:
-    yield _heading(part.title)
-    yield from (_task(number, task, style) for number, task in enumerate(part.tasks, 1))
 
 
 def _later(card: RoleCard) -> Iterator[Group]:

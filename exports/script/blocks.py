@@ -14,7 +14,7 @@ STEP = Style(15, Weight.BOLD)
 BODY = Style(14)
 ANSWER = Style(14, Weight.MEDIUM)
 REMARK = Style(10.5, ink=Ink.GREY)
-INDENT = 12.0
+INDENT = 14.0
 DEEPER = 6.0
 ROLES = {Mark.ASK: Role.QUESTION, Mark.ANSWER: Role.ANSWER}
 

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from chamberwise.exports.control.frame import Frame
-from chamberwise.exports.flow.block import Area, plain
+from chamberwise.exports.flow.block import Area, Laid, plain
 from chamberwise.exports.flow.far import far
-from chamberwise.exports.flow.filling import fill
+from chamberwise.exports.flow.filling import fill, fits
 from chamberwise.exports.flow.laying import lay
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import (
@@ -37,8 +38,9 @@ def script_pages(frame: Frame, script: Script) -> list[Page]:
     """Return the pages. Raises `UnfitError` where a word is wider than a column."""
     columns = _columns(frame)
     width, height = columns[0].width, columns[0].height
-    groups = [head(script), *(group for step in script.steps for group in step_groups(step))]
-    laid = lay(frame.ruler, groups, width, height)
+    laid = lay(frame.ruler, [head(script)], width, height)
+    for step in script.steps:
+        laid += _whole(lay(frame.ruler, step_groups(step), width, height), height)
     filled = fill(laid, columns * MOST_PAGES)
     count = -(-len(filled) // len(columns))
     pages = []
@@ -47,6 +49,13 @@ def script_pages(frame: Frame, script: Script) -> list[Page]:
         items = (*_strip(frame), *_gutters(columns), *(item for each in own for item in each))
         pages.append(frame.page(items, place + 1, count, far(items)))
     return pages
+
+
+def _whole(laid: list[Laid], height: float) -> list[Laid]:
+    """Return a step that no page end parts, unless it is higher than a page."""
+    if not fits(laid, height):
+        return laid
+    return [*(replace(each, keeps_next=True) for each in laid[:-1]), *laid[-1:]]
 
 
 def _columns(frame: Frame) -> list[Area]:

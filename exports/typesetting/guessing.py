@@ -5,7 +5,7 @@ What a search settles on is measured afterwards by what prints it; a guess is ne
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 
 from chamberwise.exports.legibility.angle import MM_PER_POINT
@@ -79,6 +79,14 @@ class Asked:
         """Return the room of a text as guessed."""
         self.settings.append(setting)
         return self.guess(setting)
+
+
+def measured(guess: Guess, lay: Callable[[Asked], object]) -> Ruler:
+    """Return the ruler of a guess once it has measured, in one go, what laying out asks for."""
+    asked = Asked(guess)
+    lay(asked)
+    guess.ruler.measure(asked.settings)
+    return guess.ruler
 
 
 def _free(word: str, weight: Weight) -> Setting:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from chamberwise.exports.paper.sheet import Arrow, Item
 from chamberwise.exports.wall.box import Piece, moved
@@ -14,29 +15,59 @@ from chamberwise.exports.wall.stops import circle
 SPINE = 1.75
 
 
-def flowed(pen: Pen, content: Wall, width: float, rooms: Sequence[float]) -> list[Piece] | None:
-    """Return the rows in columns of some heights; `None` where they need more room.
+class Flow:
+    """The rows drawn at a width, to be set in columns."""
 
-    Where a column ends, the number of the next row says where it goes on.
-    """
-    drawn = [row(pen, one, width, f"{content.pathway}/{one.step}") for one in content.rows]
-    opening = _opened(pen, content, drawn, width)
-    pieces: list[Piece] = []
-    place = 0
-    for room in rooms:
-        above = opening.height if not place else 0.0
-        piece, after = _column(pen, content, drawn, place, room - above)
-        if after == place and place < len(drawn):
-            return None
-        if above:
-            arrow, *label = opening.items
-            items = (*label, *piece.at(0, above), arrow)
-            piece = Piece(items, width, piece.height + above)
-        pieces.append(piece)
-        place = after
-        if place == len(drawn):
-            return pieces
-    return None
+    def __init__(self, pen: Pen, content: Wall, width: float) -> None:
+        self.pen, self.content, self.width = pen, content, width
+        self.drawn = [row(pen, one, width, f"{content.pathway}/{one.step}") for one in content.rows]
+
+    def heights(self) -> list[float]:
+        """Return how far down each row reaches to the next one."""
+        reaches = [
+            made.piece.height + _onward(self.pen, self.content, place, self.drawn, self.width)[1]
+            for place, made in enumerate(self.drawn)
+        ]
+        above = _opened(self.pen, self.content, self.drawn, self.width).height
+        return [reach + above * (not place) for place, reach in enumerate(reaches)]
+
+    def filled(self, rooms: Sequence[float]) -> list[Piece] | None:
+        """Return columns of some heights, each as full as can be; `None` where rows are left."""
+        pieces: list[Piece] = []
+        place = 0
+        for room in rooms:
+            piece, after = self._column(place, len(self.drawn), room)
+            if after == place and place < len(self.drawn):
+                return None
+            pieces.append(piece)
+            place = after
+            if place == len(self.drawn):
+                return pieces
+        return None
+
+    def parted(self, starts: Sequence[int], room: float) -> list[Piece] | None:
+        """Return columns that begin at some rows; `None` where one needs more room."""
+        pieces = []
+        for start, end in pairwise([*starts, len(self.drawn)]):
+            piece, after = self._column(start, end, room)
+            if after != end:
+                return None
+            pieces.append(piece)
+        return pieces
+
+    def _column(self, start: int, end: int, room: float) -> tuple[Piece, int]:
+        """Return the column of some rows that find room, and the place of the first that does not.
+
+        Where it ends, the number of the next row says where it goes on.
+        """
+        pen, content, drawn = self.pen, self.content, self.drawn
+        opening = _opened(pen, content, drawn, self.width)
+        if start or not opening.height:
+            return _column(pen, content, drawn, start, end, room)
+        piece, after = _column(pen, content, drawn, start, end, room - opening.height)
+        arrow, *label = opening.items
+        items = (*label, *piece.at(0, opening.height), arrow)
+        return Piece(items, self.width, piece.height + opening.height), after
 
 
 def _opened(pen: Pen, content: Wall, drawn: Sequence[Drawn], width: float) -> Piece:
@@ -53,22 +84,23 @@ def _opened(pen: Pen, content: Wall, drawn: Sequence[Drawn], width: float) -> Pi
 
 
 def _column(
-    pen: Pen, content: Wall, drawn: Sequence[Drawn], place: int, room: float
+    pen: Pen, content: Wall, drawn: Sequence[Drawn], place: int, end: int, room: float
 ) -> tuple[Piece, int]:
     """Return the rows from a place on that find room, and the place of the first that does not."""
     width = drawn[place].piece.width if place < len(drawn) else 0.0
     items: list[Item] = []
     arrows: list[Item] = []  # above all grounds
     y, deepest = 0.0, 0.0
-    while place < len(drawn):
+    while place < end:
         made = drawn[place]
         turned, reach = _turned(pen, content, place, made)
         onward, after = _onward(pen, content, place, drawn, width)
         is_end = place + 1 == len(drawn)
         if y + (made.piece.height if is_end else reach) > room:
             break
-        goes_on = (
-            is_end or y + made.piece.height + after + _least(pen, content, drawn, place) <= room
+        goes_on = is_end or (
+            place + 1 < end
+            and y + made.piece.height + after + _least(pen, content, drawn, place) <= room
         )
         placed = [moved(item, 0, y) for item in (onward if goes_on else turned)]
         items += [*made.piece.at(0, y), *placed[1:]]

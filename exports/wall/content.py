@@ -4,6 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from itertools import zip_longest
+
+MOST_BOXES = 25
+"""On a page."""
 
 
 class Sign(StrEnum):
@@ -41,6 +45,11 @@ class Stop:
     text: str
     row: int = 0
     full: int = 0
+
+    @property
+    def is_asked(self) -> bool:
+        """Whether somebody is asked there; a silent fork only decides."""
+        return self.sign is Sign.DECISION and "?" in self.text
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,6 +91,11 @@ class Row:
     opens: bool = False
     """Whether its phase begins with it."""
 
+    @property
+    def boxes(self) -> int:
+        """How many boxes it takes, with those to its side."""
+        return 1 + sum(side.boxes for side in self.sides)
+
 
 @dataclass(frozen=True, slots=True)
 class Note:
@@ -108,9 +122,15 @@ class Wall:
     more_notes: int
     steps: int
     """How many steps the full pathway has."""
+    numbers: tuple[str, ...] = ()
+    """How each of the calls is made; empty where the unit has not set it."""
+
+    @property
+    def phones(self) -> tuple[tuple[str, str], ...]:
+        """Each call with how it is made, or with nothing."""
+        return tuple(zip_longest(self.calls, self.numbers[: len(self.calls)], fillvalue=""))
 
     @property
     def boxes(self) -> int:
         """How many boxes the reader meets."""
-        sides = sum(side.boxes for row in self.rows for side in row.sides)
-        return len(self.first) + len(self.rows) + sides
+        return len(self.first) + sum(row.boxes for row in self.rows)

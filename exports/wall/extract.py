@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from itertools import groupby
 
 from chamberwise.engine.chart.fork import fork_words
-from chamberwise.engine.chart.labels import lowered
+from chamberwise.engine.chart.labels import either
 from chamberwise.engine.chart.main_line import wall_chart as chart_of
 from chamberwise.engine.chart.numbers import step_numbers
 from chamberwise.engine.chart.ways import Ends, Way, ways
@@ -24,8 +24,10 @@ from chamberwise.engine.model.step import (
     Step,
     StepId,
 )
+from chamberwise.engine.model.words import Act
 from chamberwise.engine.proof.rules import comes_back_by
 from chamberwise.exports.control.content import NOT_SET
+from chamberwise.exports.control.extract import phone_told
 from chamberwise.exports.script.headlines import spoken
 from chamberwise.exports.wall.content import Down, First, Note, Row, Side, Sign, Stop, Task, Wall
 
@@ -38,6 +40,7 @@ def wall_chart(library: Library, pathway: PathwayId) -> Wall:
     chart = chart_of(own)
     notes = tuple(_notes(own, (*chart.first, *chart.spine)))[:MOST_NOTES]
     others = {*_notes(own, tuple(own.steps))} - {*notes}
+    calls, local = [*_calls(library, own)], library.local_to(pathway)
     return Wall(
         pathway=pathway,
         title=own.title,
@@ -45,10 +48,11 @@ def wall_chart(library: Library, pathway: PathwayId) -> Wall:
         first=tuple(_first(library, own, name) for name in chart.first),
         rows=tuple(_rows(library, own, chart.spine)),
         opening=_opening(library, own, chart),
-        calls=tuple(_calls(library, own)),
+        calls=tuple(act.title for act in calls),
         notes=notes,
         more_notes=len(others),
         steps=len(own.steps),
+        numbers=tuple(phone_told(local, act.id) for act in calls),
     )
 
 
@@ -65,7 +69,7 @@ def headline(library: Library, pathway: Pathway, step: Step) -> str:
             back = step.id in comes_back_by(library, pathway.id)
             return f"Back to the chart you came from: {step.title}" if back else step.title
     assert isinstance(step, Branch)
-    return fork_words(library, pathway.id, step)
+    return step.short or fork_words(library, pathway.id, step)
 
 
 def _first(library: Library, pathway: Pathway, name: StepId) -> First:
@@ -145,7 +149,7 @@ def _first_rows(pathway: Pathway, start: StepId, rows: frozenset[StepId]) -> set
 
 def _onward(pathway: Pathway, way: Way) -> Down:
     via = 0 if way.ends is Ends.AT_ROW else step_numbers(pathway)[way.step]
-    return Down(", ".join(lowered(way.labels)), via)
+    return Down(either(way.labels), via)
 
 
 def _side(
@@ -153,9 +157,7 @@ def _side(
 ) -> Side:
     done = tuple(headline(library, pathway, pathway.steps[each]) for each in way.done)
     stop = _stop(library, pathway, way, rows)
-    return Side(
-        ", ".join(lowered(way.labels)), done, stop, f"{pathway.id}/{name}/{'|'.join(way.labels)}"
-    )
+    return Side(either(way.labels), done, stop, f"{pathway.id}/{name}/{'|'.join(way.labels)}")
 
 
 def _stop(library: Library, pathway: Pathway, way: Way, rows: dict[StepId, int]) -> Stop:
@@ -194,7 +196,7 @@ def _notes(pathway: Pathway, names: tuple[StepId, ...]) -> Iterator[Note]:
                 yield Note(caution.signal.value, caution.harm, caution.instead)
 
 
-def _calls(library: Library, pathway: Pathway) -> Iterator[str]:
+def _calls(library: Library, pathway: Pathway) -> Iterator[Act]:
     """Yield, each once, what is said to be done to get help."""
     acts, met = library.words(pathway.id).acts, set[str]()
     for step in pathway.steps.values():
@@ -202,4 +204,4 @@ def _calls(library: Library, pathway: Pathway) -> Iterator[str]:
             act = acts.get(line.act or "")
             if act is not None and act.calls_for_help and act.id not in met:
                 met.add(act.id)
-                yield act.title
+                yield act

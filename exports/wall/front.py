@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
-from chamberwise.exports.legibility.angle import MM_PER_POINT
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Align, Item, Outline, Role, Run, Shape, Tier, Weight
-from chamberwise.exports.wall.box import Piece
+from chamberwise.exports.wall.box import Piece, moved
 from chamberwise.exports.wall.content import First, Wall
 from chamberwise.exports.wall.pen import HEAD, PLAIN, TITLE, Pen
 
@@ -15,6 +14,8 @@ BORDER = 3.0
 LETTERS = "ABCD"
 NARROW = 15.0
 """Body sizes: the least width of a column of first actions."""
+BROAD = 24.0
+"""Body sizes: the least width of a column of tasks beside another."""
 
 
 def head(pen: Pen, content: Wall, width: float) -> Piece:
@@ -31,28 +32,42 @@ def head(pen: Pen, content: Wall, width: float) -> Piece:
     )
 
 
-def first_actions(pen: Pen, content: Wall, width: float) -> Piece:
-    """Return the box of first actions, as many in a row as have room."""
-    pad = pen.em(0.9)
+def first_actions(pen: Pen, content: Wall, width: float, columns: int = 0) -> Piece:
+    """Return the box of first actions in so many columns, or as many as have room."""
+    pad, between = pen.em(0.9), pen.em(1.5)
     tab = _tab(pen)
-    columns = max(1, min(len(content.first), int(width / pen.em(NARROW))))
-    columns = 2 if columns == 3 and len(content.first) == 4 else columns
-    inner = width - 2 * pad
-    each = (inner - (columns - 1) * pen.em(1.5)) / columns
+    columns = columns or _columns(pen, len(content.first), width)
+    each = (width - 2 * pad - (columns - 1) * between) / columns
     cells = [
         _cell(pen, content.pathway, n, one, each)
         for n, one in zip(LETTERS, content.first, strict=False)
     ]
-    items: list[Item] = []
-    y = tab.height + pen.em(0.5)
-    for start in range(0, len(cells), columns):
-        pair = cells[start : start + columns]
-        for place, cell in enumerate(pair):
-            items += cell.at(pad + place * (each + pen.em(1.5)), y)
-        y += max(cell.height for cell in pair) + pen.em(0.6)
-    height = y + pen.em(0.2)
+    items, below = in_rows(cells, columns, each + between, pen.em(0.6))
+    top = tab.height + pen.em(0.5)
+    height = top + below + pen.em(0.8)
     box = Shape(Outline.PANEL, 0, 0, width, height, weight=pen.line(BORDER))
-    return Piece((box, *tab.items, *items), width, height)
+    moved_in = [moved(item, pad, top) for item in items]
+    return Piece((box, *tab.items, *moved_in), width, height)
+
+
+def _columns(pen: Pen, count: int, width: float) -> int:
+    columns = max(1, min(count, int(width / pen.em(NARROW))))
+    return 2 if columns == 3 and count == 4 else columns
+
+
+def in_rows(
+    pieces: Sequence[Piece], columns: int, step: float, gap: float
+) -> tuple[list[Item], float]:
+    """Return pieces side by side in rows, so far apart, and how high they are together."""
+    items: list[Item] = []
+    y = 0.0
+    for start in range(0, len(pieces), columns):
+        row = pieces[start : start + columns]
+        y += gap if start else 0.0
+        for place, piece in enumerate(row):
+            items += piece.at(place * step, y)
+        y += max(piece.height for piece in row)
+    return items, y
 
 
 def _tab(pen: Pen) -> Piece:
@@ -77,13 +92,23 @@ def _cell(pen: Pen, pathway: str, letter: str, one: First, width: float) -> Piec
     title = pen.words(
         one.headline, room, pen.glance, weight=Weight.BOLD, role=Role.STEP, tier=Tier.GLANCE, of=of
     )
-    items: list[Item] = [figure.at(0, 0), title.at(pen.em(1.25 * pen.glance), 0)]
-    y = title.height + pen.em(0.15)
-    for runs in _told(one):
-        words = pen.words(runs, room, PLAIN, of=of)
-        items.append(words.at(pen.em(1.25 * pen.glance), y))
-        y += words.height + 0.15 * pen.size * MM_PER_POINT
-    return Piece(tuple(items), width, y)
+    start, below = pen.em(1.25 * pen.glance), title.height + pen.em(0.15)
+    told, high = _tasks(pen, one, room, of)
+    items = [figure.at(0, 0), title.at(start, 0), *(moved(each, start, below) for each in told)]
+    return Piece(tuple(items), width, below + high)
+
+
+def _tasks(pen: Pen, one: First, room: float, of: str) -> tuple[list[Item], float]:
+    """Return everybody's tasks side by side where there is room for it, and their height."""
+    told = tuple(_told(one))
+    columns = max(1, min(len(told), int(room / pen.em(BROAD))))
+    between = pen.em(1.5)
+    each = (room - (columns - 1) * between) / columns
+    pieces = []
+    for runs in told:
+        words = pen.words(runs, each, PLAIN, of=of)
+        pieces.append(Piece((words.at(0, 0),), each, words.height))
+    return in_rows(pieces, columns, each + between, pen.em(0.15))
 
 
 def _told(one: First) -> Iterator[tuple[Run, ...]]:

@@ -4,17 +4,15 @@ from __future__ import annotations
 
 from math import floor
 
-from chamberwise.exports.control.frame import Frame
+from chamberwise.exports.control.frame import Body, Frame
 from chamberwise.exports.legibility.angle import read_from, size_for
 from chamberwise.exports.paper.sizes import Paper, Sized, larger
 from chamberwise.exports.printing.order import Made, Order, UnfitError
-from chamberwise.exports.wall.content import Wall
+from chamberwise.exports.wall.content import MOST_BOXES, Wall
 from chamberwise.exports.wall.extract import wall_chart
-from chamberwise.exports.wall.over_sheets import Sheets, over_sheets
+from chamberwise.exports.wall.over_sheets import MOST_SHEETS, Sheets, over_sheets
 from chamberwise.exports.wall.pen import LEAST_SMALL, SMALL
 from chamberwise.exports.wall.placing import Placed, longest, place
-
-MOST_BOXES = 25
 
 
 def make(order: Order) -> Made:
@@ -24,20 +22,20 @@ def make(order: Order) -> Made:
     """
     content = wall_chart(order.library, order.pathway)
     frame = Frame(order.ruler, order.control, order.sized.format)
-    placed = place(content, frame.body, order.ruler)
+    is_large = content.boxes > MOST_BOXES
+    placed = None if is_large else place(content, frame.body, order.ruler)
     if placed is not None and (order.distance or 0) <= _far(placed):
-        return Made((frame.page(placed.items, 1, 1, _said(content, placed)),), _told(content))
-    least = size_for(order.distance) / SMALL if order.distance else 0.0
-    sheets = over_sheets(content, frame.body, order.ruler, least)
+        return Made((frame.page(placed.items, 1, 1, _said(content, placed)),))
+    sheets = over_sheets(content, frame.body, order.ruler, _least(order))
     if sheets is None:
-        raise _unfit(order, content, placed)
+        raise _unfit(order, content)
     count = len(sheets.sheets)
     pages = (
         frame.page(items, number, count, _said(content, sheets))
         for number, items in enumerate(sheets.sheets, 1)
     )
     told = f"The chart takes {count} sheets of {order.sized}: hang them side by side."
-    return Made(tuple(pages), (told, *_told(content)))
+    return Made(tuple(pages), (told,))
 
 
 def _said(content: Wall, placed: Placed | Sheets) -> str:
@@ -61,45 +59,48 @@ def _down(metres: float) -> str:
     return f"{floor(metres * 10**places) / 10**places:.{places}f}\u00a0m"
 
 
-def _told(content: Wall) -> tuple[str, ...]:
-    if content.boxes <= MOST_BOXES:
-        return ()
-    return (
-        f"The chart has {content.boxes} boxes; about {MOST_BOXES} are taken in at a glance. "
-        "Name fewer steps under `wall chart`, then print again.",
-    )
-
-
-def _unfit(order: Order, content: Wall, placed: Placed | None) -> UnfitError:
-    if placed is None:
+def _unfit(order: Order, content: Wall) -> UnfitError:
+    body = _body(order, order.sized)
+    best = over_sheets(content, body, order.ruler, 0.0, fewest=MOST_SHEETS)
+    if best is None:
         why = (
             f"The wall chart does not fit on {order.sized} in letters that can be read in the hand."
         )
     else:
         why = (
-            f"On {order.sized} the wall chart is read from up to {_far(placed):.1f} m, "
-            f"not from {order.distance:g} m."
+            f"On {len(best.sheets)} sheets of {order.sized} the wall chart is read from up to "
+            f"{_down(_far(best))}, not from {order.distance:g}\u00a0m."
         )
     shorter = "; ".join(f"“{text}”" for text in longest(content))
     ways_out = [
         *_larger(order, content),
-        "More sheets: split the pathway with a handover, or hang the full pathway beside it.",
+        "Fewer steps under `wall chart`, or a part of the pathway made a pathway of its own.",
         f"Shorter words, first of all: {shorter}.",
     ]
-    if order.distance and placed is not None:
-        ways_out.append(f"Ask for {_far(placed):.1f} m, and hang it where people step up to it.")
+    if order.distance and best is not None:
+        ways_out.append(f"Ask for {_down(_far(best))}, and hang it where people step up to it.")
     return UnfitError(why, tuple(ways_out))
 
 
 def _larger(order: Order, content: Wall) -> list[str]:
     """Return the next paper on which the chart is read from there, if there is one."""
+    least = _least(order)
     paper: Paper | None = larger(order.sized.paper)
     while paper is not None:
         sized = Sized(paper, order.sized.turn)
-        body = Frame(order.ruler, order.control, sized.format).body
-        placed = place(content, body, order.ruler)
-        if placed is not None and _far(placed) >= (order.distance or 0):
-            return [f"Larger paper: {sized} is read from up to {_far(placed):.1f} m."]
+        found = over_sheets(content, _body(order, sized), order.ruler, least)
+        if found is not None:
+            count, far = len(found.sheets), _down(_far(found))
+            return [f"Larger paper: on {count} sheets of {sized} it is read from up to {far}."]
         paper = larger(paper)
     needed = size_for(order.distance or 0.5)
     return [f"Larger paper does not help alone: letters of {needed:.0f} points are needed."]
+
+
+def _least(order: Order) -> float:
+    """Return the body size in points that the distance asks for."""
+    return size_for(order.distance) / SMALL if order.distance else 0.0
+
+
+def _body(order: Order, sized: Sized) -> Body:
+    return Frame(order.ruler, order.control, sized.format).body

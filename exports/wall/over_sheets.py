@@ -1,127 +1,168 @@
-"""The chart over several sheets: first actions and panels on the first, rows on the others."""
+"""The chart over several sheets: the first stands alone, the others have the rows by phase."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import partial
+from itertools import pairwise
+from math import ceil
+from typing import NamedTuple
 
 from chamberwise.exports.control.frame import Body
 from chamberwise.exports.paper.sheet import Item, Role, Weight
-from chamberwise.exports.typesetting.guessing import Guess
+from chamberwise.exports.typesetting.guessing import Asked, Guess, measured
 from chamberwise.exports.typesetting.measuring import Ruler
 from chamberwise.exports.typesetting.searching import most
 from chamberwise.exports.wall.box import Piece
-from chamberwise.exports.wall.columns import flowed
-from chamberwise.exports.wall.content import Wall
-from chamberwise.exports.wall.front import first_actions, head
-from chamberwise.exports.wall.panels import panels
-from chamberwise.exports.wall.pen import HEAD, SMALL, Pen, TooNarrowError
+from chamberwise.exports.wall.columns import Flow
+from chamberwise.exports.wall.content import MOST_BOXES, Wall
+from chamberwise.exports.wall.first_sheet import first_sheet
+from chamberwise.exports.wall.front import in_rows
+from chamberwise.exports.wall.panels import key
+from chamberwise.exports.wall.parting import Measured, parted
+from chamberwise.exports.wall.pen import HEAD, LEAST_SIZE, MOST_SIZE, STEP, Pen, TooNarrowError
+from chamberwise.exports.wall.placing import texts
 
-MOST_SHEETS = 6
-LEAST = 8.5
-MOST = 60.0
-STEP = 0.5
-MOST_GLANCE = 3.6
-GROWTH = 0.2
+MOST_SHEETS = 7
 
 
 @dataclass(frozen=True, slots=True)
 class Sheets:
-    """The items of each sheet, the body size and the size of the first actions, in points."""
+    """The items of each sheet; sizes in points: of all but the first actions, and of these."""
 
     sheets: tuple[tuple[Item, ...], ...]
     size: float
     glance: float
 
 
-def over_sheets(content: Wall, body: Body, ruler: Ruler, least: float) -> Sheets | None:
+class _Plan(NamedTuple):
+    """The most sheets of rows, the columns of each, and whether a column begins with a phase."""
+
+    most: int
+    columns: int
+    by_phase: bool
+
+
+def over_sheets(
+    content: Wall, body: Body, ruler: Ruler, least: float, fewest: int = 2
+) -> Sheets | None:
     """Return the chart on as few sheets as hold it at a size, then as large as these allow.
 
     `None` where even the most sheets do not. Sizes are tried by guess and measured at the end.
     """
     guess = Guess(ruler)
-    lowest = round(max(least, LEAST) / STEP + 0.49)
-    for count in range(2, MOST_SHEETS + 1):
-        for steps in range(_most(content, body, guess, count, lowest), lowest - 1, -1):
-            found = _at(content, body, Pen(ruler, steps * STEP), count)
-            if found is not None:
-                return found
+    numbers = " ".join(f"{n} {n};" for n in range(1, 11))
+    guess.meet((*texts(content), f"{content.title}, {numbers} sheet of continued Continued on"))
+    try:
+        first = first_sheet(content, body, guess, least)
+    except TooNarrowError:
+        return None
+    found = _row_sheets(content, body, guess, least, fewest - 1)
+    if found is None:
+        return None
+    pen, groups, rows = found
+    count = 1 + len(rows) + (first.apart is not None)
+    sheets = [tuple(first.piece.at(body.x, body.y))]
+    for group, piece in zip(groups, rows, strict=True):
+        sheets.append(_row_sheet(group, body, pen, piece, len(sheets) + 1, count))
+    if first.apart is not None:
+        sheets.append(_named(content, body, first.pen, first.apart, count, count))
+    return Sheets(tuple(sheets), min(pen.size, first.pen.size), first.pen.points(first.pen.glance))
+
+
+def _row_sheets(
+    content: Wall, body: Body, guess: Guess, least: float, fewest: int
+) -> tuple[Pen, list[Wall], list[Piece]] | None:
+    """Return the rows on sheets, with what stands on each, in the largest letters that fit."""
+    low = round(max(least, LEAST_SIZE) / STEP + 0.49)
+    fewest = max(fewest, ceil(sum(one.boxes for one in content.rows) / MOST_BOXES))
+    for count in range(fewest, MOST_SHEETS):
+        for by_phase in (True, False):
+            plans = [_Plan(count, columns, by_phase) for columns in (1, 2)]
+            sizes = [_most(content, body, guess, plan, low) for plan in plans]
+            steps, plan = max(zip(sizes, plans, strict=True), key=lambda each: each[0])
+            while steps >= low:
+                pen = Pen(guess, steps * STEP)
+                ruler = measured(guess, partial(_laid, content, body, pen, plan))
+                pen = replace(pen, ruler=ruler)
+                found = _parted(content, body, pen, plan)
+                if found is not None:
+                    return (pen, *found)
+                steps -= 1
     return None
 
 
-def _most(content: Wall, body: Body, guess: Guess, count: int, low: int) -> int:
+def _most(content: Wall, body: Body, guess: Guess, plan: _Plan, low: int) -> int:
     """Return the most steps of size that hold by guess; one less than the least where none do."""
 
     def fits(steps: int) -> bool:
-        return _at(content, body, Pen(guess, steps * STEP), count) is not None
+        return _parted(content, body, Pen(guess, steps * STEP), plan) is not None
 
-    return most(fits, low, int(MOST / STEP))
+    return most(fits, low, int(MOST_SIZE / STEP))
 
 
-def _at(content: Wall, body: Body, pen: Pen, count: int) -> Sheets | None:
+def _laid(content: Wall, body: Body, pen: Pen, plan: _Plan, asked: Asked) -> None:
+    _parted(content, body, replace(pen, ruler=asked), plan)
+
+
+def _parted(
+    content: Wall, body: Body, pen: Pen, plan: _Plan
+) -> tuple[list[Wall], list[Piece]] | None:
+    """Return what stands on each sheet, and its rows; `None` where they do not fit."""
+    between = pen.em(2.2)
+    width = (body.width - (plan.columns - 1) * between) / plan.columns
     try:
-        return _placed(content, body, pen, count)
+        flow = Flow(pen, content, width)
+        room = body.height - _around(content, body, pen)
+        starts = parted(
+            [
+                Measured(height, one.boxes, one.opens)
+                for height, one in zip(flow.heights(), content.rows, strict=True)
+            ],
+            plan.most * plan.columns,
+            MOST_BOXES // plan.columns,
+            by_phase=plan.by_phase,
+        )
+        pieces = flow.parted(starts, room) if starts else None
     except TooNarrowError:
         return None
-
-
-def _placed(content: Wall, body: Body, pen: Pen, count: int) -> Sheets | None:
-    """Return the chart on so many sheets; the panels have one of their own if the first is full."""
-    for is_apart in (False, True):
-        first, grown = _first_grown(content, body, pen, is_apart=is_apart)
-        rest = count - 1 - is_apart
-        if first is None or rest < 1:
-            continue
-        top = _name(content, body, pen, 2, count).height + pen.em(0.9)
-        rows = flowed(pen, content, body.width, [body.height - top] * rest)
-        if rows is None:
-            return None
-        pieces = [*rows, *([panels(pen, content, body.width)] if is_apart else [])]
-        if any(piece.height > body.height - top for piece in pieces):
-            return None
-        sheets = [tuple(first.at(body.x, body.y))]
-        for number, piece in enumerate(pieces, 2):
-            name = _name(content, body, pen, number, len(pieces) + 1)
-            sheets.append((*name.at(body.x, body.y), *piece.at(body.x, body.y + top)))
-        return Sheets(tuple(sheets), pen.size, pen.points(grown.glance))
-    return None
-
-
-def _first_grown(
-    content: Wall, body: Body, pen: Pen, *, is_apart: bool
-) -> tuple[Piece | None, Pen]:
-    """Return the first sheet with first actions as large as it has room for, and the pen of it."""
-    first = _first(content, body, pen, is_apart=is_apart)
-    while first is not None and pen.glance < MOST_GLANCE:
-        larger = replace(pen, glance=pen.glance + GROWTH)
-        try:
-            grown = _first(content, body, larger, is_apart=is_apart)
-        except TooNarrowError:
-            grown = None
-        if grown is None:
-            break
-        first, pen = grown, larger
-    return first, pen
-
-
-def _first(content: Wall, body: Body, pen: Pen, *, is_apart: bool) -> Piece | None:
-    gap = pen.em(1.1)
-    parts = [head(pen, content, body.width)]
-    parts += [first_actions(pen, content, body.width)] if content.first else []
-    foot = Piece((), 0.0, 0.0) if is_apart else panels(pen, content, body.width)
-    words = pen.words("Continued on sheet 2", body.width, SMALL, weight=Weight.BOLD, role=Role.NOTE)
-    used = sum(part.height + gap for part in parts)
-    if used + words.height + gap + foot.height > body.height:
+    if starts is None or pieces is None:
         return None
-    items: list[Item] = []
-    y = 0.0
-    for part in parts:
-        items += part.at(0, y)
-        y += part.height + gap
-    items += [words.at(0, y), *foot.at(0, body.height - foot.height)]
-    return Piece(tuple(items), body.width, body.height)
+    firsts = [*starts[:: plan.columns], len(content.rows)]
+    groups = [replace(content, rows=content.rows[a:b]) for a, b in pairwise(firsts)]
+    sheets = []
+    for place in range(0, len(pieces), plan.columns):
+        items, high = in_rows(
+            pieces[place : place + plan.columns], plan.columns, width + between, 0
+        )
+        sheets.append(Piece(tuple(items), body.width, high))
+    return groups, sheets
+
+
+def _around(content: Wall, body: Body, pen: Pen) -> float:
+    """Return the room that the name of a sheet and the key take."""
+    top = _name(content, body, pen, 9, 10).height + pen.em(0.9)
+    return top + key(pen, content, body.width).height + pen.em(0.6)
+
+
+def _row_sheet(
+    group: Wall, body: Body, pen: Pen, rows: Piece, number: int, count: int
+) -> tuple[Item, ...]:
+    foot = key(pen, group, body.width)
+    items = (*rows.items, *foot.at(0, body.height - _around(group, body, pen) + pen.em(0.6)))
+    return _named(group, body, pen, Piece(items, body.width, 0.0), number, count)
+
+
+def _named(
+    content: Wall, body: Body, pen: Pen, piece: Piece, number: int, count: int
+) -> tuple[Item, ...]:
+    name = _name(content, body, pen, number, count)
+    below = body.y + name.height + pen.em(0.9)
+    return (*name.at(body.x, body.y), *piece.at(body.x, below))
 
 
 def _name(content: Wall, body: Body, pen: Pen, number: int, count: int) -> Piece:
+    """Return the name of a sheet: the pathway, which sheet, and where it goes on."""
     onward = f"; continued on sheet {number + 1}" if number < count else ""
     said = f"{content.title}, sheet {number} of {count}{onward}"
     words = pen.words(said, body.width, HEAD, weight=Weight.BOLD, role=Role.HEADING)

@@ -26,24 +26,25 @@ NARROW = 44.0
 
 
 def panels(pen: Pen, content: Wall, width: float) -> Piece:
-    """Return the panels side by side, with the key below."""
+    """Return the panels with the key below."""
+    above, below = calls_and_notes(pen, content, width), key(pen, content, width)
+    top = above.height + pen.em(0.8)
+    return Piece((*above.items, *below.at(0, top)), width, top + below.height)
+
+
+def calls_and_notes(pen: Pen, content: Wall, width: float) -> Piece:
+    """Return whom to call and the dangers, side by side where there is room."""
     gap = pen.em(0.8)
-    key = _key(pen, _used(content), width)
     if width < pen.em(NARROW):
-        calls, notes = _calls(pen, content, width), _notes(pen, content, width)
-        second = (0.0, calls.height + gap)
+        first, notes = calls(pen, content, width), dangers(pen, content, width)
+        second = (0.0, first.height + gap)
         height = second[1] + notes.height
     else:
-        calls = _calls(pen, content, (width - gap) * CALLS)
-        notes = _notes(pen, content, (width - gap) * (1 - CALLS))
-        second = (calls.width + gap, 0.0)
-        height = max(calls.height, notes.height)
-    items = (
-        *_boxed(pen, calls).at(0, 0),
-        *_boxed(pen, notes).at(*second),
-        *key.at(0, height + gap),
-    )
-    return Piece(items, width, height + gap + key.height)
+        first = calls(pen, content, (width - gap) * CALLS)
+        notes = dangers(pen, content, (width - gap) * (1 - CALLS))
+        second = (first.width + gap, 0.0)
+        height = max(first.height, notes.height)
+    return Piece((*first.items, *notes.at(*second)), width, height)
 
 
 def _boxed(pen: Pen, piece: Piece) -> Piece:
@@ -51,25 +52,28 @@ def _boxed(pen: Pen, piece: Piece) -> Piece:
     return Piece((box, *piece.items), piece.width, piece.height)
 
 
-def _calls(pen: Pen, content: Wall, width: float) -> Piece:
+def calls(pen: Pen, content: Wall, width: float) -> Piece:
+    """Return whom to call, with room for the number."""
     pad = pen.em(0.7)
     items: list[Item] = []
     y = _heading(pen, "Who to call", width, items, pad)
-    for call in content.calls or ("Nobody is named",):
+    for call, number in content.phones or (("Nobody is named", ""),):
         words = pen.words(call, width - 2 * pad, PLAIN, weight=Weight.BOLD)
-        phone = pen.words(f"Phone, {NOT_SET}:", width - 2 * pad, SMALL, role=Role.NOTE)
+        told = number or f"Phone, {NOT_SET}:"
+        phone = pen.words(told, width - 2 * pad, SMALL, role=Role.NOTE)
         top = y + words.height + pen.em(0.2)
         below = top + phone.height
         start = pad + phone.room.width + pen.em(0.5)
         items += [words.at(pad, y), phone.at(pad, top)]
-        if start < width - pad - pen.em(3):
+        if not number and start < width - pad - pen.em(3):
             ends = ((start, below), (width - pad, below))
             items.append(Arrow(ends, pen.line(0.6), has_head=False))
         y = below + pen.em(0.5)
-    return Piece(tuple(items), width, y + pad * 0.5)
+    return _boxed(pen, Piece(tuple(items), width, y + pad * 0.5))
 
 
-def _notes(pen: Pen, content: Wall, width: float) -> Piece:
+def dangers(pen: Pen, content: Wall, width: float) -> Piece:
+    """Return the dangers of the chart, each with what to do instead."""
     pad = pen.em(0.7)
     items: list[Item] = []
     y = _heading(pen, "Safety notes", width, items, pad)
@@ -82,7 +86,7 @@ def _notes(pen: Pen, content: Wall, width: float) -> Piece:
         words = pen.words(said, width - 2 * pad, SMALL, ink=Ink.GREY, role=Role.NOTE)
         items.append(words.at(pad, y))
         y += words.height + pen.em(0.3)
-    return Piece(tuple(items), width, y + pad * 0.4)
+    return _boxed(pen, Piece(tuple(items), width, y + pad * 0.4))
 
 
 def _more(content: Wall) -> str:
@@ -115,7 +119,9 @@ def _note(pen: Pen, note: Note, width: float) -> Piece:
     return Piece(items, width, max(badge.height, words.height + pen.em(0.1)))
 
 
-def _key(pen: Pen, used: frozenset[str], width: float) -> Piece:
+def key(pen: Pen, content: Wall, width: float) -> Piece:
+    """Return what the symbols mean that are used."""
+    used = _used(content)
     entries = [each for each in _signs(pen) if each[2] in used]
     items: list[Item] = []
     x, y, high = 0.0, 0.0, pen.em(2.4)

@@ -15,8 +15,10 @@ TITLE = 2.3
 GLANCE = 1.9
 HEAD = 1.12
 PLAIN = 1.0
-SMALL = 0.88
+SMALL = 0.94
 LEAST_SMALL = 9.2
+LEAST_SIZE, MOST_SIZE, STEP = 8.5, 60.0, 0.5
+"""Points: the body sizes that are tried."""
 SLACK = 0.05
 SNUG = 0.4
 """Millimetres that a line is given beyond its own width."""
@@ -65,7 +67,7 @@ class Pen:
 
     def line(self, times: float = 1.0) -> float:
         """Return the weight of a line, in millimetres, that keeps pace with the letters."""
-        return max(0.35, 0.11 * self.em()) * times
+        return max(0.36, 0.11 * self.em()) * times
 
     def points(self, times: float) -> float:
         """Return a size in points, to a tenth; what may be small never goes below arm's length."""

@@ -4,29 +4,28 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from typing import NamedTuple
 
 from chamberwise.exports.control.frame import Body
 from chamberwise.exports.paper.sheet import Item
-from chamberwise.exports.typesetting.guessing import Asked, Guess
+from chamberwise.exports.typesetting.guessing import Asked, Guess, measured
 from chamberwise.exports.typesetting.measuring import Ruler
 from chamberwise.exports.typesetting.searching import most
 from chamberwise.exports.wall.box import Piece
-from chamberwise.exports.wall.columns import flowed
+from chamberwise.exports.wall.columns import Flow
 from chamberwise.exports.wall.content import Wall
 from chamberwise.exports.wall.front import first_actions, head
+from chamberwise.exports.wall.growing import grown
 from chamberwise.exports.wall.panels import panels
-from chamberwise.exports.wall.pen import Pen, TooNarrowError
+from chamberwise.exports.wall.pen import LEAST_SIZE, MOST_SIZE, STEP, Pen, TooNarrowError
 
-LEAST = 8.5
-MOST = 48.0
-STEP = 0.5
 MOST_GLANCE = 2.8
-GROWTH = 0.1
 
 WORDS = (
-    "Who to call Safety notes FIRST Use when: Phone, NOT SET LOCALLY: Ask: by way of "
-    "The full pathway names more dangers."
+    "Who to call Safety notes FIRST Use when: Phone, NOT SET LOCALLY: Ask: first do "
+    "The full pathway names more more. dangers. decision action another chart end go to row 7 here "
+    "step 17 of the full pathway steps left out here A B C D"
 )
 
 
@@ -60,13 +59,16 @@ def place(content: Wall, body: Body, ruler: Ruler) -> Placed | None:
     Sizes are tried by guess; what is returned was measured.
     """
     guess = Guess(ruler)
-    guess.meet(_texts(content))
+    guess.meet(texts(content))
     found = [(_most(content, body, guess, plan), plan) for plan in PLANS]
     count, plan = max(found, key=lambda each: each[0])
-    while count * STEP >= LEAST:
-        pen = _grown(content, body, Pen(guess, count * STEP), plan)
-        pen = replace(pen, ruler=ruler)
-        _measure(content, body, pen, plan, guess)
+    while count * STEP >= LEAST_SIZE:
+        pen = grown(
+            Pen(guess, count * STEP),
+            MOST_GLANCE,
+            lambda larger: _arranged(content, body, larger, plan) is not None,
+        )
+        pen = replace(pen, ruler=measured(guess, partial(_laid, content, body, pen, plan)))
         piece = _arranged(content, body, pen, plan)
         if piece is not None:
             items = tuple(piece.at(body.x, body.y))
@@ -75,31 +77,17 @@ def place(content: Wall, body: Body, ruler: Ruler) -> Placed | None:
     return None
 
 
-def _grown(content: Wall, body: Body, pen: Pen, plan: Plan) -> Pen:
-    """Return the pen with first actions as large as there is room for."""
-    while pen.glance < MOST_GLANCE:
-        larger = replace(pen, glance=pen.glance + GROWTH)
-        if _arranged(content, body, larger, plan) is None:
-            break
-        pen = larger
-    return pen
-
-
 def _most(content: Wall, body: Body, guess: Guess, plan: Plan) -> int:
     """Return the most steps of size at which everything fits by guess; one less than the least."""
 
     def fits(steps: int) -> bool:
         return _arranged(content, body, Pen(guess, steps * STEP), plan) is not None
 
-    return most(fits, int(LEAST / STEP), int(MOST / STEP))
+    return most(fits, int(LEAST_SIZE / STEP), int(MOST_SIZE / STEP))
 
 
-def _measure(content: Wall, body: Body, pen: Pen, plan: Plan, guess: Guess) -> None:
-    """Measure all texts at once: those that a guess asks for, which are nearly all there are."""
-    asked = Asked(guess)
-    _arranged(content, body, Pen(asked, pen.size), plan)
-    if isinstance(pen.ruler, Ruler):
-        pen.ruler.measure(asked.settings)
+def _laid(content: Wall, body: Body, pen: Pen, plan: Plan, asked: Asked) -> None:
+    _arranged(content, body, replace(pen, ruler=asked), plan)
 
 
 def _arranged(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:
@@ -114,16 +102,18 @@ def _arranged(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:
         return None
 
 
-def _texts(content: Wall) -> Iterator[str]:
-    yield from (content.title, content.use_when, *content.calls, WORDS)
+def texts(content: Wall) -> Iterator[str]:
+    """Yield all that the chart says, for a guess to meet."""
+    yield from (content.title, content.use_when, *content.calls, *content.numbers, WORDS)
+    yield str(content.more_notes)
     for first in content.first:
         yield from (first.headline, *first.choices)
         yield from (f"{task.who}: {task.text}" for task in first.lines)
     for one in content.rows:
-        yield from (one.text, one.phase)
-        yield one.down.label if one.down else ""
+        yield from (one.text, one.phase, str(one.number))
+        yield from (one.down.label, str(one.down.via)) if one.down else ()
         for side in one.sides:
-            yield from (side.label, *side.done, side.stop.text)
+            yield from (side.label, *side.done, side.stop.text, str(side.stop.full))
     for note in content.notes:
         yield from (note.harm, note.instead, note.signal.upper())
 
@@ -175,7 +165,7 @@ def _columns(pen: Pen, content: Wall, width: float, room: float, count: int) -> 
     """Return all rows in columns side by side; `None` where they need more room."""
     between = pen.em(2.2)
     each = (width - (count - 1) * between) / count
-    pieces = flowed(pen, content, each, [room] * count)
+    pieces = Flow(pen, content, each).filled([room] * count)
     if pieces is None:
         return None
     items = [

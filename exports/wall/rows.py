@@ -46,7 +46,7 @@ def row(pen: Pen, content: Row, width: float, of: str) -> Drawn:
     symbol = pen.em(3.0)
     words = _words(pen, content, left - symbol - pen.em(1.3), of)
     slots = [_slot(pen, side, width) for side in content.sides]
-    head = max(symbol, words.height + pen.em(1.25))
+    head = max(symbol, words.height + pen.em(1.2))
     items = _symbol(pen, content, left, symbol, head, of)
     items += words.at(symbol + pen.em(0.5), (head - words.height) / 2)
     sides, top, bottom = _sides(pen, slots, left, width, head)
@@ -75,7 +75,7 @@ def _sides(
     With them come the room they need above the row, and how far down they reach.
     """
     items: list[Item] = []
-    middle, gap = head / 2, pen.em(0.85)
+    middle, gap = head / 2, pen.em(0.55)
     bus = left + pen.em(0.6)
     top = max(0.0, slots[0].above - middle) if slots else 0.0
     y = middle - slots[0].above if slots else 0.0
@@ -149,7 +149,7 @@ def down(pen: Pen, content: Down, width: float, of: str) -> Piece:
 
 
 def _via(pen: Pen, number: int, of: str) -> Piece:
-    words = pen.words("by way of", pen.em(6), SMALL, role=Role.NOTE, of=of)
+    words = pen.words("first do", pen.em(6), SMALL, role=Role.NOTE, of=of)
     end = circle(pen, number, is_row=False, of=of)
     x = words.room.width + pen.em(0.4)
     items = (words.at(0, (end.height - words.height) / 2), *end.at(x, 0))

@@ -54,7 +54,7 @@ def way(pen: Pen, side: Side, width: float) -> Way:
 
 
 def _said(stop: Stop) -> str:
-    return f"Ask: {stop.text}" if stop.sign is Sign.DECISION and "?" in stop.text else stop.text
+    return f"Ask: {stop.text}" if stop.is_asked else stop.text
 
 
 def _box(pen: Pen, text: str, sign: Sign | None, width: float, side: Side) -> Piece:
@@ -63,10 +63,10 @@ def _box(pen: Pen, text: str, sign: Sign | None, width: float, side: Side) -> Pi
     words = pen.words(text, room - 2 * pad, PLAIN, role=Role.STEP, of=side.of)
     is_short = "\n" not in text and words.room.width + 2 * pad + 0.5 < room
     box_width = words.room.width + 2 * pad + 0.5 if is_short else room
-    height = words.height + pen.em(1.2)
+    height = words.height + pen.em(1.16)
     weight = pen.line(1.5) if sign is Sign.CHART else pen.line()
     shape = Shape(OUTLINES[sign], 0, 0, box_width, height, weight=weight, of=side.of)
-    return Piece((shape, words.at(pad, pen.em(0.6))), box_width, height)
+    return Piece((shape, words.at(pad, pen.em(0.58))), box_width, height)
 
 
 def _stacked(pen: Pen, above: Piece, below: Piece) -> Piece:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from chamberwise.exports.control.content import NOT_SET
-from chamberwise.exports.wall.content import Down, Row, Side, Sign, Wall
+from chamberwise.exports.wall.content import Down, Row, Side, Wall
 
 
 def text(content: Wall) -> str:
@@ -25,12 +25,12 @@ def _lines(content: Wall) -> Iterator[str]:
     yield ""
     yield "Then"
     if content.opening is not None:
-        yield f"  By way of step {content.opening.via} of the full pathway."
+        yield f"  First do step {content.opening.via} of the full pathway, and what follows there."
     for row in content.rows:
         yield from _row(row)
     yield ""
     yield "Who to call"
-    yield from (f"  {call}. Phone: {NOT_SET}" for call in content.calls)
+    yield from (f"  {call}. Phone: {number or NOT_SET}" for call, number in content.phones)
     yield ""
     yield "Safety notes"
     yield from (f"  {n.signal.upper()}: {n.harm} {n.instead}" for n in content.notes)
@@ -49,19 +49,20 @@ def _row(row: Row) -> Iterator[str]:
 
 
 def _label(label: str) -> str:
-    return f"{label}: " if label else ""
+    said = label.replace("\n", " ")
+    return f"{said}: " if label else ""
 
 
 def _onward(number: int, down: Down) -> str:
-    via = f" by way of step {down.via} of the full pathway" if down.via else ""
-    return f"go on to row {number + 1}{via}."
+    first = f"first do step {down.via} of the full pathway, then " if down.via else ""
+    return f"{first}go on to row {number + 1}."
 
 
 def _side(side: Side) -> str:
     stop = side.stop
     parts = [*side.done]
     if side.boxes > bool(side.done) and stop.text:
-        parts.append(f"ask “{stop.text}”" if stop.sign is Sign.DECISION else stop.text)
+        parts.append(f"ask “{stop.text}”" if stop.is_asked else stop.text)
     if stop.row:
         parts.append(f"go to row {stop.row}")
     if stop.full:

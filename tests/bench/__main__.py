@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import sys
 
-from tests.bench import checking, printing, proving, starting, walking
+from tests.bench import briefing, checking, drilling, printing, proving, starting, walking
 from tests.bench.measure import Row, show
 
 
@@ -17,8 +17,10 @@ def main(words: list[str]) -> int:
         "starting": starting.rows,
         "checking": checking.rows,
         "proving": proving.rows,
+        "drilling": drilling.rows,
         "walking": walking.rows,
         "printing": printing.rows,
+        "briefing": briefing.rows,
     }
     rows: list[Row] = []
     for name in words or benches:

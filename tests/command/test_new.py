@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import json
+from collections import Counter
+from io import StringIO
 from pathlib import Path
 
 import pytest
@@ -27,6 +30,43 @@ def test_it_checks_clean_beside_the_shipped_vocabulary(tmp_path: Path, capsys: S
     assert f"chamberwise check {path}" in said.err
     assert run(["check", str(path)]) == Status.CLEAN
     assert capsys.readouterr().out.startswith("1 file: no problem found.")
+
+
+def test_it_proves_clean_and_comes_on_paper(tmp_path: Path, capsys: Said) -> None:
+    run(["new", "wound-burn", "--out", str(tmp_path)])
+    path = str(tmp_path / "wound-burn.yaml")
+    assert run(["prove", path, "--format", "json"]) == Status.CLEAN
+    said = capsys.readouterr().out
+    proofs = json.loads(said[said.index("{") :])["pathways"]
+    (own,) = [each for each in proofs if each["pathway"] == "wound-burn"]
+    verdicts = Counter(rule["verdict"] for rule in own["rules"])
+    assert set(verdicts) == {"holds", "does not arise"}
+    assert verdicts["holds"] > 50
+    for what in ("wall-chart", "pocket-card", "role-cards", "script"):
+        out = ["--out", str(tmp_path), "--format", "text"]
+        assert run(["print", path, "--what", what, *out]) == Status.CLEAN
+    capsys.readouterr()
+
+
+def test_at_a_terminal_it_asks_for_what_no_option_gives(
+    empty: Path, capsys: Said, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("sys.stdin", Typing("For the last stitch.\n\n"))
+    asked = ["--library", str(empty), "--out", str(empty), "--title", "Burn"]
+    assert run(["new", "wound-burn", *asked]) == Status.CLEAN
+    said = capsys.readouterr()
+    assert "is it called?" not in said.err
+    assert "[Education lead]" in said.err
+    text = (empty / "wound-burn.yaml").read_text(encoding="utf-8")
+    assert 'summary: "For the last stitch."' in text
+    assert 'authors: ["Education lead"]' in text
+
+
+class Typing(StringIO):
+    """What somebody types at a terminal."""
+
+    def isatty(self) -> bool:
+        return True
 
 
 def test_it_checks_clean_where_there_is_no_vocabulary(empty: Path, capsys: Said) -> None:

@@ -57,12 +57,23 @@ def test_a_draft_is_printed_and_its_errors_are_told_in_one_line(here: Path, caps
     assert typed(DRAFT) == Status.CLEAN
     said = capsys.readouterr()
     assert said.out == f"{DRAFT}-wall-chart-A3.pdf\n"
-    assert NOT_AUDITED in said.err.splitlines()
+    assert NOT_AUDITED not in said.err.splitlines()
     assert typed(DRAFT, "--report=json") == Status.CLEAN
-    said = capsys.readouterr()
-    count = sum(errors(said.out).values())
+    report = capsys.readouterr()
+    count = sum(errors(report.out).values())
     assert count
-    assert f"The audit found {count} errors: the report shows them." in said.err.splitlines()
+    for each in (said, report):
+        assert f"The audit found {count} errors: the report shows them." in each.err.splitlines()
+
+
+def test_a_draft_of_many_pages_is_audited_when_that_is_asked(
+    capsys: Said, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("chamberwise.tui.printing.FEW", 0)
+    assert typed(DRAFT) == Status.CLEAN
+    assert NOT_AUDITED in capsys.readouterr().err.splitlines()
+    assert typed(DRAFT, "--report") == Status.CLEAN
+    assert NOT_AUDITED not in capsys.readouterr().err.splitlines()
 
 
 def test_the_report_names_every_rule_and_claims_nothing(capsys: Said) -> None:

@@ -1,7 +1,8 @@
-"""No mutant of the shared pathways survives that nobody has reviewed.
+"""No mutant of a shipped pathway survives that nobody has reviewed.
 
-A sample by default; every mutant with CHAMBERWISE_TESTS=thorough. The lists of the two long
-pathways are not complete yet; they are held to a share of mutants killed.
+A sample by default; every mutant with CHAMBERWISE_TESTS=thorough, which also tells entries whose
+mutant is killed by now. The list of the longest pathway is not complete yet; that pathway is held
+to a share of mutants killed.
 """
 
 from __future__ import annotations
@@ -12,17 +13,20 @@ from importlib.resources import files
 from pathlib import Path
 
 import pytest
+from chamberwise.engine.mutants.all_mutants import mutants
 from chamberwise.engine.mutants.measure import measure
 from chamberwise.engine.mutants.strength import Strength
 from chamberwise.engine.reading.library import Loaded, load_library
+from chamberwise.engine.reading.reviewed import reviewed_of
 
 FOLDER = Path(str(files("chamberwise.protocols")))
 IS_THOROUGH = os.environ.get("CHAMBERWISE_TESTS") == "thorough"
-REVIEWED = {"anterior-vitrectomy": 25, "closing-and-after-care": 60}
-UNDER_REVIEW = {"dropped-nucleus": 60, "posterior-capsule-rupture": 120}
+REVIEWED = {"anterior-vitrectomy": 25, "closing-and-after-care": 60, "dropped-nucleus": 60}
+UNDER_REVIEW = {"posterior-capsule-rupture": 120}
 """Of the mutants each so-manieth makes the sample."""
 
-LEAST_KILLED, LEAST_SO_FAR = 0.95, 0.8
+LEAST_KILLED, LEAST_SO_FAR = 0.95, 0.9
+LEAST_OF_A_SAMPLE = 0.8
 
 
 @cache
@@ -41,6 +45,13 @@ def test_every_shipped_pathway_is_measured() -> None:
     assert {*REVIEWED, *UNDER_REVIEW} == {path.stem for path in FOLDER.glob("*.yaml")}
 
 
+@pytest.mark.parametrize("name", [*REVIEWED, *UNDER_REVIEW])
+def test_every_entry_speaks_of_an_edit_that_is_made(name: str) -> None:
+    reviewed = reviewed_of(shipped().file_of[name], name)
+    made = [each.id for each in mutants(shipped().library, name)]
+    assert [each.edit for each in reviewed.entries if not any(map(each.covers, made))] == []
+
+
 @pytest.mark.parametrize(("name", "every"), REVIEWED.items())
 def test_every_survivor_is_reviewed(name: str, every: int) -> None:
     strength = found(name, every)
@@ -55,4 +66,4 @@ def test_every_survivor_is_reviewed(name: str, every: int) -> None:
 def test_most_edits_are_noticed(name: str, every: int) -> None:
     strength = found(name, every)
     assert strength.problems == ()
-    assert strength.share >= LEAST_SO_FAR
+    assert strength.share >= (LEAST_SO_FAR if IS_THOROUGH else LEAST_OF_A_SAMPLE)

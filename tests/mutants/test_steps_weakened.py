@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Action, SignalWord
 from chamberwise.engine.model.words import Effects, Words
@@ -16,7 +18,7 @@ from chamberwise.engine.mutants.kinds import (
 )
 
 from tests.mutants.small import lines_of, made, other_steps_are_untouched, small, step_of
-from tests.support.build import do, end, library, pathway
+from tests.support.build import changed, do, end, library, pathway
 
 
 def test_neighbouring_lines_change_places() -> None:
@@ -37,6 +39,16 @@ def test_the_same_act_twice_is_told_apart_by_number_and_not_exchanged() -> None:
         "drop-act/work/fill (2)",
         "drop-act/work/cut",
         "drop-act/work/fill (3)",
+    ]
+
+
+def test_what_one_person_says_and_does_is_no_order() -> None:
+    step = do("work", "done", acts="tell fill cut")
+    told, *done = step.lines
+    said = changed(step, lines=(replace(told, said_aloud=True), *done))
+    whole = library(pathway("one", said, end("done")))
+    assert [each.id for each in swap_lines.mutants(whole.pathways["one"], whole.shared)] == [
+        "swap-lines/work/fill <-> cut"
     ]
 
 

@@ -1,7 +1,6 @@
 """The README's picture of a wall chart: `python -m tests.pictures.wall_picture`.
 
-It is the sheet that `chamberwise print` makes on a fixed day, on the smallest paper that holds the
-whole chart, at the size of a screen.
+It is the first sheet that `chamberwise print` makes on a fixed day, at the size of a screen.
 """
 
 from __future__ import annotations
@@ -21,23 +20,19 @@ ROOT = Path(__file__).parents[2]
 PICTURE = ROOT / "exports" / "pictures" / "wall-chart.png"
 PATHWAY = "posterior-capsule-rupture"
 MADE = date(2026, 11, 25)
-PAPERS = (Paper.A3, Paper.A2, Paper.A1)
+SIZED = Sized(Paper.A3)
 WIDTH = 960
 """Of the picture, in pixels."""
 
 
 def chart() -> Sheet:
-    """Return the chart on the smallest paper on which it is one sheet."""
+    """Return the chart on the paper it is mostly printed on."""
     job = Job(load_library(ROOT / "protocols").library, PATHWAY, MADE)
-    for paper in PAPERS:
-        sheet = sheet_of(laid_out(ordered(job, [(Kind.WALL_CHART, Sized(paper))])))
-        if len(sheet.pages) == 1:
-            break
-    return sheet
+    return sheet_of(laid_out(ordered(job, [(Kind.WALL_CHART, SIZED)])))
 
 
 def picture() -> bytes:
-    """Return the picture as PNG; of a chart that no paper holds, its first sheet."""
+    """Return the first sheet as PNG."""
     sheet = chart()
     inches = sheet.pages[0].format.width / 25.4
     return marked_png(to_png(sheet, WIDTH / inches)[0], sheet.title, sheet.subject)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from chamberwise.engine.graph.targets import all_targets
 from chamberwise.engine.meaning.advance import advance, begin, moves
 from chamberwise.engine.meaning.state import State
@@ -12,6 +14,7 @@ from chamberwise.engine.mutants.sameness import is_same, view, walked
 from hypothesis import given
 from hypothesis import strategies as st
 
+from tests.support.build import ask, bounded, do, end, finding, library, pathway
 from tests.support.strategies import libraries
 
 MOST = 600
@@ -61,3 +64,29 @@ def test_the_same_is_what_no_walk_tells_apart(library: Library, number: int) -> 
             assert not told, mutant.id
         elif told is not None and not has_bounds(library):
             assert told, mutant.id
+
+
+def test_a_bound_that_no_way_leads_back_to_turns_nobody_away() -> None:
+    once = library(
+        pathway(
+            "p0", bounded(do("try", "done", acts="fill"), 1, "stopped"), end("done"), end("stopped")
+        )
+    )
+    steps = once.pathways["p0"].steps
+    often = bounded(do("try", "done", acts="fill"), 9, "done")
+    freely = Library(
+        once.shared, {"p0": replace(once.pathways["p0"], steps={**steps, "try": often})}
+    )
+    assert is_same(walked(once, "p0"), walked(freely, "p0"))
+
+
+def test_what_a_step_makes_known_shows_only_in_what_is_asked_later() -> None:
+    def with_effect(**known: str) -> Library:
+        work = do("work", "look", acts="fill", known=known)
+        look = ask("look", "gel", unclear="done", none="done", back="done")
+        both = [finding("gel", "none back"), finding("depth", "deep flat")]
+        return library(pathway("p0", work, look, end("done")), findings=both)
+
+    plain = walked(with_effect(), "p0")
+    assert is_same(plain, walked(with_effect(depth="deep"), "p0"))
+    assert not is_same(plain, walked(with_effect(gel="none"), "p0"))

@@ -52,10 +52,14 @@ class CaseFile:
 
 def case_file(path: Path) -> CaseFile:
     text = path.read_text(encoding="utf-8")
-    return CaseFile(path.name, text, tuple(_expected(text)), "\n".join(_put_right(text)) + "\n")
+    return CaseFile(path.name, text, tuple(expected_in(text)), put_right(text))
 
 
-def _expected(text: str) -> Iterator[Expected]:
+def put_right(text: str) -> str:
+    return "\n".join(_put_right(text)) + "\n"
+
+
+def expected_in(text: str) -> Iterator[Expected]:
     waiting: list[tuple[str, str]] = []
     for number, line in enumerate(text.splitlines(), 1):
         said = _EXPECTED.match(line)

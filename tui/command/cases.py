@@ -6,7 +6,13 @@ from argparse import Namespace, _SubParsersAction
 from datetime import date
 from typing import Any
 
-from chamberwise.tui.command.finding_files import Asked, UnusableError, add_library, asked
+from chamberwise.tui.command.finding_files import (
+    Asked,
+    UnusableError,
+    add_library,
+    add_local,
+    asked,
+)
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
 
@@ -22,6 +28,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     parser = commands.add_parser("cases", help="every case and its plan", epilog=EXAMPLE)
     parser.add_argument("name", metavar="ID or FILE")
     add_library(parser)
+    add_local(parser)
     parser.add_argument("--format", choices=("text", "csv", "json"), default="text")
     parser.add_argument(
         "--assume",
@@ -52,7 +59,7 @@ def run(arguments: Namespace) -> int:
 
     if arguments.every_walk and arguments.format != "json":
         raise UnusableError("`--every-walk` needs `--format json`.")
-    found = asked((arguments.name,), arguments.library)
+    found = asked((arguments.name,), arguments.library, arguments.local)
     name = _walkable(found)
     library = found.loaded.library
     table = library.pathways[name].cases

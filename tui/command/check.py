@@ -6,16 +6,27 @@ import time
 from argparse import Namespace, _SubParsersAction
 from datetime import date, datetime
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from chamberwise.tui.command.finding_files import UnusableError, add_library, asked, shipped
+from chamberwise.tui.command.finding_files import (
+    Asked,
+    UnusableError,
+    add_library,
+    add_local,
+    asked,
+    shipped,
+)
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import add_on
 
+if TYPE_CHECKING:
+    from chamberwise.engine.diagnostics.problem import Problem
+
 EXAMPLE = """example:
   chamberwise check                          the whole library
   chamberwise check my-pathway.yaml --watch  again at every save
+  chamberwise check our-unit.yaml            a local sheet and what it lies over
 """
 SECONDS_BETWEEN_LOOKS = 0.2
 
@@ -25,6 +36,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     parser = commands.add_parser("check", help="read and check pathways", epilog=EXAMPLE)
     parser.add_argument("names", nargs="*", metavar="ID or FILE", help="left out: the library")
     add_library(parser)
+    add_local(parser)
     parser.add_argument("--watch", action="store_true", help="check again at every save")
     parser.add_argument("--format", choices=("text", "json"), default="text")
     add_on(parser)
@@ -46,31 +58,39 @@ def run(arguments: Namespace) -> int:
 
 
 def _once(arguments: Namespace) -> int:
-    from chamberwise.engine.checks.run import check_files
     from chamberwise.engine.diagnostics.machine import problem_values
     from chamberwise.engine.diagnostics.problem import Severity
     from chamberwise.engine.diagnostics.text import problem_text, summary
     from chamberwise.engine.drill.checking.check import check_drills
     from chamberwise.engine.reading.drills import read_drills
 
-    found = asked(arguments.names, arguments.library)
-    problems = check_files(found.loaded, found.shown, arguments.on or date.today())
+    found = asked(arguments.names, arguments.library, arguments.local)
     drills = read_drills(arguments.library or shipped())
+    problems = _problems(found, arguments.on or date.today())
     problems += check_drills(found.loaded, drills, found.pathways)
     if arguments.format == "json":
         product_json(problem_values(problems))
     else:
         for problem in problems:
             product(problem_text(problem, {**found.loaded.texts, **drills.texts}) + "\n")
-        product(summary(problems, len(found.shown)))
-    return _status(
-        found.loaded, found.shown, any(p.severity is not Severity.NOTICE for p in problems)
-    )
+        product(summary(problems, len(found.checked)))
+    return _status(found, any(p.severity is not Severity.NOTICE for p in problems))
 
 
-def _status(loaded: Any, shown: tuple[str, ...], has_findings: bool) -> int:
-    unreadable = any(loaded.files[name].tree.root is None for name in shown)
-    if unreadable:
+def _problems(found: Asked, today: date) -> list[Problem]:
+    """Return every problem; under a unit's sheet, with the lines of the sheet that brought it."""
+    from chamberwise.engine.checks.run import check_files
+
+    problems = check_files(found.loaded, found.checked, today)
+    if found.under is None or found.loaded.library.local is None:
+        return problems
+    from chamberwise.engine.local.blaming import blamed
+
+    return blamed(problems, found.under.base, found.under.sheet, found.shown, today)
+
+
+def _status(found: Asked, has_findings: bool) -> int:
+    if any(found.loaded.files[name].tree.root is None for name in found.checked):
         return Status.UNUSABLE
     return Status.FINDINGS if has_findings else Status.CLEAN
 
@@ -83,7 +103,7 @@ def _wait_for_a_save(arguments: Namespace) -> None:
 
 def _stamps(arguments: Namespace) -> dict[str, tuple[int, int]]:
     try:
-        found = asked(arguments.names, arguments.library)
+        found = asked(arguments.names, arguments.library, arguments.local)
     except UnusableError:
         return {}
     stamps = {}

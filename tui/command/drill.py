@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.tui.command.finding_files import UnusableError, add_library, asked, shipped
 from chamberwise.tui.command.typed import whole_number
 
@@ -22,6 +23,8 @@ EXAMPLE = """example:
   chamberwise drill --team --roles "surgeon scrub-practitioner reader ..."
   chamberwise drill --resume
   chamberwise drill posterior-capsule-rupture --seed 7 --answers typed.txt
+  chamberwise drill posterior-capsule-rupture --next --mode run
+  chamberwise drill anterior-vitrectomy --plan
 
 an answers file has what is said, a line each; @12 before it says how many
 seconds after the first cue, else a line comes 4 s after the one before
@@ -58,6 +61,15 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
         "--answers", metavar="FILE", help="take what is said from a file; - for standard input"
     )
     parser.add_argument("--resume", action="store_true", help="go on with the newest drill left")
+    parser.add_argument(
+        "--debrief", type=Path, metavar="FILE", help="save the debrief as FILE, .pdf or .txt"
+    )
+    parser.add_argument(
+        "--next", action="store_true", help="the drill that tells most of what is not known yet"
+    )
+    parser.add_argument(
+        "--plan", action="store_true", help="the fewest drills found that walk every answer"
+    )
     parser.set_defaults(run=run)
 
 
@@ -81,16 +93,25 @@ class Ready:
 
 def run(arguments: Namespace) -> int:
     """Drill."""
+    from chamberwise.engine.store.home import runs_path
     from chamberwise.tui.command.drill_begin import begun, resumed
     from chamberwise.tui.command.drill_plain import drill_plain, is_by_hand
+    from chamberwise.tui.debriefing import Debriefing
     from chamberwise.tui.line.drill_script import HandSetClock
+    from chamberwise.tui.sitting import local_time
     from chamberwise.tui.terminal import carries_screen
 
     ready = _ready(arguments)
+    if arguments.plan:
+        return _plan(ready)
+    if arguments.next:
+        arguments.seed = _next_seed(ready)
     by_hand = is_by_hand(arguments)
     clock = HandSetClock() if not by_hand else None
     fresh = () if arguments.resume else (begun(ready, clock), ())
     rehearsal, remarks = fresh or resumed(ready, clock)
+    store = runs_path() if rehearsal.path is not None else None
+    rehearsal.debriefing = Debriefing(local_time, store, arguments.debrief)
     try:
         if by_hand and not (arguments.plain or arguments.team) and carries_screen():
             from chamberwise.tui.command.drill_screen import drill_on_screen
@@ -101,10 +122,35 @@ def run(arguments: Namespace) -> int:
         rehearsal.close()
 
 
+def _plan(ready: Ready) -> int:
+    from chamberwise.tui.command.drill_plan import show_plan
+
+    pathway = ready.arguments.pathway
+    if pathway is None:
+        raise UnusableError("A plan is of one pathway. Name it: chamberwise drill ID --plan.")
+    if pathway not in ready.loaded.library.pathways:
+        advice = did_you_mean(pathway, ready.loaded.library.pathways, "`list` shows them.")
+        raise UnusableError(f"There is no pathway `{pathway}`. {advice}")
+    return show_plan(ready.loaded, pathway)
+
+
+def _next_seed(ready: Ready) -> int:
+    from chamberwise.tui.command.drill_plan import next_seed
+
+    arguments = ready.arguments
+    if arguments.seed is not None or arguments.scenario is not None or arguments.resume:
+        raise UnusableError("--next chooses the drill itself: leave --seed, --scenario, --resume.")
+    if arguments.pathway not in ready.drills.books:
+        known = ", ".join(ready.drills.books)
+        raise UnusableError(f"Name a pathway with --next. There are drills of {known}.")
+    return next_seed(ready.drills.books[arguments.pathway])
+
+
 def _ready(arguments: Namespace) -> Ready:
     from chamberwise.engine.diagnostics.text import problem_text
     from chamberwise.engine.reading.drills import read_drills
 
+    _refuse_page(arguments.debrief)
     folder: Path = arguments.library or shipped()
     loaded = asked((), arguments.library).loaded
     drills = read_drills(folder)
@@ -114,3 +160,17 @@ def _ready(arguments: Namespace) -> Ready:
     if not drills.books:
         raise UnusableError(f"There are no drills in {folder / 'drills'}.")
     return Ready(arguments, loaded, drills)
+
+
+def _refuse_page(page: Path | None) -> None:
+    """Raise where the debrief cannot be saved under that name, before a drill is begun for it."""
+    from chamberwise.tui.debriefing import is_page
+
+    if page is None:
+        return
+    if not is_page(page):
+        raise UnusableError(f"{page} ends in neither .pdf nor .txt. Name the debrief so.")
+    if page.exists() or page.is_symlink():
+        raise UnusableError(f"There is already a file {page}. Name another one after --debrief.")
+    if not page.parent.is_dir():
+        raise UnusableError(f"There is no folder {page.parent}. Make it first.")

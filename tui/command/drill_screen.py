@@ -8,7 +8,6 @@ from chamberwise.engine.store.home import walks
 from chamberwise.exports.record.standing import STANDING
 from chamberwise.tui.command.output import product
 from chamberwise.tui.command.status import Status
-from chamberwise.tui.present.drill_pages import ending
 from chamberwise.tui.present.parts import text_lines
 from chamberwise.tui.setting import Setting
 from chamberwise.tui.sitting import local_time
@@ -27,7 +26,7 @@ def drill_on_screen(ready: Ready, rehearsal: Rehearsal, remarks: tuple[str, ...]
     program = WalkProgram(setting, remarks=remarks, rehearsal=rehearsal)
     status = program.run() or Status.CLEAN
     if rehearsal.is_over:
-        product("\n".join(text_lines(ending(rehearsal.drill), line_width())))
+        product("\n".join(text_lines(rehearsal.debrief(), line_width())))
     elif rehearsal.path is not None:
         product(f"The drill is kept. To go on with it:\n{ready.go_on_with}")
     product(STANDING)

@@ -12,11 +12,19 @@ from typing import TYPE_CHECKING
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 
 if TYPE_CHECKING:
-    from chamberwise.engine.reading.library import Loaded
+    from chamberwise.engine.reading.library import File, Loaded
 
 
 class UnusableError(Exception):
     """What was typed cannot be used; `args[0]` says why and what to do."""
+
+
+@dataclass(frozen=True, slots=True)
+class Under:
+    """A unit's sheet and the library without it, to tell what the sheet did."""
+
+    base: Loaded
+    sheet: File
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,12 +33,19 @@ class Asked:
 
     loaded: Loaded
     shown: tuple[str, ...]
+    under: Under | None = None
 
     @property
     def pathways(self) -> tuple[str, ...]:
         """Return the names of the pathways asked for."""
         found = (self.loaded.files[name].pathway for name in self.shown)
         return tuple(pathway.id for pathway in found if pathway is not None)
+
+    @property
+    def checked(self) -> tuple[str, ...]:
+        """Return the files whose problems are told: the unit's sheet first, if there is one."""
+        sheet = () if self.under is None else (self.under.sheet.shown_as,)
+        return tuple(dict.fromkeys((*sheet, *self.shown)))
 
 
 def add_library(parser: ArgumentParser) -> None:
@@ -48,21 +63,71 @@ def shipped() -> Path:
     return Path(str(files("chamberwise.protocols")))
 
 
-def asked(typed: Sequence[str], folder: Path | None) -> Asked:
-    """Read the library and the files named. Raises `UnusableError` for a name that is nothing."""
-    from chamberwise.engine.reading.library import load_library
+def add_local(parser: ArgumentParser) -> None:
+    """Let a command take `--local`."""
+    parser.add_argument(
+        "--local", type=Path, metavar="SHEET", help="a unit's local sheet over the pathway"
+    )
+
+
+def asked(typed: Sequence[str], folder: Path | None, local: Path | None = None) -> Asked:
+    """Read the library and the files named; a local sheet among them lies over the library.
+
+    Raises `UnusableError` for a name that is nothing.
+    """
+    from chamberwise.engine.reading.library import load_library, read_file
 
     folder = folder or shipped()
     if not folder.is_dir():
         raise UnusableError(f"{folder} is not a folder. Name one that holds pathways.")
     paths = [Path(name) for name in typed if _is_path(name)]
-    for path in paths:
+    for path in (*paths, *([local] if local else [])):
         if not path.is_file():
             raise UnusableError(f"There is no file {path}. Check the path.")
-    loaded = load_library(folder, paths)
-    if not typed:
-        return Asked(loaded, tuple(loaded.files))
-    return Asked(loaded, tuple(dict.fromkeys(_file(name, loaded) for name in typed)))
+    read = {path: read_file(path) for path in paths}
+    sheets = [path for path in paths if is_local_sheet(read[path])]
+    loaded = load_library(folder, [path for path in paths if path not in sheets])
+    over = _sheet(read_file(local), local) if local else None
+    over = over or next((read[path] for path in sheets), None)
+    if over is None:
+        if not typed:
+            return Asked(loaded, tuple(loaded.files))
+        return Asked(loaded, tuple(dict.fromkeys(_file(name, loaded) for name in typed)))
+    if len(sheets) + (local is not None) > 1:
+        raise UnusableError("One local sheet at a time. Name one of them.")
+    names = [name for name in typed if not sheets or Path(name) != sheets[0]]
+    return _under(loaded, over, [_file(name, loaded) for name in names])
+
+
+def _sheet(file: File, path: Path) -> File:
+    if file.tree.root is not None and not is_local_sheet(file):
+        raise UnusableError(f"{path} is no local sheet: one begins with `local sheet:`.")
+    return file
+
+
+def is_local_sheet(file: File) -> bool:
+    """Whether a file is a unit's sheet over a pathway."""
+    from chamberwise.engine.reading.library import is_local_sheet as says_so
+
+    return says_so(file.tree)
+
+
+def _under(base: Loaded, sheet: File, named: Sequence[str]) -> Asked:
+    """Return the library as the unit has it, and of it what was named or what the sheet is over."""
+    from chamberwise.engine.local.localising import localised
+
+    loaded = localised(base, sheet)
+    under = Under(base, sheet)
+    over = sheet.sheet.local.over if sheet.sheet else ""
+    local = loaded.library.local
+    if local is not None:
+        covered = [loaded.file_of[name] for name in local.covers]
+        for name in named:
+            if name not in covered:
+                listed = ", ".join(f"`{each}`" for each in local.covers)
+                raise UnusableError(f"{sheet.shown_as} does not reach {name}. It covers {listed}.")
+    shown = tuple(dict.fromkeys(named)) or (loaded.file_of.get(over, sheet.shown_as),)
+    return Asked(loaded, shown, under)
 
 
 def _file(name: str, loaded: Loaded) -> str:

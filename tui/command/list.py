@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from argparse import Namespace, _SubParsersAction
 from collections.abc import Mapping
-from datetime import date
+from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any
 
-from chamberwise.tui.command.finding_files import add_library, asked
+from chamberwise.tui.command.finding_files import add_library, add_local, asked
 from chamberwise.tui.command.output import product, product_json, table, talk
 from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import add_on
@@ -20,6 +20,7 @@ TABLES = ("findings", "choices", "acts", "duties", "kit", "sources", "rules")
 
 EXAMPLE = """example:
   chamberwise list
+  chamberwise list --local our-unit.yaml
   chamberwise list --words duties
   chamberwise list --format json
 """
@@ -29,6 +30,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
     parser = commands.add_parser("list", help="pathways, editions, review dates", epilog=EXAMPLE)
     add_library(parser)
+    add_local(parser)
     parser.add_argument("--format", choices=("text", "json"), default="text")
     add_on(parser)
     parser.add_argument(
@@ -44,10 +46,11 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 
 def run(arguments: Namespace) -> int:
     """Show the library."""
+    from chamberwise.engine.checks.evidence.review_soon import AHEAD
     from chamberwise.engine.graph.handovers import reading_order
     from chamberwise.exports.record.standing import STANDING
 
-    loaded = asked((), arguments.library).loaded
+    loaded = asked((), arguments.library, arguments.local).loaded
     library = loaded.library
     if arguments.words:
         return _words(library.shared, arguments)
@@ -62,6 +65,8 @@ def run(arguments: Namespace) -> int:
             "approved": each.is_approved,
             "review by": each.review_by.isoformat(),
             "expired": each.review_by < today,
+            "review soon": timedelta() <= each.review_by - today <= AHEAD,
+            "changed since approval": list(loaded.fallen.get(each.id, ())),
             "file": loaded.file_of[each.id],
         }
         for each in pathways
@@ -116,6 +121,8 @@ def _rule(rule: Rule, shared: Words) -> str:
 
 
 def _row(row: dict[str, Any]) -> tuple[str, ...]:
-    approval = "approved" if row["approved"] else f"DRAFT ({row['status']})"
-    review = f"{row['review by']} EXPIRED" if row["expired"] else row["review by"]
+    why = "edited since approval" if row["changed since approval"] else row["status"]
+    approval = "approved" if row["approved"] else f"DRAFT ({why})"
+    mark = " EXPIRED" if row["expired"] else " SOON" if row["review soon"] else ""
+    review = f"{row['review by']}{mark}"
     return row["pathway"], row["edition"], approval, review, row["title"]

@@ -9,7 +9,25 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from chamberwise.tui.command.parser import Parser
 
-COMMANDS = ("list", "check", "prove", "walk", "drill", "cases", "print", "stamp", "new")
+COMMANDS = (
+    "list",
+    "check",
+    "prove",
+    "explain",
+    "walk",
+    "drill",
+    "progress",
+    "cases",
+    "work",
+    "brief",
+    "print",
+    "stamp",
+    "new",
+    "steps",
+    "write",
+    "compare",
+    "approve",
+)
 
 DESCRIPTION = """\
 Surgical complication pathways that can be checked, rehearsed and adapted

@@ -1,19 +1,32 @@
-"""`chamberwise new`: a pathway to start from, one that already checks."""
+"""`chamberwise new`: a pathway to start from, one that already checks, proves and prints."""
 
 from __future__ import annotations
 
+import sys
 from argparse import Namespace, _SubParsersAction
 from datetime import date
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from chamberwise.tui.command.finding_files import UnusableError, add_library, asked, shipped
 from chamberwise.tui.command.output import product, talk
 from chamberwise.tui.command.status import Status
 
+if TYPE_CHECKING:
+    from chamberwise.engine.model.library import Library
+    from chamberwise.exports.scaffold.render import Beginning
+
 EXAMPLE = """example:
-  chamberwise new wound-burn --title "Wound burn"
+  chamberwise new wound-burn
+  chamberwise new wound-burn --title "Wound burn" --author "Theatre lead"
+  chamberwise new wound-burn --from steps.csv
+  chamberwise new our-unit --over posterior-capsule-rupture --unit "Our unit"
+
+At a terminal it asks for what no option gives. Enter alone takes what stands
+in brackets.
 """
+CLOSING = "closing-and-after-care"
+NEEDED_TO_CLOSE = ("surgery-not-begun", "in-the-eye", "out-of-the-eye")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
@@ -21,6 +34,19 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     parser = commands.add_parser("new", help="a pathway to start from", epilog=EXAMPLE)
     parser.add_argument("name", metavar="ID", help="small letters, figures and hyphens")
     parser.add_argument("--title", help="what it is called; left out, made from the ID")
+    parser.add_argument("--summary", help="for whom and when it is used, in a sentence or two")
+    parser.add_argument("--author", help="the role that writes it, never a person's name")
+    parser.add_argument(
+        "--from",
+        dest="sheet",
+        type=Path,
+        metavar="CSV",
+        help="a sheet of steps, as `chamberwise steps` writes one",
+    )
+    parser.add_argument(
+        "--over", metavar="PATHWAY", help="a unit's local sheet over that pathway instead"
+    )
+    parser.add_argument("--unit", metavar="NAME", help="with --over: whose sheet it is")
     parser.add_argument("--out", type=Path, metavar="DIR", default=Path(), help="where to write it")
     add_library(parser)
     parser.set_defaults(run=run)
@@ -31,36 +57,98 @@ def run(arguments: Namespace) -> int:
     from chamberwise.engine.store.whole_file import write_whole
     from chamberwise.exports.scaffold.render import new_pathway
 
-    name = _name(arguments.name)
+    name = named(arguments.name)
+    if arguments.over is not None:
+        from chamberwise.tui.command.new_local import new_local
+
+        return new_local(arguments, name)
     path = arguments.out / f"{name}.yaml"
-    if path.exists() or path.is_symlink():
-        raise UnusableError(f"{path} is there already. Choose another name, or move it away.")
+    refuse_what_is_there(path)
     library = asked((), arguments.library).loaded.library
     if name in library.pathways:
         raise UnusableError(f"The library already has a pathway `{name}`. Choose another name.")
-    words = library.shared
-    own_words = "surgeon" not in words.duties or "common-practice" not in words.sources
-    title = arguments.title or name.replace("-", " ").capitalize()
-    schema = (arguments.library or shipped()) / "schema" / "pathway.schema.json"
-    text = new_pathway(name, title, date.today(), schema.resolve().as_uri(), own_words=own_words)
+    beginning = _beginning(name, arguments)
+    schema = ((arguments.library or shipped()) / "schema" / "pathway.schema.json").resolve()
+    if arguments.sheet is not None:
+        text = _from_sheet(arguments.sheet, beginning, library, schema.as_uri())
+    else:
+        text = new_pathway(
+            beginning,
+            date.today(),
+            schema.as_uri(),
+            own_words=_has_no_words(library),
+            closes=_can_close(library),
+        )
     _refuse_unreadable(text, path)
     try:
         write_whole(path, text)
     except OSError as error:
         raise UnusableError(f"{path} cannot be written: {error.strerror}.") from error
     product(str(path))
-    talk(f"Next: chamberwise check {path}, then chamberwise walk {path}")
+    talk(f"Next: chamberwise check {path} --watch, then prove, walk and print it likewise.")
     return Status.CLEAN
+
+
+def _from_sheet(sheet: Path, beginning: Beginning, library: Library, schema: str) -> str:
+    from chamberwise.exports.steps.pathway_text import pathway_text
+    from chamberwise.tui.command.steps_reading import steps_in
+
+    return pathway_text(steps_in(sheet, library), beginning, date.today(), schema)
+
+
+def _beginning(name: str, arguments: Namespace) -> Beginning:
+    """Return what was given, asked for at a terminal, or taken as it is."""
+    from chamberwise.exports.scaffold.render import AUTHOR, SUMMARY, Beginning
+
+    from_name = name.replace("-", " ").capitalize()
+    return Beginning(
+        name,
+        _given(arguments.title, "What is it called?", from_name),
+        _given(arguments.summary, "For whom and when is it used?", SUMMARY),
+        _given(arguments.author, "Which role writes it? Never a person's name.", AUTHOR),
+    )
+
+
+def _given(typed: str | None, question: str, otherwise: str) -> str:
+    if typed is not None:
+        return typed
+    if not sys.stdin.isatty():
+        return otherwise
+    talk(f"{question} [{otherwise}]")
+    try:
+        return input().strip() or otherwise
+    except EOFError:
+        return otherwise
+
+
+def _has_no_words(library: Library) -> bool:
+    words = library.shared
+    return "surgeon" not in words.duties or "common-practice" not in words.sources
+
+
+def _can_close(library: Library) -> bool:
+    """Whether the library closes every operation in one pathway and knows when one has begun."""
+    tip = library.shared.findings.get("tip")
+    values = [value.id for value in tip.values] if tip else []
+    return CLOSING in library.pathways and all(name in values for name in NEEDED_TO_CLOSE)
+
+
+def refuse_what_is_there(path: Path) -> None:
+    """Raise where something of that name is there already: nothing is ever written over."""
+    if path.exists() or path.is_symlink():
+        raise UnusableError(f"{path} is there already. Choose another name, or move it away.")
 
 
 def _refuse_unreadable(text: str, path: Path) -> None:
     from chamberwise.engine.reading.library import read_text
 
     for problem in read_text(text, path.name).problems:
-        raise UnusableError(f"This title cannot stand in a pathway: {problem.message}.")
+        what = problem.pointer[0] if problem.pointer else "text"
+        raise UnusableError(f"This {what} cannot stand in a pathway: {problem.message}.")
 
 
-def _name(typed: str) -> str:
+def named(typed: str) -> str:
+    """Return what was typed as a name. Raises `UnusableError` for what is none."""
     from chamberwise.engine.reading.scalars import UntypedError
     from chamberwise.engine.reading.scalars import typed as read
     from chamberwise.engine.reading.shapes import NAME

@@ -7,8 +7,22 @@ from typing import Any
 
 
 class Parser(ArgumentParser):
-    """An argument parser that shows its examples as they were written."""
+    """An argument parser that shows its examples as they were written.
 
-    def __init__(self, **options: Any) -> None:
+    With `intermixed`, what is typed without a dash may stand on both sides of an option.
+    """
+
+    def __init__(self, *, intermixed: bool = False, **options: Any) -> None:
         options.setdefault("formatter_class", RawDescriptionHelpFormatter)
         super().__init__(**options, allow_abbrev=False)
+        self._intermixed = intermixed
+
+    def parse_known_args(self, args: Any = None, namespace: Any = None) -> Any:
+        """Return what was typed and what was not understood."""
+        if not self._intermixed:
+            return super().parse_known_args(args, namespace)
+        self._intermixed = False
+        try:
+            return self.parse_known_intermixed_args(args, namespace)
+        finally:
+            self._intermixed = True

@@ -7,7 +7,13 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from chamberwise.tui.command.finding_files import Asked, UnusableError, add_library, asked
+from chamberwise.tui.command.finding_files import (
+    Asked,
+    UnusableError,
+    add_library,
+    add_local,
+    asked,
+)
 from chamberwise.tui.command.output import product, talk
 from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import day
@@ -37,6 +43,7 @@ EXAMPLE = """example:
   chamberwise print posterior-capsule-rupture --what pack --out sheets/
   chamberwise print anterior-vitrectomy --what script --format text
   chamberwise print dropped-nucleus --what full --report
+  chamberwise print posterior-capsule-rupture --local our-unit.yaml
   chamberwise print dropped-nucleus --waive LEG-12="Agreed by the theatre team."
 """
 
@@ -93,6 +100,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
         help="let an error of that rule through, for a reason; can be said several times",
     )
     add_library(parser)
+    add_local(parser)
     parser.set_defaults(run=run)
 
 
@@ -125,12 +133,12 @@ def waiver(typed: str) -> Waiver:
 
 def run(arguments: Namespace) -> int:
     """Print, register, and say where the files are."""
-    found = asked((arguments.name,), arguments.library)
+    found = asked((arguments.name,), arguments.library, arguments.local)
     pathway = _printable(found)
     if broken := _broken(found, pathway):
         talk(broken)
         return Status.FINDINGS
-    return _print(found, _wanted(arguments, pathway), _place(arguments.hangs), arguments)
+    return _print(found, _wanted(arguments, found, pathway), _place(arguments.hangs), arguments)
 
 
 def _print(found: Asked, wanted: Wanted, hangs: str, arguments: Namespace) -> Status:
@@ -199,11 +207,11 @@ def _tell(found: Asked, done: Done, hangs: str, source: str, *, registers: bool)
 
 def _source(arguments: Namespace) -> str:
     """Return the file printed from, where it was named as one: the library does not have it."""
-    path = Path(arguments.name)
+    path = Path(arguments.local or arguments.name)
     return str(path.resolve()) if path.is_file() and path.suffix in (".yaml", ".yml") else ""
 
 
-def _wanted(arguments: Namespace, pathway: str) -> Wanted:
+def _wanted(arguments: Namespace, found: Asked, pathway: str) -> Wanted:
     from chamberwise.exports.paper.sizes import Paper, Turn
     from chamberwise.exports.printing.printing import Form
     from chamberwise.tui.printing import Wanted
@@ -214,6 +222,7 @@ def _wanted(arguments: Namespace, pathway: str) -> Wanted:
     if form == "text" and (arguments.report or arguments.waive):
         raise UnusableError("The audit is of paper: `--report` and `--waive` need another format.")
     out = Path(arguments.out) if arguments.out else None
+    local = found.loaded.library.local_to(pathway)
     return Wanted(
         pathway,
         arguments.what,
@@ -222,7 +231,7 @@ def _wanted(arguments: Namespace, pathway: str) -> Wanted:
         Paper(arguments.paper) if arguments.paper else None,
         Turn(arguments.turn) if arguments.turn else None,
         arguments.distance,
-        arguments.unit,
+        arguments.unit or (local.unit if local else None),
         arguments.tiles,
         out,
         _is_folder(arguments, out),

@@ -23,6 +23,7 @@ def run() -> int:
     if not carries_screen():
         talk("The library needs a terminal of at least 60 columns and 20 rows.")
         talk("`chamberwise list` shows the pathways; `chamberwise walk ID --plain` walks one.")
+        talk("`chamberwise work NAME --ask` works a calculation line by line.")
         return Status.UNUSABLE
     from chamberwise.tui.app import WalkProgram
 

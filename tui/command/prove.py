@@ -10,6 +10,7 @@ from chamberwise.tui.command.finding_files import (
     Asked,
     UnusableError,
     add_library,
+    add_local,
     asked,
     shipped,
 )
@@ -20,6 +21,7 @@ if TYPE_CHECKING:
     from chamberwise.engine.diagnostics.problem import Problem
     from chamberwise.engine.model.rule import Rule
     from chamberwise.engine.mutants.strength import Strength
+    from chamberwise.engine.proof.verdict import Proof
     from chamberwise.exports.proof.content import ProofShown
     from chamberwise.tui.command.prove_telling import Teller
 
@@ -27,6 +29,7 @@ EXAMPLE = """example:
   chamberwise prove                            every pathway of the library
   chamberwise prove anterior-vitrectomy --all
   chamberwise prove my-pathway.yaml --format json
+  chamberwise prove our-unit.yaml              a local sheet, over its pathway
   chamberwise prove anterior-vitrectomy --mutants --every 10
 
 exit status:
@@ -45,6 +48,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     parser = commands.add_parser("prove", help="safety rules on every walk", epilog=EXAMPLE)
     parser.add_argument("names", nargs="*", metavar="ID or FILE", help="left out: every pathway")
     add_library(parser)
+    add_local(parser)
     parser.add_argument("--format", choices=("text", "json"), default="text")
     parser.add_argument(
         "--rule",
@@ -77,8 +81,8 @@ def run(arguments: Namespace) -> int:
         )
     if arguments.rule and arguments.mutants:
         raise UnusableError("--mutants measures all rules together. Leave --rule or --mutants out.")
-    found = asked(arguments.names, arguments.library)
-    asked_for = _walkable(found, everything=not arguments.names)
+    found = asked(arguments.names, arguments.library, arguments.local)
+    asked_for = _walkable(found, everything=not arguments.names and found.under is None)
     names = (*asked_for, *_coming_through(found, asked_for))
     rules = _rules(found, names, arguments.rule)
     measured = asked_for if arguments.mutants else ()
@@ -166,7 +170,21 @@ def _proof(found: Asked, name: str, rules: tuple[Rule, ...], arguments: Namespac
     folder = arguments.library or shipped()
     replay = replay_command(found.loaded, name, arguments.library, folder)
     proof = prove(found.loaded.library, name, rules)
-    return proof_shown(found.loaded, proof, date.today(), replay)
+    return proof_shown(found.loaded, proof, date.today(), replay, _brought_by(found, proof))
+
+
+def _brought_by(found: Asked, proof: Proof) -> dict[str, tuple[str, ...]]:
+    """Return, of each rule that the unit's sheet breaks, the places in the sheet that do it."""
+    if found.under is None or found.loaded.library.local is None:
+        return {}
+    from chamberwise.engine.diagnostics.text import place
+    from chamberwise.engine.local.breaking import broken_by
+
+    sheet = found.under.sheet
+    return {
+        rule: tuple(place(sheet.shown_as, sheet.tree.span(each.said)) for each in operations)
+        for rule, operations in broken_by(found.under.base, sheet, proof).items()
+    }
 
 
 def _refuse_bad_lists(found: Asked, names: tuple[str, ...]) -> None:

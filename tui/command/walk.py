@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from chamberwise.tui.command.finding_files import UnusableError, add_library, asked
+from chamberwise.tui.command.finding_files import UnusableError, add_library, add_local, asked
 from chamberwise.tui.command.output import talk
 from chamberwise.tui.command.status import Status
 
@@ -41,6 +41,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
         help="a pathway's name, or a .yaml file; may be left out with --replay",
     )
     add_library(parser)
+    add_local(parser)
     parser.add_argument("--plain", action="store_true", help="line by line, without a screen")
     parser.add_argument(
         "--answers", metavar="FILE", help="take the answers from a file; - for standard input"
@@ -75,6 +76,8 @@ class Started:
         words = ["chamberwise", "walk", self.typed, "--resume"]
         if self.arguments.library is not None:
             words += ["--library", str(self.arguments.library)]
+        if self.arguments.local is not None:
+            words += ["--local", str(self.arguments.local)]
         return shlex.join(words)
 
 
@@ -120,7 +123,7 @@ def _check_record(path: Path | None) -> None:
 def _pathway(arguments: Namespace) -> tuple[Loaded, str]:
     from chamberwise.tui.walkable import problems_in_the_way
 
-    found = asked((arguments.pathway,), arguments.library)
+    found = asked((arguments.pathway,), arguments.library, arguments.local)
     problems = problems_in_the_way(found.loaded, found.shown[0])
     if problems:
         raise UnusableError(problems)

@@ -20,7 +20,9 @@ def replayed(arguments: Namespace) -> tuple[Loaded, str, Sitting]:
     """Return the library, the pathway and the walk of a key. Raises `UnusableError`."""
     if arguments.resume or arguments.answers is not None:
         raise UnusableError("--replay brings its own answers. Leave --resume and --answers out.")
-    found = asked((arguments.pathway,) if arguments.pathway else (), arguments.library)
+    found = asked(
+        (arguments.pathway,) if arguments.pathway else (), arguments.library, arguments.local
+    )
     walkable = _walkable(found)
     try:
         pathway, moves = moves_of(found.loaded, arguments.replay, walkable)

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from chamberwise.engine.drill.entries import Milliseconds
 from chamberwise.exports.record.standing import STANDING
 from chamberwise.tui.line.paper import Paper
-from chamberwise.tui.present.drill_pages import clock_text, ending, opening
+from chamberwise.tui.present.drill_pages import clock_text, opening
 from chamberwise.tui.present.parts import GAP, Part
 from chamberwise.tui.rehearsal import Rehearsal
 
@@ -68,14 +68,14 @@ class DrillTalk:
 
     def close(self) -> None:
         """Print what it came to, over or not."""
-        self.paper.parts([GAP, *ending(self.rehearsal.drill)])
+        self.paper.parts([GAP, *self.rehearsal.debrief()])
         self.paper.say(STANDING)
 
     def leave(self) -> None:
         """Print what it came to, or how to go on."""
         self.paper.say()
         if self.rehearsal.is_over:
-            self.paper.parts(ending(self.rehearsal.drill))
+            self.paper.parts(self.rehearsal.debrief())
         elif self.rehearsal.path is not None:
             self.paper.say("The drill is kept. To go on with it:")
             self.paper.verbatim(self.go_on_with)

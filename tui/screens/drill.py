@@ -8,7 +8,7 @@ from chamberwise.engine.drill.entries import Milliseconds
 from chamberwise.engine.drill.taking import ends_at
 from chamberwise.tui.actions import DRILL, footer, help_parts
 from chamberwise.tui.bindings import bindings
-from chamberwise.tui.present.drill_pages import clock_text, ending, opening
+from chamberwise.tui.present.drill_pages import clock_text, opening
 from chamberwise.tui.present.parts import GAP, Part, Tone
 from chamberwise.tui.rehearsal import Rehearsal, valid_parts
 from chamberwise.tui.screens.panel import Panel
@@ -138,7 +138,7 @@ class DrillScreen(Screen[None]):
             self.is_told_over = True
             self.field.display = False
             self.card.show([])
-            self.body.show(ending(self.rehearsal.drill))
+            self.body.show(self.rehearsal.debrief())
             self.body.pane.can_focus = True
             self.body.pane.focus()
             return

@@ -141,6 +141,23 @@ class LibraryScreen(Screen[None]):
 
         self.app.push_screen(SheetsScreen(self.setting, self.rows[self.chosen].id))
 
+    def action_calculations(self) -> None:
+        """Choose a calculation to work."""
+        from chamberwise.tui.screens.calculations import CalculationsScreen
+
+        self.app.push_screen(CalculationsScreen())
+
+    def action_write(self) -> None:
+        """Stay beside an editor in which the pathway marked is written."""
+        if not self.rows:
+            return
+        from chamberwise.tui.drafting import draft_of
+        from chamberwise.tui.screens.draft import DraftScreen
+
+        loaded = self.setting.loaded
+        draft = draft_of(loaded, loaded.file_of[self.rows[self.chosen].id])
+        self.app.push_screen(DraftScreen(self.setting, draft))
+
     def _offered(self, choice: str | None) -> None:
         if choice is None:
             return

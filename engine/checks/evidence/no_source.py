@@ -63,4 +63,4 @@ def unsourced(words: Words, tree: Tree) -> Iterator[Problem]:
 
 
 def _at(tree: Tree, at: Pointer, what: str) -> Problem:
-    return CODE.at(tree.file, at, tree.span(at, at_key=True), what, _ADVICE)
+    return CODE.at(tree.source(at).file, at, tree.span(at, at_key=True), what, _ADVICE)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.approval.people import is_one_of
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
@@ -19,14 +20,14 @@ CODE = Code(
 
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem when the status is approved and approver or date is missing."""
-    pathway = subject.pathway
+    pathway = subject.loaded.source(subject.pathway.id).pathway or subject.pathway
     if pathway.status is not Status.APPROVED:
         return
     if not pathway.approved_by or not pathway.approved_on:
         message = "the status is `approved`, and nobody is named who approved it, or when"
         advice = "Add `approved by:` and `approved on:`, or set the status back."
         yield subject.problem(CODE, ("status",), message, advice)
-    elif pathway.approved_by in pathway.authors:
+    elif is_one_of(pathway.approved_by, pathway.authors):
         message = f"{pathway.approved_by} is author and approver"
         advice = "Let somebody else approve it."
         yield subject.problem(CODE, ("approved by",), message, advice)

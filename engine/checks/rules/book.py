@@ -54,7 +54,7 @@ class Book:
 
     def problem(self, code: Code, at: Pointer, message: str, advice: str) -> Problem:
         """Return a problem of the file."""
-        return code.at(self.tree.file, at, self.tree.span(at), message, advice)
+        return code.at(self.tree.source(at).file, at, self.tree.span(at), message, advice)
 
 
 def own_book(subject: Subject) -> Book:

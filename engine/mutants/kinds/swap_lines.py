@@ -1,6 +1,7 @@
 """Two lines of an action that one person does, one right after the other, change places.
 
-What two people do stands in some order on the page and may happen at once.
+What two people do stands in some order on the page and may happen at once; so does what one person
+says while the hands go on.
 """
 
 from __future__ import annotations
@@ -39,4 +40,5 @@ def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
 
 
 def _is_in_order(one: Line, other: Line) -> bool:
-    return one.who == other.who and one.act != other.act
+    is_as_loud = one.said_aloud == other.said_aloud
+    return one.who == other.who and one.act != other.act and is_as_loud

@@ -40,6 +40,7 @@ class Path:
     stroke: str | None
     weight: float
     order: int
+    is_dashed: bool = False
 
 
 @dataclass(frozen=True, slots=True)

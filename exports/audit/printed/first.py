@@ -116,6 +116,7 @@ def _path(item: Any, height: float, order: int) -> Path:
         _stroke(item) if has_stroke.value else None,
         weight.value * MM,
         order,
+        raw.FPDFPageObj_GetDashCount(item) > 0,
     )
 
 

@@ -2,18 +2,15 @@
 
 from __future__ import annotations
 
-import importlib
-import pkgutil
 from functools import partial
 from pathlib import Path
 
 import pytest
-from chamberwise.engine import checks
 from chamberwise.engine.checks import run
+from chamberwise.engine.checks.declared import declared
 from chamberwise.engine.checks.wording import RULES
-from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.exploration.explore import explore
-from chamberwise.engine.reading import codes, source_text, tree
+from chamberwise.engine.reading import source_text, tree
 from chamberwise.engine.reading.library import assemble, read_file, read_text
 
 from tests.support.build import TODAY
@@ -104,16 +101,6 @@ def test_every_check_has_a_case() -> None:
 def test_slugs_are_declared_once() -> None:
     slugs = [*(code.slug for code in declared()), *(rule.slug for rule in RULES)]
     assert len(set(slugs)) == len(slugs)
-
-
-def declared() -> list[Code]:
-    """Return every kind of problem that reading and the checks declare, each once."""
-    found = {id(each): each for each in vars(codes).values() if isinstance(each, Code)}
-    for module in pkgutil.walk_packages(checks.__path__, f"{checks.__name__}."):
-        for each in vars(importlib.import_module(module.name)).values():
-            if isinstance(each, Code):
-                found[id(each)] = each
-    return list(found.values())
 
 
 def test_a_word_in_the_vocabulary_that_nobody_defined_stops_nothing_else() -> None:

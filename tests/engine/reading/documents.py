@@ -8,6 +8,8 @@ from random import Random
 
 from chamberwise.engine.diagnostics.problem import Span
 from chamberwise.engine.reading.shapes import (
+    TEXT,
+    Anything,
     Either,
     Entries,
     Items,
@@ -32,6 +34,7 @@ GOOD = {
     Kind.DATE: ("2026-11-25", "2028-02-29", "1999-12-31"),
     Kind.DURATION: ("30 s", "5 min", "2 h", "9999 s"),
     Kind.EDITION: ("0", "0.1", "0.10", "0.123", "3", "12.5", "9999.999"),
+    Kind.DIGEST: ("ZE6X-PR7Y-B0Q0", "0000-0000-0000"),
     Kind.YES_NO: ("yes", "no"),
 }
 ODD = (
@@ -76,6 +79,8 @@ def document(shape: Shape, random: Random) -> Node:
             return table({name: document(shape.of, random) for name in names})
         case Either():
             return document(random.choice((shape.short, shape.long)), random)
+        case Anything():
+            return document(random.choice((TEXT, Items(TEXT), Entries(TEXT))), random)
         case OneOrMore():
             return document(random.choice((shape.of, Items(shape.of))), random)
 

@@ -70,6 +70,12 @@ FIRST = [
     ("conflict, CRLF", b"a: b\r\n<<<<<<< HEAD\r\nc: d\r\n", "merge-conflict", (2, 1)),
     ("conflict's end", b"a: |\n  x\n>>>>>>> theirs\n", "merge-conflict", (3, 1)),
     ("conflict's base", b"a: b\n||||||| base\n", "merge-conflict", (2, 1)),
+    ("conflict's middle alone", b"a: b\n=======\nc: d\n", "merge-conflict", (2, 1)),
+    ("conflict's middle alone, CRLF", b"a: b\r\n=======\r\n", "merge-conflict", (2, 1)),
+    ("hard space after a colon", "a: b\nc:\u00a0d\n".encode(), "hidden-character", (2, 3)),
+    ("hard space for indenting", "a:\n\u00a0 b: c\n".encode(), "hidden-character", (2, 1)),
+    ("nothing wide in a dose", "a: 1\u200b0 mg\n".encode(), "hidden-character", (1, 5)),
+    ("soft hyphen", "a: cap\u00adsule\n".encode(), "hidden-character", (1, 7)),
     ("tab before a key", b"pathway: p\n\ttitle: t\n", "yaml-syntax", (2, 1)),
     ("tab before a list", b"pathway:\n\t- p\n", "yaml-syntax", (2, 1)),
     ("tab in a step", STEP + b"\t  phase: x\n", "yaml-syntax", (4, 1)),
@@ -141,6 +147,26 @@ def test_columns_count_characters(tmp_path: Path) -> None:
 @pytest.mark.parametrize("text", ["title: \U0001f441 \U0001f468\u200d\U0001f469\u200d\U0001f467\n"])
 def test_emoji_are_text(text: str) -> None:
     assert all(each.code == "missing-key" for each in read_text(text, "p.yaml").problems)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "\u0636\u063a\u0637 \u0627\u0644\u062c\u0641\u0648\u0646",
+        "\u05e2\u05e4\u05e2\u05e4\u05d9\u05d9\u05dd 10 mg\u200e",
+        "\u201cPressing\u201d lids, said with curly quotes",
+        "\u2018single\u2019",
+        "a \u2013 b",
+        "10\u00a0mg",
+        "\u0915\u094d\u200d\u0937",
+        "hidden\ttab",
+        "word " * 4_000,
+    ],
+)
+def test_other_scripts_quotes_and_long_texts_are_kept_as_they_are(text: str) -> None:
+    read = read_text(f"pathway: p\ntitle: {text}\n", "p.yaml")
+    assert not {"hidden-character", "yaml-syntax"} & {each.code for each in read.problems}
+    assert str(read.tree.root.entries["title"].value.text) == text.strip()  # type: ignore[union-attr]
 
 
 def test_a_byte_order_mark_is_no_part_of_the_first_key(tmp_path: Path) -> None:

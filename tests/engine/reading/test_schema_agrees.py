@@ -9,6 +9,7 @@ from random import Random
 import pytest
 from chamberwise.engine.diagnostics.problem import Problem, pointer_text
 from chamberwise.engine.reading import codes
+from chamberwise.engine.reading.form_local import LOCAL_SHEET
 from chamberwise.engine.reading.form_pathway import PATHWAY
 from chamberwise.engine.reading.form_reviewed import REVIEWED
 from chamberwise.engine.reading.form_rules import RULE
@@ -26,7 +27,13 @@ from tests.engine.reading.documents import damaged, document, tree_of
 
 ROOT = Path(__file__).parents[3]
 SHIPPED = sorted((ROOT / "protocols").glob("**/*.yaml"))
-SHAPES = {"pathway": PATHWAY, "vocabulary": VOCABULARY, "mutants": REVIEWED, "rule": RULE}
+SHAPES = {
+    "pathway": PATHWAY,
+    "vocabulary": VOCABULARY,
+    "mutants": REVIEWED,
+    "rule": RULE,
+    "local-sheet": LOCAL_SHEET,
+}
 seeds = st.integers(0, 2**32 - 1).map(Random)
 faults = st.integers(0, 3)
 
@@ -92,5 +99,6 @@ def _shipped(path: Path) -> Node:
 @settings(deadline=None, max_examples=40)
 @given(random=seeds, path=st.sampled_from(SHIPPED), number=faults)
 def test_they_agree_on_shipped_files(random: Random, path: Path, number: int) -> None:
-    name = path.parent.name if path.parent.name in SHAPES else "pathway"
+    name = {"demonstration": "local-sheet"}.get(path.parent.name, path.parent.name)
+    name = name if name in SHAPES else "pathway"
     _assert_agreement(damaged(_shipped(path), random, number), name)

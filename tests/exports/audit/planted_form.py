@@ -85,6 +85,16 @@ def short_head(case: Case) -> Case:
     return case.redrawn("p/q/no", weight=0.5)
 
 
+def misrouted(case: Case) -> Case:
+    """Lead the arrow to the right further down, in the finished file: line and head."""
+    line = (b"439.3701 m 669.54333 439.3701 l", b"439.3701 m 669.54333 469.3701 l")
+    head = (
+        b"680.31494 439.3701 m 666.8504 445.83307 l",
+        b"680.31494 469.3701 m 666.8504 475.83307 l",
+    )
+    return case.repainted(line, head)
+
+
 def full_page(case: Case) -> Case:
     words = "Hold the tip still " * 4
     return case.with_items(tuple(text(words, 14, 12 + 12.5 * n, 36, Role.LINE) for n in range(21)))
@@ -132,6 +142,7 @@ FLOW: Mapping[str, Plant] = {
     "FLO-16": lambda case: case.changed("Close the wound", x=241.0),
     "FLO-17": short_head,
     "FLO-18": full_page,
+    "FLO-19": misrouted,
 }
 
 PRINTING: Mapping[str, Plant] = {

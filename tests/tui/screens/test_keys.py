@@ -7,8 +7,10 @@ import pytest
 from chamberwise.exports.record.standing import STANDING
 from chamberwise.tui import actions
 from chamberwise.tui.actions import KeyAction
+from chamberwise.tui.screens.calculations import CalculationsScreen
 from chamberwise.tui.screens.checker import CheckerScreen
 from chamberwise.tui.screens.drill import DrillScreen
+from chamberwise.tui.screens.form import FormScreen
 from chamberwise.tui.screens.library import LibraryScreen
 from chamberwise.tui.screens.map import MapScreen
 from chamberwise.tui.screens.name import NameScreen
@@ -31,6 +33,8 @@ TABLES: list[tuple[type[Screen[object]], tuple[KeyAction, ...]]] = [
     (CheckerScreen, actions.CHECKER),
     (SheetsScreen, actions.SHEETS),
     (DrillScreen, actions.DRILL),
+    (CalculationsScreen, actions.CALCULATIONS),
+    (FormScreen, actions.FORM),
     (OfferScreen, actions.OFFER),
     (Panel, actions.PANEL),
     (MapScreen, actions.MAP),

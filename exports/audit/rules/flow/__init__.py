@@ -14,6 +14,7 @@ from chamberwise.exports.audit.rules.flow import (
     decision_exits,
     decisions_in_a_row,
     direction,
+    drawn_as_placed,
     ink_budget,
     no_overlaps,
     room_in_the_box,
@@ -39,4 +40,5 @@ RULES: tuple[Rule, ...] = (
     room_in_the_box.RULE,
     arrow_heads.RULE,
     ink_budget.RULE,
+    drawn_as_placed.RULE,
 )

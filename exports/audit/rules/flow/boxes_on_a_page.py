@@ -1,7 +1,8 @@
 """A page holds no more boxes than can be followed.
 
-A connector joins two ends of one line and is no box. The full pathway is read step by step, by
-number and column, and never taken in as one drawing: there too many boxes are a warning.
+A connector joins two ends of one line and is no box, nor is a symbol of the key. The full pathway
+is read step by step, by number and column, and never taken in as one drawing: there too many boxes
+are a warning.
 """
 
 from __future__ import annotations
@@ -21,7 +22,9 @@ READ_BY_NUMBER = at_most("boxes", warning=50)
 def _measure(subject: Subject) -> Iterator[Measure]:
     limit = READ_BY_NUMBER if subject.terms.kind is Kind.FULL else LIMIT
     for side in subject.sides:
-        boxes = sum(each.outline is not Outline.CONNECTOR for each in side.flow.nodes)
+        boxes = sum(
+            bool(each.of) and each.outline is not Outline.CONNECTOR for each in side.flow.nodes
+        )
         yield Measure(boxes, side.top, limit=limit)
 
 

@@ -13,7 +13,7 @@ from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counte
 from chamberwise.exports.audit.subject import Subject
 
 LEAST = 2
-SEVERAL = ", "
+SEVERAL = (" OR ", ", ")
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
@@ -31,7 +31,7 @@ def _fault(one: Exits) -> str:
 
 
 def _names_every_answer(one: Exits) -> bool:
-    return one.is_asked and any(SEVERAL in each.flat for each in one.answers)
+    return one.is_asked and any(several in each.flat for each in one.answers for several in SEVERAL)
 
 
 RULE = Rule(

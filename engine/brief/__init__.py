@@ -1,0 +1,1 @@
+"""A list for the day: cases by label, the lenses on the shelf, and what to have ready."""

@@ -1,0 +1,33 @@
+"""A pathway that calls itself approved and is not what was approved."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.approval.standing import NEVER_SEALED
+from chamberwise.engine.checks.subject import Subject
+from chamberwise.engine.diagnostics.code import Code
+from chamberwise.engine.diagnostics.problem import Problem, Severity
+
+CODE = Code(
+    "edited-since-approval",
+    Severity.ERROR,
+    "Not what was approved",
+    "Nobody stands for what was edited since; it shows and prints as a draft.",
+)
+
+
+def check(subject: Subject) -> Iterator[Problem]:
+    """Yield a problem when the content is not the one that the approval was given to."""
+    changed = subject.loaded.fallen.get(subject.pathway.id)
+    if not changed:
+        return
+    if changed == (NEVER_SEALED,):
+        message = "the approval does not say which content it was given to"
+        advice = "Let it be approved with `chamberwise approve`, which writes that down."
+        yield subject.problem(CODE, ("status",), message, advice)
+        return
+    parts = ", ".join(f"`{each}`" for each in changed)
+    message = f"changed since it was approved: {parts}"
+    advice = "Undo the edit, or set `status: draft` and let it be approved again."
+    yield subject.problem(CODE, ("approved content",), message, advice)

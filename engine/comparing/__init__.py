@@ -1,0 +1,1 @@
+"""What one library says that another does not: the change in meaning, not in text."""

@@ -1,0 +1,106 @@
+"""Every change between two versions of a pathway, in document order."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+
+from chamberwise.engine.comparing.change import Change, Kind, Where
+from chamberwise.engine.comparing.head import changes_of_head
+from chamberwise.engine.comparing.renames import Renames
+from chamberwise.engine.comparing.saying import EDITORIAL, SAFETY, At, told
+from chamberwise.engine.comparing.steps import LeadsAround, changes_of_step, weight
+from chamberwise.engine.comparing.words import changes_of_words
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.step import Action, Outcome, Question, Step, StepId
+
+
+def by_gravity(found: Iterable[Change]) -> tuple[Change, ...]:
+    """Return changes with the gravest first, each rating in document order."""
+    return tuple(sorted(found, key=lambda change: change.rating.rank))
+
+
+def changes_of_pathway(old: Pathway, new: Pathway, renamed: Renames) -> Iterator[Change]:
+    """Yield every change of a pathway whose old steps are called by their new names.
+
+    `renamed` has the steps that bore another name.
+    """
+    yield from changes_of_head(old, new)
+    yield from changes_of_words(old.words, new.words, new.id)
+    for was, now in renamed.items():
+        why = "the step is the same; only its name in the file changed"
+        yield Change(Kind.RENAMED, EDITORIAL, Where(new.id, "steps", now), was, now, why)
+    for name, step in old.steps.items():
+        if name not in new.steps:
+            yield _alone(step, new, "removed", gone=True)
+    around = _around(old, new)
+    for name, step in new.steps.items():
+        if name not in old.steps:
+            yield _alone(step, new, "added", gone=False)
+        elif old.steps[name] != step:
+            yield from changes_of_step(
+                old.steps[name], step, At(Where(new.id, "steps", name)), around
+            )
+    yield from _order(old, new)
+
+
+def _alone(step: Step, pathway: Pathway, what: str, *, gone: bool) -> Change:
+    rating, why = weight(step)
+    said = _told_step(step)
+    was, now = (said, "") if gone else ("", said)
+    where = Where(pathway.id, "steps", step.id)
+    return Change(Kind.STEP, rating, where, was, now, f"a step was {what}: {why}")
+
+
+def _told_step(step: Step) -> str:
+    match step:
+        case Question():
+            return step.question
+        case Action():
+            return " ".join(line.text for line in step.lines)
+        case Outcome():
+            return step.title
+    return step.short or step.id
+
+
+def _order(old: Pathway, new: Pathway) -> Iterator[Change]:
+    before = [name for name in old.steps if name in new.steps]
+    after = [name for name in new.steps if name in old.steps]
+    if before != after:
+        moved = tuple(was for was, now in zip(before, after, strict=True) if was != now)
+        where = Where(new.id, "steps")
+        why = "steps stand elsewhere in the file; no arrow changed by it"
+        yield Change(Kind.ORDER, EDITORIAL, where, told(moved), "", why)
+
+
+def _around(old: Pathway, new: Pathway) -> LeadsAround:
+    """Return whether an arrow leads where it did, over light steps that came or went."""
+    came = {name: step for name, step in new.steps.items() if name not in old.steps}
+    went = {name: step for name, step in old.steps.items() if name not in new.steps}
+
+    def leads_around(was: StepId, now: StepId) -> bool:
+        return bool({was, *_on_from(was, went)} & {now, *_on_from(now, came)})
+
+    return leads_around
+
+
+def _on_from(name: StepId, steps: Mapping[StepId, Step]) -> Iterator[StepId]:
+    """Yield where steps of little weight lead on to, one after the other."""
+    met: set[StepId] = set()
+    while name in steps and name not in met:
+        met.add(name)
+        step = steps[name]
+        if not isinstance(step, Action) or weight(step)[0] is SAFETY:
+            return
+        name = step.go_to
+        yield name
+
+
+def changes_of_shared(old: Library, new: Library, used: frozenset[str] | None) -> Iterator[Change]:
+    """Yield the changes of shared words; `used` names those that matter, none for all of them.
+
+    Safety rules bind every pathway and always matter.
+    """
+    for change in changes_of_words(old.shared, new.shared, None):
+        if used is None or change.at.table == "rules" or change.at.name in used:
+            yield change

@@ -1,0 +1,87 @@
+"""What changes bear on: pathways whose walks come through, acts to rehearse, duties with cards."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+
+from chamberwise.engine.comparing.change import Change, Rating
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.step import Action, Line, Outcome, PathwayId, Step
+from chamberwise.engine.model.words import ActId
+from chamberwise.engine.reading.digest import that_reach
+from chamberwise.engine.stamp.content import content_digest
+from chamberwise.engine.stamp.copies import Copy, Register
+
+
+@dataclass(frozen=True, slots=True)
+class Touched:
+    """What has to be done again.
+
+    `printed` are the pathways whose sheets say something else now, `rehearsed` those whose walks
+    meet something else, `acts` what is done there, and `duties` whose role cards changed.
+    """
+
+    printed: tuple[PathwayId, ...]
+    rehearsed: tuple[PathwayId, ...]
+    acts: tuple[ActId, ...]
+    duties: tuple[str, ...]
+    take_down: tuple[Copy, ...]
+
+
+def touched(
+    old: Library,
+    new: Library,
+    pathway: PathwayId,
+    found: Iterable[Change],
+    register: Register,
+) -> Touched:
+    """Return what the changes of a pathway bear on; `old` has the new names of steps."""
+    reached = (pathway, *that_reach(new, [pathway]))
+    printed = tuple(name for name in reached if _digest(old, name) != _digest(new, name))
+    grave = [each for each in found if each.rating is not Rating.EDITORIAL]
+    lines = [line for change in grave for line in _lines(change, old, new)]
+    acts = [line.act for line in lines if line.act]
+    acts += [change.at.name for change in grave if change.at.table == "acts"]
+    return Touched(
+        printed,
+        reached if grave else (),
+        tuple(dict.fromkeys(acts)),
+        tuple(dict.fromkeys(line.who for line in lines)),
+        _to_take_down(new, printed, register),
+    )
+
+
+def _digest(library: Library, pathway: PathwayId) -> str:
+    return content_digest(library, pathway) if pathway in library.pathways else ""
+
+
+def _to_take_down(
+    library: Library, printed: Iterable[PathwayId], register: Register
+) -> tuple[Copy, ...]:
+    now = {name: content_digest(library, name) for name in printed}
+    return tuple(
+        copy
+        for copy in register.copies
+        if copy.pathway in now and copy.content != now[copy.pathway]
+    )
+
+
+def _lines(change: Change, old: Library, new: Library) -> Iterator[Line]:
+    """Yield the lines of the step that a change is of, on both sides."""
+    if change.at.table == "steps" and change.at.pathway is not None:
+        for library in (old, new):
+            pathway = library.pathways.get(change.at.pathway)
+            if pathway is not None:
+                yield from _of_step(pathway, change.at.name)
+
+
+def _of_step(pathway: Pathway, name: str) -> tuple[Line, ...]:
+    steps: Mapping[str, Step] = pathway.steps
+    match steps.get(name):
+        case Action(lines=lines):
+            return lines
+        case Outcome(owed=owed):
+            return owed
+    return ()

@@ -1,0 +1,75 @@
+"""Words on which an instruction turns: exchange one, and another thing is done.
+
+Made for this list from the language of the theatre (common practice); the stems by which a medicine
+is told follow those of the World Health Organization's list of international non-proprietary names
+(from memory). It is deliberately wide: a word too many asks for a look, one too few hides a change.
+"""
+
+from __future__ import annotations
+
+import re
+
+_SIDES = """
+    left right both either inside outside inner outer upper lower superior inferior nasal temporal
+    anterior posterior peripheral central limbal corneal scleral clockwise anticlockwise
+    counterclockwise horizontal vertical above below beneath behind front back forward forwards
+    backward backwards towards away up down in into out on off onto over under through across from
+    between bag sulcus iris angle plana capsule chamber vitreous cornea sclera limbus zonule retina
+    wound port incision pupil optic haptic nucleus cortex
+"""
+_AMOUNTS = """
+    more less fewer most least high higher low lower raised increase increased increasing decrease
+    decreased decreasing reduce reduced raise lift full half double twice once thrice again all
+    none any some every each only first last next maximum minimum large larger small smaller slow
+    slowly fast quickly gentle gently firm firmly long longer short shorter deep shallow wide narrow
+    one two three four five six seven eight nine ten eleven twelve quarter third
+"""
+_TIMES = """
+    before after until while during when once unless if then immediately at-once now later early
+    late always never sometimes continue keep stop start pause wait resume repeat second seconds
+    and or with without minute minutes hour hours day days week weeks month months year years
+    daily hourly
+"""
+_DUTIES = """
+    must may should can shall surgeon assistant anaesthetist anaesthetic scrub circulating
+    practitioner senior junior consultant trainee nurse companion patient
+"""
+_THINGS = """
+    dispersive cohesive viscoelastic saline balanced solution water air gas steroid antibiotic
+    anaesthetic dilating constricting hydrophilic hydrophobic acrylic silicone single-piece
+    three-piece foldable rigid sterile preservative-free preserved diluted undiluted neat topical
+    intracameral intravitreal subconjunctival sub-tenon oral intravenous intramuscular drops
+    tablet tablets bottle pump irrigation aspiration infusion vacuum cutter cutting cannula needle
+    tip probe sleeve suture sutures phaco ultrasound bimanual coaxial
+"""
+_DOINGS = """
+    inject aspirate irrigate cut remove withdraw insert advance fill drain empty open close suture
+    push pull press rotate convert call tell ask give implant explant place leave lift lower
+    enlarge extend stain wash dilate constrict freeze dry hold release fix cover uncover tie clear
+    avoid look inspect check count measure record write discharge refer admit reassure prolapse
+    hydrodissect emulsify engage grasp depress flush swab connect disconnect switch turn abandon
+    postpone proceed exchange extract express retract clamp reposition reform pressurise
+"""
+
+TURNING = frozenset(f"{_SIDES}{_AMOUNTS}{_TIMES}{_DUTIES}{_THINGS}{_DOINGS}".split())
+
+_MEDICINE = re.compile(
+    r"(?:cef\w{3,}|sulfa\w{3,}|\w{2,}(?:caine|cillin|floxacin|mycin|micin|cycline|vancomycin|azole"
+    r"|oxime|zolamide|prost|tidine|nidine|olol|sone|solone|olone|fenac|orolac|epam|azolam"
+    r"|phrine|tropine|pentolate|amide|choline|carpine|parin|mab|platin|idone|iodine|hexidine"
+    r"|cizumab|acyclovir|ciclovir|statin|xaban|setron|fentanil|orphine))$"
+)
+_OTHER_MEDICINES = """
+    adrenaline noradrenaline mannitol heparin warfarin aspirin oxygen propofol alteplase
+    triamcinolone trypan hyaluronidase hyaluronate chondroitin methylcellulose
+"""
+_WITHOUT_STEM = frozenset(_OTHER_MEDICINES.split())
+
+
+def is_medicine(word: str) -> bool:
+    """Return whether a word looks like the generic name of a medicine.
+
+    >>> is_medicine("cefuroxime"), is_medicine("lidocaine"), is_medicine("instrument")
+    (True, True, False)
+    """
+    return word in _WITHOUT_STEM or _MEDICINE.match(word) is not None

@@ -1,0 +1,174 @@
+"""How much hangs on another wording of one text.
+
+Numbers, units, negations and the words on which an instruction turns are never a matter of
+spelling. What is to be done or said is rated stricter than a reason, a caution strictest.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections import Counter
+from collections.abc import Iterable
+from typing import NamedTuple
+
+from chamberwise.engine.checks.wording.negation import negators
+from chamberwise.engine.checks.wording.quantity import (
+    NUMBER,
+    NUMBER_START,
+    QUANTITY,
+    plainly,
+    value_of,
+)
+from chamberwise.engine.checks.wording.rule import TextKind
+from chamberwise.engine.comparing.change import Rating
+from chamberwise.engine.comparing.spelling import spelt_alike
+from chamberwise.engine.comparing.turning import TURNING, is_medicine
+
+CAUTIONS = frozenset({TextKind.CAUTION, TextKind.INSTEAD, TextKind.REMEDY})
+ASIDE = frozenset({TextKind.REASON, TextKind.TITLE})
+"""Texts that nobody acts on word by word."""
+
+_SMALL_WORDS = """
+    a an the this that these those of to for at by as it its their your his her is are be been
+    being was were please then now also just so here there which who whom
+"""
+_NEUTRAL = frozenset(_SMALL_WORDS.split())
+_WORD = re.compile(rf"{NUMBER_START}{NUMBER}|[^\W\d_]+|[0-9]+|[%<>≤≥±=×/:+]|(?<=\s)[-−](?=[0-9])")
+_NUMBER = re.compile(r"[0-9]")
+_PLAIN_NUMBER = re.compile(NUMBER)
+_SHORT_NOT = re.compile(r"n't\b")
+_SAME_UNIT = {
+    "mcg": "microgram",
+    "µg": "microgram",
+    "μg": "microgram",
+    "ug": "microgram",
+    "micrograms": "microgram",
+    "milligram": "mg",
+    "milligrams": "mg",
+    "millilitre": "ml",
+    "millilitres": "ml",
+    "cc": "ml",
+    "gram": "g",
+    "grams": "g",
+    "units": "unit",
+}
+_QUOTES = str.maketrans("‘’“”–—\u00a0", "''\"\"-- ")
+
+
+class Reworded(NamedTuple):
+    """How a new wording is rated, and why, as a clause."""
+
+    rating: Rating
+    why: str
+
+
+def reworded(was: str, now: str, kind: TextKind) -> Reworded:
+    """Return how much hangs on a text that is worded otherwise.
+
+    >>> reworded("Fill with 0.1 mL.", "Fill with 1 mL.", TextKind.INSTRUCTION).rating
+    <Rating.SAFETY: 'safety'>
+    >>> reworded("Colour the capsule.", "Color  the capsule", TextKind.INSTRUCTION).rating
+    <Rating.EDITORIAL: 'editorial'>
+    """
+    before, after = _words(was), _words(now)
+    aside = Rating.PROCEDURAL if kind in ASIDE else Rating.SAFETY
+    if _quantities(before) != _quantities(after):
+        dosed = QUANTITY.search(was) or QUANTITY.search(now)
+        return Reworded(Rating.SAFETY if dosed else aside, "a number or a unit changed")
+    if _negations(was) != _negations(now):
+        return Reworded(aside, "a negation changed")
+    if before == after or "".join(before) == "".join(after):
+        return Reworded(Rating.EDITORIAL, "the words are the same")
+    if _are_spelt_alike(before, after):
+        strict = Rating.PROCEDURAL if kind in CAUTIONS else Rating.EDITORIAL
+        return Reworded(strict, "the same words spelt otherwise")
+    return _by_words(before, after, kind, aside)
+
+
+def weighs(text: str) -> str:
+    """Return, as a clause, what makes a text that came or went a matter of safety, if it is one."""
+    words = _words(text)
+    if _quantities(words):
+        return "it gives a number"
+    if _negations(text):
+        return "it forbids or denies something"
+    return "it names a medicine" if any(map(is_medicine, words)) else ""
+
+
+def _by_words(before: list[str], after: list[str], kind: TextKind, aside: Rating) -> Reworded:
+    gone, come = Counter(before) - Counter(after), Counter(after) - Counter(before)
+    touched = _without_spellings(gone, come)
+    if any(is_medicine(word) for word in touched):
+        return Reworded(aside, "a medicine changed")
+    if any(word in TURNING for word in touched):
+        return Reworded(aside, "a word changed on which the meaning turns")
+    if kind in CAUTIONS:
+        return Reworded(Rating.SAFETY, "a caution says something else")
+    if kind in ASIDE:
+        return Reworded(Rating.EDITORIAL, "an explanation or a title, without number or negation")
+    if not touched and _turns(before):
+        return Reworded(Rating.SAFETY, "the order of words on which the meaning turns changed")
+    if touched and touched <= _NEUTRAL:
+        return Reworded(Rating.EDITORIAL, "only small words changed")
+    if touched and any(_NUMBER.match(word) for word in before):
+        return Reworded(Rating.SAFETY, "a text that gives a quantity speaks of something else")
+    return Reworded(Rating.PROCEDURAL, "other words for what is done or said")
+
+
+def _words(text: str) -> list[str]:
+    """Return the words, numbers and signs of a text in small letters; units in one spelling."""
+    plain = unicodedata.normalize("NFKC", text).translate(_QUOTES).lower()
+    plain = _SHORT_NOT.sub(" not", plain).replace("can not", "cannot").replace("ca not", "cannot")
+    found = (_plain_number(word) for word in _WORD.findall(plain))
+    return [_SAME_UNIT.get(word, word) for word in found]
+
+
+def _plain_number(word: str) -> str:
+    return plainly(value_of(word)) if _PLAIN_NUMBER.fullmatch(word) else word
+
+
+def _quantities(words: list[str]) -> list[object]:
+    """Return each number with the unit or sign after it and any sign before it."""
+    return [
+        (word, _beside(words, place - 1), _beside(words, place + 1))
+        for place, word in enumerate(words)
+        if _NUMBER.match(word)
+    ]
+
+
+def _beside(words: list[str], place: int) -> str:
+    """Return a sign or a unit beside a number; other words are judged as words."""
+    word = words[place] if 0 <= place < len(words) else ""
+    is_unit = QUANTITY.fullmatch(f"1 {_as_written(word)}") is not None
+    return word if is_unit or (word and not word.isalnum()) else ""
+
+
+def _as_written(unit: str) -> str:
+    return {"ml": "mL", "l": "L", "µl": "µL", "mmhg": "mmHg"}.get(unit, unit)
+
+
+def _negations(text: str) -> list[str]:
+    found = (each.group().lower() for each in negators(text, adjectives=True))
+    return ["not" if each.endswith("t") and each[-2] in "'’" else each for each in found]
+
+
+def _are_spelt_alike(before: list[str], after: list[str]) -> bool:
+    return len(before) == len(after) and all(map(spelt_alike, before, after))
+
+
+def _without_spellings(gone: Counter[str], come: Counter[str]) -> set[str]:
+    """Return the words that came or went, but for those that are merely spelt otherwise."""
+    fresh = set(come)
+    left = set()
+    for word in sorted(gone):
+        twin = next((each for each in sorted(fresh) if spelt_alike(word, each)), None)
+        if twin is None:
+            left.add(word)
+        else:
+            fresh.discard(twin)
+    return left | fresh
+
+
+def _turns(words: Iterable[str]) -> bool:
+    return any(word in TURNING for word in words)

@@ -1,0 +1,71 @@
+"""Blaming a sheet: problems that stand on a line below it and came with it name its lines."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from datetime import date
+from functools import cache
+
+from chamberwise.engine.checks.run import check_files
+from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem
+from chamberwise.engine.local.causes import Kept, causes, with_only
+from chamberwise.engine.reading.library import File, Loaded
+from chamberwise.engine.reading.local_sheet import Operation
+
+MOST = 12
+"""Each cause is looked for by checking again without some of the sheet."""
+NEVER = "never-comes-up"
+UNUSED = "unused-acceptance"
+
+_Key = tuple[str, Pointer, str]
+
+
+def blamed(
+    problems: Sequence[Problem], base: Loaded, sheet: File, shown: Sequence[str], today: date
+) -> list[Problem]:
+    """Return problems with the lines of the sheet that brought them about as notes.
+
+    Two kinds are no fault of either file and are left out: an acceptance below that accepts
+    nothing any more, and a step that never comes up because of what the unit chose.
+    """
+
+    @cache
+    def found(kept: Kept) -> frozenset[_Key]:
+        loaded = with_only(base, sheet, kept) if kept else base
+        return frozenset(map(_key, check_files(loaded, shown, today) if loaded else ()))
+
+    told, looked_for = [], 0
+    for problem in problems:
+        is_below = problem.file != sheet.shown_as
+        if is_below and _is_chosen_away(problem, sheet, found):
+            continue
+        is_new = is_below and _key(problem) not in found(())
+        if is_new and problem.code == UNUSED:
+            continue
+        if is_new and looked_for < MOST and sheet.sheet is not None:
+            looked_for += 1
+            by = causes(sheet.sheet, _key(problem), found)
+            problem = replace(problem, notes=(*problem.notes, *_notes(sheet, by)))
+        told.append(problem)
+    return told
+
+
+def _is_chosen_away(
+    problem: Problem, sheet: File, found: Callable[[Kept], frozenset[_Key]]
+) -> bool:
+    """Whether something never comes up because of the choices made, and of nothing else."""
+    if problem.code != NEVER or sheet.sheet is None:
+        return False
+    choices = tuple(each.at for each in sheet.sheet.operations if each.place[0] == "choices")
+    return _key(problem) in found(choices)
+
+
+def _notes(sheet: File, operations: Sequence[Operation]) -> list[Note]:
+    """Return the places of operations that brought something about together."""
+    words = "brought about here" if len(operations) == 1 else "brought about together, here too"
+    return [Note(words, sheet.shown_as, sheet.tree.span(each.said)) for each in operations]
+
+
+def _key(problem: Problem) -> _Key:
+    return problem.code, problem.pointer, problem.message

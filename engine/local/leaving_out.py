@@ -1,0 +1,61 @@
+"""What a changed step no longer has of what guards a walk: acts, warnings, doubts, bounds."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.diagnostics.problem import Problem, pointer_text
+from chamberwise.engine.local import codes
+from chamberwise.engine.local.locating import Located
+from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.step import Action, Outcome, SignalWord, Step
+from chamberwise.engine.reading.local_sheet import Verb
+from chamberwise.engine.reading.tree import Tree
+
+_GRAVE = (SignalWord.DANGER, SignalWord.WARNING)
+
+
+def left_out(before: Pathway, now: Pathway, sheet: Tree, place: Located) -> Problem | None:
+    """Return the problem of an operation after which a step guards less than it did."""
+    if place.place[:1] != ("steps",) or place.operation.verb is Verb.REWORD:
+        return None
+    old, new = before.steps.get(str(place.place[1])), now.steps.get(str(place.place[1]))
+    if old is None or new is None:
+        return None
+    gone = list(_gone(old, new))
+    if not gone:
+        return None
+    message = f"after the change `{pointer_text(place.place[:2])}` {'; '.join(gone)}"
+    advice = "Put it back, unless that is what is meant: then whoever approves has to know."
+    said = place.operation.said
+    return codes.LEAVES_OUT.at(sheet.file, said, sheet.span(said), message, advice)
+
+
+def _gone(old: Step, new: Step) -> Iterator[str]:
+    for act in _acts(old):
+        if act not in _acts(new):
+            yield f"no longer names the act `{act}`"
+    kept = [(each.signal, each.harm) for each in new.cautions]
+    for caution in old.cautions:
+        if caution.signal in _GRAVE and (caution.signal, caution.harm) not in kept:
+            yield f"no longer gives the {caution.signal}: {caution.harm}"
+    if old.bound and (new.bound is None or new.bound.at_most > old.bound.at_most):
+        yield f"may be entered more often than {old.bound.at_most} times"
+    if isinstance(old, Action) and isinstance(new, Action):
+        yield from _surer(old, new)
+
+
+def _surer(old: Action, new: Action) -> Iterator[str]:
+    for finding in old.effects.stale:
+        if finding not in new.effects.stale:
+            yield f"no longer puts `{finding}` in doubt"
+    known = dict(old.effects.known)
+    for finding, values in new.effects.known:
+        if finding not in known or not set(known[finding]) <= set(values):
+            yield f"makes more known of `{finding}`"
+
+
+def _acts(step: Step) -> list[str]:
+    lines = step.lines if isinstance(step, Action) else ()
+    lines = step.owed if isinstance(step, Outcome) else lines
+    return [line.act for line in lines if line.act]

@@ -1,0 +1,1 @@
+"""Calculations that show every line of their working, to be followed with a pocket calculator."""

@@ -1,0 +1,7 @@
+"""Lens power by SRK/T."""
+
+from __future__ import annotations
+
+from chamberwise.engine.working.optics.by_formula import power_calculation
+
+CALCULATION = power_calculation("srk-t")

@@ -1,0 +1,1 @@
+"""Published models of the risk that the posterior capsule tears."""

@@ -1,0 +1,1 @@
+"""What changed between two versions, told to whoever has to approve it."""

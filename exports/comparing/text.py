@@ -1,0 +1,156 @@
+"""A comparison as text: the gravest first; nothing wider than 78 columns."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from chamberwise.exports.comparing.content import (
+    ChangeShown,
+    ComparisonShown,
+    MetShown,
+    WalkShown,
+    Weight,
+)
+from chamberwise.exports.control.content import day
+from chamberwise.exports.proof.paragraph import GAP, Paragraph, wrapped
+from chamberwise.exports.record.standing import STANDING
+from chamberwise.exports.stamp.content import CopyShown
+
+MEANS = (
+    "A rating follows written rules, not judgement: read every change before you approve. What "
+    "was not compared is whether either version is right."
+)
+TELLS = "`chamberwise prove` tells a walk that breaks a rule."
+MOST_CASES = 5
+NOTHING = "nothing"
+
+
+def comparison_text(shown: ComparisonShown) -> str:
+    """Return one comparison as paragraphs."""
+    return "\n".join(wrapped(_told(shown)))
+
+
+def what_it_means() -> str:
+    """Return what a comparison says and what it does not."""
+    return "\n".join(wrapped([Paragraph("", MEANS), Paragraph("", STANDING)]))
+
+
+def counted(shown: ComparisonShown) -> str:
+    """Return how many changes there are of each weight."""
+    if not shown.changes:
+        return "No change in meaning."
+    counts = (f"{len(shown.of(each))} {each}" for each in Weight if shown.of(each))
+    number = len(shown.changes)
+    return f"{number} {'change' if number == 1 else 'changes'}: {', '.join(counts)}."
+
+
+def _told(shown: ComparisonShown) -> Iterator[Paragraph]:
+    yield Paragraph("", f"{shown.title} ({shown.pathway})")
+    yield Paragraph("  was: ", shown.was)
+    yield Paragraph("  now: ", shown.now)
+    yield Paragraph("  ", counted(shown))
+    if not shown.changes:
+        return
+    number = 0
+    for weight in Weight:
+        found = shown.of(weight)
+        if found:
+            yield GAP
+            yield Paragraph("", str(weight).upper())
+        for change in found:
+            number += 1
+            yield from _change(number, change)
+    yield GAP
+    yield Paragraph("", "WALKS")
+    yield Paragraph("  ", shown.behaviour)
+    if shown.walk:
+        yield from _walk(shown.walk)
+    yield from _rules(shown)
+    yield from _cases(shown)
+    yield from _to_do(shown)
+
+
+def _change(number: int, change: ChangeShown) -> Iterator[Paragraph]:
+    yield Paragraph(f"  {number:>2}. ", f"{change.where}: {change.kind}.")
+    yield Paragraph("      was: ", change.was or NOTHING)
+    yield Paragraph("      now: ", change.now or NOTHING)
+    yield Paragraph("      (", f"{change.why})")
+
+
+def _walk(walk: WalkShown) -> Iterator[Paragraph]:
+    for move in walk.moves:
+        yield Paragraph(f"  {move.number:>2}. {move.lead}: ", move.text)
+        if move.answer:
+            yield Paragraph("      Answered: ", move.answer)
+        for text in move.passed:
+            yield Paragraph("      (", f"{text})")
+    yield from _met("Then, before: ", walk.was)
+    yield from _met("Then, now:    ", walk.now)
+
+
+def _met(lead: str, met: MetShown) -> Iterator[Paragraph]:
+    for text in met.passed:
+        yield Paragraph("      (", f"{lead.rstrip(': ')}: {text})")
+    yield Paragraph(f"  {lead}", f"{met.lead}: {met.text} ({met.place})", hang=6)
+    for line in met.lines:
+        yield Paragraph("      ", line, hang=8)
+
+
+def _rules(shown: ComparisonShown) -> Iterator[Paragraph]:
+    if not shown.standing:
+        return
+    yield GAP
+    yield Paragraph("", "RULES")
+    if not shown.verdicts:
+        yield Paragraph("  ", f"No rule changed its verdict: {shown.standing}.")
+    for each in shown.verdicts:
+        yield Paragraph("  ", f"{each.title} ({each.rule})", hang=4)
+        yield Paragraph("    was: ", each.was)
+        yield Paragraph("    now: ", each.now)
+    if shown.verdicts:
+        yield Paragraph("  ", f"Now: {shown.standing}. {TELLS}")
+
+
+def _cases(shown: ComparisonShown) -> Iterator[Paragraph]:
+    if not shown.cases:
+        return
+    yield GAP
+    yield Paragraph("", "CASES")
+    for each in shown.cases[:MOST_CASES]:
+        count = f"{each.count} cases, such as" if each.count > 1 else "1 case"
+        yield Paragraph("  ", f"{count}: {each.example}", hang=4)
+        yield Paragraph("    was: ", each.was)
+        yield Paragraph("    now: ", each.now)
+    left = shown.cases[MOST_CASES:]
+    if left:
+        number = sum(each.count for each in left)
+        yield Paragraph("  ", f"And {number} more cases; `--format json` has them all.")
+
+
+def _to_do(shown: ComparisonShown) -> Iterator[Paragraph]:
+    said = tuple(_said(shown))
+    if said:
+        yield GAP
+        yield Paragraph("", "TO DO")
+        yield from said
+
+
+def _said(shown: ComparisonShown) -> Iterator[Paragraph]:
+    if shown.reprint:
+        yield Paragraph("  Print anew: ", f"every sheet of {_listed(shown.reprint)}", hang=4)
+    for copy in shown.take_down:
+        yield Paragraph("  Take down: ", _copy(copy), hang=4)
+    if shown.cards:
+        yield Paragraph("  Hand out anew: ", f"role cards of {_listed(shown.cards)}", hang=4)
+    if shown.rehearse:
+        what = f", above all: {_listed(shown.acts)}" if shown.acts else ""
+        yield Paragraph("  Rehearse again: ", f"{_listed(shown.rehearse)}{what}", hang=4)
+
+
+def _copy(copy: CopyShown) -> str:
+    hangs = f"hangs: {copy.hangs}" if copy.hangs else "no place told"
+    return f"{copy.sheet} {copy.code}, printed {day(copy.printed)}, {hangs}"
+
+
+def _listed(names: Sequence[str]) -> str:
+    return ", ".join(names)

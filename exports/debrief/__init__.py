@@ -1,0 +1,1 @@
+"""The debrief of a drill: one page on screen and on paper."""

@@ -1,0 +1,149 @@
+"""From a debrief to its content. Only this room's extracting files know the engine."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.drill.debriefing.debrief import Debrief
+from chamberwise.engine.drill.debriefing.timeline import Said
+from chamberwise.engine.drill.entries import Mode
+from chamberwise.engine.drill.measures.gates import Result
+from chamberwise.engine.drill.measures.loops import Loop
+from chamberwise.engine.model.library import Library
+from chamberwise.exports.control.content import day
+from chamberwise.exports.debrief.content import (
+    DebriefContent,
+    FirstDeparture,
+    LoopRow,
+    RoleRow,
+)
+from chamberwise.exports.debrief.figures import figures, seconds
+from chamberwise.exports.debrief.gates import gates
+from chamberwise.exports.debrief.questions import questions
+from chamberwise.exports.debrief.wording import Wording, clock, lowered
+
+SHORT_DIGEST = 12
+REHEARSED = "a rehearsal, which does not count"
+CUT_SHORT = "interrupted, so it does not count"
+
+
+def debrief_content(library: Library, of: Debrief) -> DebriefContent:
+    """Return the content of a debrief."""
+    run, measured = of.measured.run, of.measured
+    words = Wording(library, run.began.pathway)
+    later = [each for each in measured.departures if not each.is_harmless][1:]
+    return DebriefContent(
+        title=library.pathways[run.began.pathway].title,
+        head=tuple(_head(of)),
+        result=_result(of),
+        gates=gates(measured, words),
+        talking=tuple(_talking(of, words)),
+        sure_and_wrong=tuple(
+            f"{clock(each.entry.at)} {words.event(each)}" for each in measured.confident_errors
+        ),
+        rows=tuple(
+            RoleRow(words.duty(row.role), tuple(_timed(each, words) for each in row.said))
+            for row in of.rows
+        ),
+        silences=tuple(f"{clock(each.since)} to {clock(each.until)}" for each in of.silences),
+        first_departure=_first(of, words),
+        departures=tuple(words.departure(each) for each in later),
+        chain=tuple(_chain(of, words)),
+        loops=tuple(_loop(each, words) for each in measured.loops),
+        figures=tuple(figures(measured)),
+        questions=questions(of, words),
+        system=tuple(_system(of)),
+        take_away=_take_away(of, words),
+        next_due=day(of.next_due) if of.next_due else "",
+    )
+
+
+def _head(of: Debrief) -> Iterator[tuple[str, str]]:
+    began = of.measured.run.began
+    yield "Drill", f"{began.scenario}, seed {began.seed}"
+    yield "Mode", began.mode.value
+    yield "On", day(began.on.date())
+    yield "Pathway", f"{began.pathway}, edition {began.edition}"
+    yield "Content", f"code {began.digest[:SHORT_DIGEST]}"
+    if began.roles:
+        yield "Roles", ", ".join(began.roles)
+
+
+def _result(of: Debrief) -> str:
+    run = of.measured.run
+    result = of.measured.gates.result.value
+    if run.counts:
+        return result
+    return f"{result} ({REHEARSED if run.began.mode is Mode.REHEARSE else CUT_SHORT})"
+
+
+def _timed(said: Said, words: Wording) -> str:
+    return f"{clock(said.at)} {words.said(said)}"
+
+
+def _talking(of: Debrief, words: Wording) -> Iterator[str]:
+    talking = of.talking
+    if talking.harm:
+        yield words.harm(talking.harm)
+    if talking.departure:
+        yield words.departure(talking.departure)
+    if talking.best and talking.best.done:
+        took = f", {seconds(talking.best.duration)}" if talking.best.duration else ""
+        yield f"Well done: {lowered(words.act(talking.best.critical.act))}, unaided{took}"
+
+
+def _first(of: Debrief, words: Wording) -> FirstDeparture | None:
+    departure = of.first_departure
+    if departure is None:
+        return None
+    event, doing = departure.event or departure.then, departure.doing
+    if doing is not None:
+        line, why, sources = words.line(doing), words.why(doing), words.sources_of(doing)
+    else:
+        line, why, sources = "The pathway has nothing of the kind here.", "", ()
+    return FirstDeparture(
+        at=clock(event.entry.at) if event else "at the end",
+        shown=of.shown.text if of.shown else "",
+        done=words.departure(departure),
+        line=line,
+        why=why,
+        sources=sources,
+    )
+
+
+def _chain(of: Debrief, words: Wording) -> Iterator[str]:
+    for each in of.measured.run.consequences:
+        yield f"{words.act(each.act)} → {each.cue} {each.lesson}".strip()
+
+
+def _loop(loop: Loop, words: Wording) -> LoopRow:
+    def when(at: int | None) -> str:
+        return "not" if at is None else clock(at)
+
+    asked = loop.asked
+    return LoopRow(
+        asked.request, words.duty(asked.of), clock(asked.at), when(loop.read_back), when(loop.done)
+    )
+
+
+def _system(of: Debrief) -> Iterator[str]:
+    for each in of.injected:
+        yield f"{clock(each.at)} {each.inject}"
+    for words in of.not_understood:
+        yield f"{clock(words.at)} not understood by this program: “{words.typed}”"
+
+
+def _take_away(of: Debrief, words: Wording) -> str:
+    talking, gates_found = of.talking, of.measured.gates
+    if talking.harm:
+        return talking.harm.broken[0].rule.instead
+    if gates_found.left_out:
+        left = gates_found.left_out[0].critical
+        return f"{words.act(left.act)}. {left.why}".strip()
+    if talking.departure and talking.departure.doing:
+        return words.line(talking.departure.doing)
+    if gates_found.late:
+        return f"{words.act(gates_found.late[0].critical.act)}, sooner."
+    if talking.best and of.measured.gates.result is Result.MET:
+        return f"Keep it so: {lowered(words.act(talking.best.critical.act))}."
+    return "Try it once more with another seed."

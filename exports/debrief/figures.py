@@ -1,0 +1,49 @@
+"""The measures of one run, each a count of so many with its limits."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.drill.measures.loops import closure
+from chamberwise.engine.drill.measures.measured import Measured
+from chamberwise.engine.drill.measures.omissions import omission
+from chamberwise.engine.drill.measures.prompting import dependence
+from chamberwise.engine.drill.measures.proportion import Share
+from chamberwise.engine.drill.measures.surviving import Duration
+from chamberwise.exports.debrief.content import Figure
+
+
+def figures(of: Measured) -> Iterator[Figure]:
+    """Yield what a run shows; what does not apply is left out."""
+    if of.recognition is not None:
+        yield Figure("Cue to saying what it is", seconds(of.recognition))
+    yield from _share("Critical acts left out", omission(of.acts))
+    kept, broken = len(of.orders.kept), len(of.orders.broken)
+    yield from _share("Orders broken", Share(broken, kept + broken))
+    yield from _share("Critical acts chosen from a menu or told", dependence(of.acts))
+    yield from _share("Requests read back and reported done", closure(of.loops))
+
+
+def _share(what: str, share: Share) -> Iterator[Figure]:
+    if share.of:
+        yield Figure(what, counted(share))
+
+
+def counted(share: Share) -> str:
+    """Return a share with its exact limits.
+
+    >>> counted(Share(1, 5))
+    '1 of 5 (95 % limits: 1 to 72 of 100)'
+    """
+    limits = share.exact
+    return (
+        f"{share.count} of {share.of} "
+        f"(95 % limits: {round(limits.low * 100)} to {round(limits.high * 100)} of 100)"
+    )
+
+
+def seconds(duration: Duration) -> str:
+    """Return how long something took, or that it had not happened by then."""
+    if duration.happened:
+        return f"{duration.seconds:.0f} s"
+    return f"not within {duration.seconds:.0f} s"

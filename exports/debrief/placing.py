@@ -1,0 +1,165 @@
+"""A debrief on one side of A4, in two columns; what is first to be read stands first.
+
+A long timeline is cut role by role until the page holds it, and says how much it leaves out.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from chamberwise.exports.debrief.content import (
+    FOLLOW,
+    MARKED,
+    PLACEHOLDER,
+    STANDING,
+    DebriefContent,
+    FirstDeparture,
+    Gate,
+    RoleRow,
+)
+from chamberwise.exports.flow.block import Block, Group, Panel, plain
+from chamberwise.exports.flow.two_columns import GAP, two_columns
+from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.sheet import Page, Role, Run, Style, Weight
+from chamberwise.exports.printing.unfit import UnfitError
+from chamberwise.exports.typesetting.measuring import Ruler
+
+TITLE = Style(15, Weight.BOLD, pitch=1.2)
+HEAD = Style(10.5, Weight.BOLD, pitch=1.25)
+BODY = Style(9.4)
+REMARK = Style(9.2, ink=Ink.GREY, pitch=1.25)
+MOST_SAID = (1000, 24, 16, 10, 6, 3, 1)
+"""So many doings of each role are tried, the most first."""
+RESULT = "Result"
+MOST_TOLD = 6
+"""So many reasons stand under a gate; the text form has them all."""
+
+Section = tuple[str, Sequence[Block]]
+
+
+def debrief_page(of: DebriefContent, ruler: Ruler) -> Page:
+    """Return the page. Raises `UnfitError` where even the shortest timeline leaves no room."""
+    for most in MOST_SAID[:-1]:
+        try:
+            return _page(of, ruler, most)
+        except UnfitError:
+            continue
+    return _page(of, ruler, MOST_SAID[-1])
+
+
+def _page(of: DebriefContent, ruler: Ruler, most: int) -> Page:
+    groups = [
+        Group(
+            (Block(plain(title), HEAD, Role.HEADING), *blocks),
+            after=GAP,
+            panel=Panel() if title == RESULT else None,
+        )
+        for title, blocks in (*_first(of), *_then(of, most), *_last(of))
+    ]
+    return two_columns(ruler, _head(of), groups, _foot())
+
+
+def _first(of: DebriefContent) -> Iterator[Section]:
+    result = Block(plain(of.result, Weight.BOLD), HEAD, before=0.8)
+    yield RESULT, [result, *(block for gate in of.gates for block in _gate(gate)), *_note()]
+    if of.sure_and_wrong:
+        yield "Sure, and not so: first", _listed(of.sure_and_wrong)
+    if of.talking:
+        yield (
+            "To talk about",
+            [_item(each, f"{number}.") for number, each in enumerate(of.talking, 1)],
+        )
+    if of.first_departure:
+        yield "First departure from the pathway", list(_departure(of.first_departure))
+    if of.chain:
+        yield "What came of it", _listed(of.chain)
+
+
+def _then(of: DebriefContent, most: int) -> Iterator[Section]:
+    if of.departures:
+        left = len(of.departures) - most
+        more = (f"and {left} more",) if left > 0 else ()
+        yield "Further departures", _listed((*of.departures[:most], *more))
+    yield "Timeline, by role", [*(_row(each, most) for each in of.rows), *_silent(of)]
+    if of.loops:
+        told = [
+            f"{each.request}: asked {each.asked}, read back {each.read_back}, done {each.done}"
+            for each in of.loops
+        ]
+        yield "Requests", _listed(told)
+    if of.figures:
+        yield "Figures of this one run", _listed(f"{f.what}: {f.told}" for f in of.figures)
+
+
+def _last(of: DebriefContent) -> Iterator[Section]:
+    yield (
+        "Two open questions",
+        [_item(each, f"{number}.") for number, each in enumerate(of.questions, 1)],
+    )
+    found = of.system or ("Found:",)
+    yield (
+        "The system, not people",
+        [block for each in found for block in (_item(each, "•", to_write=not of.system), _owner())],
+    )
+    yield "One thing to take away", [Block(plain(of.take_away, Weight.MEDIUM), BODY, before=0.6)]
+    due = of.next_due or "see chamberwise progress"
+    yield "Next due", [Block(plain(due), BODY, before=0.6)]
+
+
+def _head(of: DebriefContent) -> Group:
+    told = "  ·  ".join(f"{label}: {said}" for label, said in of.head)
+    title = Block(plain(f"Debrief: {of.title}"), TITLE, Role.TITLE)
+    return Group((title, Block(plain(told), REMARK, Role.NOTE, before=0.6)), GAP)
+
+
+def _foot() -> Group:
+    runs = (Run(f"{STANDING} ", Weight.BOLD), Run(f"{FOLLOW} {MARKED}"))
+    return Group((Block(runs, REMARK, Role.FOOTER),), 0.0)
+
+
+def _gate(gate: Gate) -> Iterator[Block]:
+    runs = (Run(f"{gate.asks}: "), Run(gate.stands, Weight.BOLD))
+    yield Block(runs, BODY, indent=5.0, before=0.8, lead=gate.letter)
+    left = len(gate.because) - MOST_TOLD
+    more = (f"and {left} more",) if left > 0 else ()
+    for each in (*gate.because[:MOST_TOLD], *more):
+        yield Block(plain(each), BODY, indent=5.0, before=0.4)
+
+
+def _note() -> list[Block]:
+    return [Block(plain(PLACEHOLDER), REMARK, Role.NOTE, before=0.8)]
+
+
+def _departure(of: FirstDeparture) -> Iterator[Block]:
+    said = (("Shown", of.shown), ("Done", of.done), ("Pathway", of.line), ("Why", of.why))
+    for label, text in said:
+        if text:
+            yield Block((Run(f"{label}: ", Weight.MEDIUM), Run(text)), BODY, before=0.6)
+    if of.sources:
+        yield Block(plain("; ".join(of.sources)), REMARK, Role.NOTE, before=0.6)
+
+
+def _row(row: RoleRow, most: int) -> Block:
+    said = "; ".join(row.said[:most]) or "nothing written down"
+    left = len(row.said) - most
+    more = f"; and {left} more" if left > 0 else ""
+    return Block((Run(f"{row.role}: ", Weight.MEDIUM), Run(said + more)), BODY, before=0.6)
+
+
+def _silent(of: DebriefContent) -> list[Block]:
+    if not of.silences:
+        return []
+    runs = (Run("Silent for over 8 s: ", Weight.MEDIUM), Run(", ".join(of.silences)))
+    return [Block(runs, BODY, before=0.6)]
+
+
+def _listed(said: Iterator[str] | Sequence[str]) -> list[Block]:
+    return [_item(each, "•") for each in said]
+
+
+def _item(text: str, lead: str, *, to_write: bool = False) -> Block:
+    return Block(plain(text), BODY, indent=4.0, before=0.6, lead=lead, to_write=to_write)
+
+
+def _owner() -> Block:
+    return Block(plain("Owner, by when:"), REMARK, Role.NOTE, indent=4.0, to_write=True)

@@ -1,0 +1,184 @@
+"""How doings, departures, harms and times are told in a debrief."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from chamberwise.engine.drill.aligning.align import Departure, How
+from chamberwise.engine.drill.aligning.pathway_net import Doing
+from chamberwise.engine.drill.debriefing.timeline import Said
+from chamberwise.engine.drill.entries import (
+    Asked,
+    Did,
+    Level,
+    Looked,
+    Milliseconds,
+    ReadBack,
+    Recognised,
+)
+from chamberwise.engine.drill.measures.harm import Broken, Harmful
+from chamberwise.engine.drill.run import Event
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.step import Line, PathwayId, Question
+from chamberwise.engine.model.words import FindingId, SourceId, ValueId
+from chamberwise.exports.record.cited import cited
+from chamberwise.exports.record.naming import act_title, finding_title, sentence
+
+HELP = {Level.NUDGED: "after a nudge", Level.MENU: "from a menu", Level.TOLD: "once told"}
+
+
+def clock(at: Milliseconds) -> str:
+    """Return a time since the drill began as minutes and seconds.
+
+    >>> clock(82_400)
+    '1:22'
+    """
+    minutes, seconds = divmod(at // 1000, 60)
+    return f"{minutes}:{seconds:02}"
+
+
+def lowered(text: str) -> str:
+    """Return text to stand within a sentence.
+
+    >>> lowered("Withdraw the tip"), lowered("OVD first")
+    ('withdraw the tip', 'OVD first')
+    """
+    return text if text[1:2].isupper() else text[:1].lower() + text[1:]
+
+
+@dataclass(frozen=True, slots=True)
+class Wording:
+    """Words for what happened in a drill of one pathway."""
+
+    library: Library
+    pathway: PathwayId
+
+    def act(self, act: str) -> str:
+        """Return the title of an act."""
+        return act_title(self.library.words(self.pathway), act)
+
+    def finding(self, finding: FindingId) -> str:
+        """Return the title of a finding."""
+        return finding_title(self.library.words(self.pathway), finding)
+
+    def look(self, finding: FindingId, saw: ValueId | None) -> str:
+        """Return a look with the sign that was shown."""
+        known = self.library.words(self.pathway).findings.get(finding)
+        value = known.value(saw or "") if known else None
+        shown = value.sign or value.label if value else "it could not be told"
+        return f"Look: {lowered(self.finding(finding))} ({lowered(shown)})"
+
+    def event(self, event: Event) -> str:
+        """Return what an event was."""
+        entry = event.entry
+        if isinstance(entry, Looked):
+            return self.look(entry.finding, entry.saw)
+        return self.act(entry.act)
+
+    def said(self, said: Said) -> str:
+        """Return what somebody did or said, with the help there was."""
+        match said:
+            case Did():
+                told = self.act(said.act)
+            case Looked():
+                told = self.look(said.finding, said.saw)
+            case Recognised():
+                told = f"Said aloud: “{said.typed}”" if said.typed else "Said what it is"
+            case Asked():
+                told = f"Asked {self.duty(said.of)}: {said.request}"
+            case ReadBack():
+                told = f"Read back: {said.request}"
+            case _:
+                told = f"Reported done: {said.request}"
+        help_given = HELP.get(getattr(said, "level", Level.RECALLED))
+        return f"{told} ({help_given})" if help_given else told
+
+    def duty(self, who: str) -> str:
+        """Return the title of a duty."""
+        duties = self.library.words(self.pathway).duties
+        return duties[who].title if who in duties else who
+
+    def doing(self, doing: Doing) -> str:
+        """Return what the pathway has somebody do."""
+        if doing.act is not None:
+            return self.act(doing.act)
+        return f"look: {lowered(self.finding(doing.looks_at or ''))}"
+
+    def line(self, doing: Doing) -> str:
+        """Return the pathway's own line of a doing, with whose it is."""
+        step = self.library.step(doing.place)
+        if isinstance(step, Question):
+            return f"Reader asks: {step.question}"
+        line = self._line(doing)
+        if line is None:
+            return self.doing(doing)
+        return f"{self.duty(line.who)} {'says' if line.said_aloud else 'does'}: {line.text}"
+
+    def _line(self, doing: Doing) -> Line | None:
+        step = self.library.step(doing.place)
+        lines: tuple[Line, ...] = getattr(step, "lines", ()) or getattr(step, "owed", ())
+        return None if doing.line is None else lines[doing.line]
+
+    def why(self, doing: Doing) -> str:
+        """Return why the step of a doing is there."""
+        return self.library.step(doing.place).why
+
+    def sources_of(self, doing: Doing) -> tuple[str, ...]:
+        """Return the sources of a doing's line, else of its step."""
+        line, step = self._line(doing), self.library.step(doing.place)
+        return self.sources((line.sources if line else ()) or step.sources)
+
+    def sources(self, names: tuple[SourceId, ...]) -> tuple[str, ...]:
+        """Return sources with how far each was followed."""
+        found = cited(self.library.words(self.pathway), names)
+        return tuple(f"{each.cite} [{each.mark_words}]" for each in found)
+
+    def departure(self, departure: Departure) -> str:
+        """Return a departure in a few words, with its time."""
+        when = departure.event or departure.then
+        at = f"{clock(when.entry.at)} " if when else ""
+        return f"{at}{self.departed(departure)}: {self.how(departure)}"
+
+    def departed(self, departure: Departure) -> str:
+        """Return what was done, or left out."""
+        if departure.event:
+            return self.event(departure.event)
+        return self.doing(departure.doing) if departure.doing else ""
+
+    def how(self, departure: Departure) -> str:
+        """Return in which way it departed, and where it belongs."""
+        then, after = departure.then, departure.after
+        before = f", before “{lowered(self.event(then))}”" if then else ""
+        behind = f" after “{lowered(self.event(after))}”" if after else " later"
+        match departure.how:
+            case How.LEFT_OUT:
+                return f"left out{before}"
+            case How.TOO_EARLY:
+                return f"too early; it belongs{behind}"
+            case How.TOO_LATE:
+                return f"too late; it belongs earlier{before}"
+            case How.AGAIN:
+                return "done once more than the pathway has it"
+            case How.BESIDES:
+                return "not in the pathway here"
+
+    def harm(self, harmful: Harmful) -> str:
+        """Return a harmful act with its time, the worst it may lead to, and the right way."""
+        first, *more = harmful.broken
+        luck = "; it was safe by luck, nobody had looked" if harmful.was_lucky else ""
+        also = f" {len(more)} more rule{'s' * (len(more) > 1)} broken with it." if more else ""
+        rule = first.rule
+        return (
+            f"{clock(harmful.event.entry.at)} {self.event(harmful.event)}{luck}. "
+            f"{rule.harm} Instead: {rule.instead}{also}"
+        )
+
+    def broken(self, harmful: Harmful) -> Iterator[str]:
+        """Yield every rule that was broken with its sources."""
+        for each in harmful.broken:
+            yield self._rule(each)
+
+    def _rule(self, broken: Broken) -> str:
+        sources = "; ".join(self.sources(broken.rule.sources))
+        return f"{sentence(broken.rule.title)} [{sources}]"

@@ -1,0 +1,81 @@
+"""From codes, wording rules and audit rules to explanations; examples of checks come from a file
+
+that is made out of the cases which the checks are tested with.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from functools import cache
+from importlib.resources import files
+
+from chamberwise.engine.checks.declared import declared
+from chamberwise.engine.checks.wording import RULES as WORDING
+from chamberwise.engine.checks.wording.rule import WordingRule
+from chamberwise.exports.audit.rule import Limit, Mark, Rule
+from chamberwise.exports.audit.rules.registry import RULES as AUDIT
+from chamberwise.exports.explaining.content import Explained
+
+CHECK, WORDS, PRINT = "check", "check, wording", "print, audit"
+_MARKS = {
+    Mark.VERIFIED: "read",
+    Mark.MEMORY: "from memory",
+    Mark.COMMON_PRACTICE: "common practice",
+    Mark.COMPUTED: "computed",
+}
+
+
+@cache
+def explanations() -> dict[str, Explained]:
+    """Return every explanation by its code: checks, wording rules, audit rules."""
+    return {each.code: each for each in (*_checks(), *map(_wording, WORDING), *map(_audit, AUDIT))}
+
+
+def _checks() -> Iterator[Explained]:
+    text = files("chamberwise.protocols").joinpath("explained", "examples.json").read_text("utf-8")
+    examples = json.loads(text)
+    worded = {rule.slug for rule in WORDING}
+    for code in declared():
+        if code.slug not in worded:
+            example = examples[code.slug]
+            wrong, right = example["wrong"], example["right"]
+            severity = str(code.severity)
+            yield Explained(code.slug, CHECK, severity, code.title, code.why, wrong, right)
+
+
+def _wording(rule: WordingRule) -> Explained:
+    return Explained(
+        rule.slug,
+        WORDS,
+        str(rule.severity),
+        rule.title,
+        rule.why,
+        rule.wrong,
+        rule.right,
+        rule.source,
+    )
+
+
+def _audit(rule: Rule) -> Explained:
+    limit = rule.limit
+    wrong, right = _either_side(limit)
+    return Explained(
+        rule.id,
+        PRINT,
+        str(limit.severity),
+        rule.title,
+        f"The limit is {limit}.",
+        f"{wrong:g} {limit.unit}",
+        f"{right:g} {limit.unit}",
+        f"{rule.source} ({_MARKS.get(rule.mark, str(rule.mark))})",
+    )
+
+
+def _either_side(limit: Limit) -> tuple[float, float]:
+    """Return a value that the limit reports and one that it lets pass, both as near as is plain."""
+    bounds = [each for each in (limit.error, limit.warning, limit.note) if each is not None]
+    strictest = max(bounds) if limit.is_floor else min(bounds)
+    loosest = min(bounds) if limit.is_floor else max(bounds)
+    apart = max(abs(loosest) / 10, 1)
+    return loosest - apart if limit.is_floor else loosest + apart, strictest

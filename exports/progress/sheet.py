@@ -1,0 +1,19 @@
+"""A record of drills as a sheet of one page; the same runs give the same bytes."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from chamberwise.exports.paper.sheet import Sheet
+from chamberwise.exports.printing.printing import LANGUAGE
+from chamberwise.exports.progress.content import ProgressContent
+from chamberwise.exports.progress.placing import record_page
+from chamberwise.exports.typesetting.compiling import to_pdf
+from chamberwise.exports.typesetting.measuring import Ruler
+
+
+def record_pdf(of: ProgressContent, on: date) -> bytes:
+    """Return the PDF of a record, dated. Raises `UnfitError`, `UnprintableError`."""
+    title = f"Record of drills: {of.title}"
+    page = record_page(of, Ruler())
+    return to_pdf(Sheet(title, f"Pathway {of.pathway}, {of.asked_on}", LANGUAGE, on, (page,)))

@@ -1,0 +1,1 @@
+"""The steps of a pathway as a spreadsheet, and back to the file of a pathway."""

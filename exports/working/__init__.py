@@ -1,0 +1,1 @@
+"""Workings told: as text, for programs, for a spreadsheet and for a calendar."""

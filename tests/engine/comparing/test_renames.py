@@ -1,0 +1,61 @@
+"""A step under another name is the same step; a name alone changes nothing that a team meets."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from chamberwise.engine.comparing.behaviour import Alike, behaviour
+from chamberwise.engine.comparing.change import Kind, Rating
+from chamberwise.engine.comparing.changes import changes_of_pathway
+from chamberwise.engine.comparing.renames import in_new_names, renames
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.step import Line
+from hypothesis import given
+
+from tests.mutants.small import FILL, small
+from tests.support.strategies import libraries
+
+
+def called_otherwise(pathway: Pathway, names: dict[str, str]) -> Pathway:
+    library = Library(small().shared, {pathway.id: pathway})
+    return in_new_names(library, {pathway.id: names}).pathways[pathway.id]
+
+
+def test_renamed_steps_are_found_again() -> None:
+    one = small().pathways["one"]
+    names = {"look": "look-here", "fill": "fill-up", "closed": "shut"}
+    new = called_otherwise(one, names)
+    assert renames(one, new) == names
+    found = [*changes_of_pathway(in_new_names(small(), {"one": names}).pathways["one"], new, names)]
+    assert {each.kind for each in found} == {Kind.RENAMED}
+    assert {each.rating for each in found} == {Rating.EDITORIAL}
+
+
+def test_a_step_renamed_and_reworded_is_told_by_its_place() -> None:
+    one = small().pathways["one"]
+    new = called_otherwise(one, {"fill": "fill-up"})
+    lines = (Line("surgeon", "Do fill  it.", act="fill"), *FILL.lines[1:])
+    reworded = replace(new.steps["fill-up"], lines=lines)
+    new = replace(new, steps={**new.steps, "fill-up": reworded})
+    assert renames(one, new) == {"fill": "fill-up"}
+
+
+def test_a_step_that_does_something_else_is_another_step() -> None:
+    one = small().pathways["one"]
+    new = called_otherwise(one, {"fill": "fill-up"})
+    other = replace(new.steps["fill-up"], lines=(Line("surgeon", "Do hold.", act="hold"),))
+    new = replace(new, steps={**new.steps, "fill-up": other})
+    assert renames(one, new) == {}
+
+
+@given(libraries())
+def test_names_alone_change_nothing_that_a_team_meets(library: Library) -> None:
+    names = {
+        name: {step: f"x-{step}" for step in pathway.steps}
+        for name, pathway in library.pathways.items()
+    }
+    renamed = in_new_names(library, names)
+    assert isinstance(behaviour((library, "p0"), (renamed, "p0")), Alike)
+    found = renames(library.pathways["p0"], renamed.pathways["p0"])
+    assert all(found[step] == f"x-{step}" for step in found)

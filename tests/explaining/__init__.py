@@ -1,0 +1,1 @@
+"""The examples that `explain` shows, made out of the cases that the checks are tested with."""

@@ -1,0 +1,69 @@
+"""What stands against approving a pathway or a unit's sheet over it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from datetime import date
+
+from chamberwise.engine.approval.choosing import open_choices
+from chamberwise.engine.approval.people import is_one_of
+from chamberwise.engine.checks.before_proof import check_before_proof
+from chamberwise.engine.checks.evidence import edited_since_approval, not_approved
+from chamberwise.engine.checks.run import check_files
+from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.diagnostics.text import place
+from chamberwise.engine.model.pathway import Pathway, Status
+from chamberwise.engine.model.step import PathwayId
+from chamberwise.engine.proof.prove import prove
+from chamberwise.engine.proof.verdict import Holds, Violated
+from chamberwise.engine.reading.library import Loaded
+
+_TO_BE_SETTLED = (edited_since_approval.CODE.slug, not_approved.CODE.slug)
+
+
+def reasons_against(
+    loaded: Loaded, pathway: PathwayId, files: Sequence[str], by: str, on: date
+) -> list[str]:
+    """Return every reason against an approval, each with what to do; none where it may stand."""
+    own = loaded.library.pathways[pathway]
+    local = loaded.library.local_to(pathway)
+    covers = local.covers if local else (pathway,)
+    found = [*_of_head(own, by, on)]
+    found += [
+        f"`{choice.id}` is not chosen ({choice.title}): choose one of its positions."
+        for choice in open_choices(loaded.library, pathway)
+    ]
+    shown = dict.fromkeys((*files, *(loaded.file_of[name] for name in covers)))
+    found += [_told(each) for each in check_files(loaded, shown, on) if _weighs(each)]
+    for name in covers:
+        found += _unproved(loaded, name, on)
+    return list(dict.fromkeys(found))
+
+
+def _of_head(pathway: Pathway, by: str, on: date) -> Iterator[str]:
+    if is_one_of(by, pathway.authors):
+        yield f"{by} is among the authors: let somebody else approve it."
+    if "." in pathway.edition:
+        whole = int(pathway.edition.split(".")[0]) + 1
+        yield f"edition {pathway.edition} is a draft's: write `edition: {whole}`."
+    if pathway.status in (Status.SUPERSEDED, Status.WITHDRAWN):
+        yield f"its status is `{pathway.status}`: what is out of use is not approved."
+    if pathway.review_by < on:
+        yield f"its review was due by {pathway.review_by.isoformat()}: review it first."
+
+
+def _weighs(problem: Problem) -> bool:
+    return problem.severity is Severity.ERROR and problem.code not in _TO_BE_SETTLED
+
+
+def _told(problem: Problem) -> str:
+    return f"{place(problem.file, problem.span)}: {problem.message}. {problem.advice}"
+
+
+def _unproved(loaded: Loaded, pathway: PathwayId, on: date) -> Iterator[str]:
+    for problem in check_before_proof(loaded, pathway, on):
+        yield _told(problem)
+    for verdict in prove(loaded.library, pathway).verdicts:
+        if not isinstance(verdict, Holds):
+            word = "is broken" if isinstance(verdict, Violated) else "is unproven"
+            yield f"a safety rule {word} in `{pathway}`: {verdict.rule.title}. `prove` shows how."

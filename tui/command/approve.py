@@ -1,0 +1,104 @@
+"""`chamberwise approve`: writes into a file who approved it, once nothing is against it."""
+
+from __future__ import annotations
+
+from argparse import Namespace, _SubParsersAction
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from chamberwise.tui.command.finding_files import Asked, UnusableError, add_library, asked
+from chamberwise.tui.command.output import product, talk
+from chamberwise.tui.command.status import Status
+from chamberwise.tui.command.typed import day
+
+if TYPE_CHECKING:
+    from chamberwise.engine.reading.library import File
+
+EXAMPLE = """example:
+  chamberwise approve our-unit.yaml --by "Dr A. Example, clinical lead"
+  chamberwise approve my-pathway.yaml --by "Clinical lead" --on 2026-11-28
+
+The approver is not among the authors, every choice is made, no check finds an
+error, every safety rule holds or is switched off by name, and the edition is a
+whole number. What was approved is written down as a digest: after any later
+edit the file counts as a draft again.
+"""
+
+
+def add_parser(commands: _SubParsersAction[Any]) -> None:
+    """Say what may be typed."""
+    parser = commands.add_parser("approve", help="record who approved it", epilog=EXAMPLE)
+    parser.add_argument("name", metavar="ID or FILE", help="a pathway or a unit's local sheet")
+    parser.add_argument("--by", required=True, metavar="NAME", help="who approves it, with office")
+    parser.add_argument("--on", type=day, metavar="DATE", help="when; left out: today")
+    add_library(parser)
+    parser.set_defaults(run=run)
+
+
+def run(arguments: Namespace) -> int:
+    """Approve, or say everything that is against it."""
+    today = date.today()
+    on = arguments.on or today
+    by = " ".join(arguments.by.split())
+    if not by or not by.isprintable():
+        raise UnusableError('Say who approves it: --by "NAME, OFFICE".')
+    if on > today:
+        raise UnusableError(f"{on.isoformat()} is still to come. An approval has a day that was.")
+    found = asked((arguments.name,), arguments.library)
+    file = found.under.sheet if found.under else found.loaded.files[found.shown[0]]
+    _refuse_unreadable(found)
+    against = [*_against(found, by, on)]
+    if against:
+        for each in against:
+            talk(f"- {each}")
+        talk(f"{file.shown_as} is not approved, and nothing was written.")
+        return Status.FINDINGS
+    _write(found, file, by, on)
+    product(file.shown_as)
+    talk(f"Approved by {by} on {on.isoformat()}. Any later edit makes it a draft again.")
+    return Status.CLEAN
+
+
+def _refuse_unreadable(found: Asked) -> None:
+    from chamberwise.tui.walkable import problems_in_the_way
+
+    told = problems_in_the_way(found.loaded, found.shown[0])
+    if told:
+        raise UnusableError(told)
+
+
+def _against(found: Asked, by: str, on: date) -> list[str]:
+    """Return every reason against the approval, each with what to do."""
+    from chamberwise.tui.approving import reasons_against
+
+    talk("Checking and proving first. This may take a minute.")
+    return reasons_against(found.loaded, found.pathways[0], found.checked, by, on)
+
+
+def _write(found: Asked, file: File, by: str, on: date) -> None:
+    from chamberwise.engine.approval.recording import UnwritableError, with_approval
+    from chamberwise.engine.approval.sealing import seal_of
+    from chamberwise.engine.store.whole_file import write_bytes_whole
+
+    path = Path(file.shown_as)
+    seal = seal_of(found.loaded.library, found.pathways[0])
+    try:
+        mark = b"\xef\xbb\xbf" if path.read_bytes().startswith(b"\xef\xbb\xbf") else b""
+        text = with_approval(file.text, file.tree, by, on, seal)
+        _refuse_misread(text, file)
+        write_bytes_whole(path, mark + text.encode())
+    except UnwritableError as error:
+        raise UnusableError(f"{file.shown_as} cannot take the approval. {error}") from error
+    except OSError as error:
+        raise UnusableError(f"{file.shown_as} cannot be written: {error.strerror}.") from error
+
+
+def _refuse_misread(text: str, file: File) -> None:
+    """Refuse to write what would not be read as the same file with an approval."""
+    from chamberwise.engine.approval.recording import UnwritableError
+    from chamberwise.engine.reading.library import read_text
+
+    again = read_text(text, file.shown_as)
+    if again.problems or not (again.pathway or again.sheet):
+        raise UnwritableError("Write each key of its head on a line of its own.")

@@ -1,0 +1,90 @@
+"""`chamberwise compare`: what changed in meaning between two versions, and what that touches."""
+
+from __future__ import annotations
+
+from argparse import Namespace, _SubParsersAction
+from datetime import date
+from typing import TYPE_CHECKING, Any
+
+from chamberwise.tui.command.finding_files import UnusableError, add_library
+from chamberwise.tui.command.output import product, product_json, talk
+from chamberwise.tui.command.status import Status
+from chamberwise.tui.command.typed import add_on
+from chamberwise.tui.command.versions import Side, beside_each_other, side
+
+if TYPE_CHECKING:
+    from chamberwise.exports.comparing.content import ComparisonShown
+
+EXAMPLE = """example:
+  chamberwise compare anterior-vitrectomy my-vitrectomy.yaml
+  chamberwise compare HEAD~1:my-pathway.yaml my-pathway.yaml
+  chamberwise compare HEAD~1:my-pathway.yaml my-pathway.yaml --log
+  chamberwise compare old-library/ new-library/ --format json
+
+exit status: 0 the same in meaning, 1 different, 2 cannot be compared
+"""
+
+
+def add_parser(commands: _SubParsersAction[Any]) -> None:
+    """Say what may be typed."""
+    parser = commands.add_parser(
+        "compare", help="what changed in meaning, and what it touches", epilog=EXAMPLE
+    )
+    what = "a pathway's ID, a file, a folder, or REVISION:PATH in a git checkout"
+    parser.add_argument("old", metavar="OLD", help=what)
+    parser.add_argument("new", metavar="NEW", help="likewise")
+    parser.add_argument("--format", choices=("text", "json"), default="text")
+    parser.add_argument(
+        "--log", action="store_true", help="as an entry of a change log, dated by the new version"
+    )
+    add_on(parser)
+    add_library(parser)
+    parser.set_defaults(run=run)
+
+
+def run(arguments: Namespace) -> int:
+    """Compare and tell, the gravest changes first."""
+    from chamberwise.exports.comparing.log import entry
+    from chamberwise.exports.comparing.machine import comparison_values
+    from chamberwise.exports.comparing.text import comparison_text, what_it_means
+
+    old, new = side(arguments.old, arguments.library), side(arguments.new, arguments.library)
+    pairs = beside_each_other(old, new)
+    today = arguments.on or date.today()
+    shown = [_compared(old, new, pair, today) for pair in pairs]
+    alone = _alone(old, new)
+    if arguments.log:
+        product("\n\n".join(entry(each) for each in shown if each.changes))
+    elif arguments.format == "json":
+        product_json({**comparison_values(shown), "pathways": alone})
+    else:
+        for each in shown:
+            product(comparison_text(each) + "\n")
+        for name, what in alone.items():
+            product(f"{name}: the pathway {what}.\n")
+        product(what_it_means())
+    is_same = not alone and not any(each.changes for each in shown)
+    return Status.CLEAN if is_same else Status.FINDINGS
+
+
+def _compared(old: Side, new: Side, pair: tuple[str, str], today: date) -> ComparisonShown:
+    from chamberwise.engine.comparing.compare import Version, compare
+    from chamberwise.engine.store.home import register_path
+    from chamberwise.engine.store.register_file import RegisterError, read
+    from chamberwise.exports.comparing.extract import comparison_shown
+
+    talk(f"Comparing `{pair[1]}`: both versions are walked and proved where they differ.")
+    try:
+        register = read(register_path())
+    except RegisterError as error:
+        raise UnusableError(str(error)) from error
+    versions = Version(old.loaded, pair[0]), Version(new.loaded, pair[1])
+    return comparison_shown(compare(*versions, register, today), today)
+
+
+def _alone(old: Side, new: Side) -> dict[str, str]:
+    """Return the pathways that one library has and the other has not."""
+    if not (old.is_library and new.is_library):
+        return {}
+    gone = {name: "is gone" for name in old.pathways if name not in new.pathways}
+    return gone | {name: "is new" for name in new.pathways if name not in old.pathways}

@@ -1,0 +1,86 @@
+"""`drill --plan` and `drill --next`: what covers a pathway, and which drill comes next."""
+
+from __future__ import annotations
+
+import random
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import contextmanager
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from chamberwise.tui.command.finding_files import UnusableError
+from chamberwise.tui.command.output import product, talk
+from chamberwise.tui.command.status import Status
+
+if TYPE_CHECKING:
+    from chamberwise.engine.model.drill import DrillBook, Opening
+    from chamberwise.engine.model.words import ActId
+    from chamberwise.engine.reading.library import Loaded
+    from chamberwise.engine.store.runs import Runs
+
+TRIES = 1_000
+"""Seeds looked at for one that begins at the stage wanted."""
+
+
+def show_plan(loaded: Loaded, pathway: str) -> int:
+    """Print the fewest drills found that walk every answer of a pathway."""
+    from chamberwise.engine.drill.coverage.plan import plan
+    from chamberwise.engine.store.home import runs_path
+    from chamberwise.exports.coverage.text import plan_text
+
+    with _runs(runs_path()) as runs:
+        met = runs.met(pathway) if runs else frozenset()
+    product(plan_text(loaded.library, plan(loaded.library, pathway), met).rstrip("\n"))
+    return Status.CLEAN
+
+
+def next_seed(book: DrillBook) -> int:
+    """Return a seed whose drill begins where least is known of how critical acts go."""
+    from chamberwise.engine.drill.coverage.teaching import teaching
+    from chamberwise.engine.drill.generate import opening_of
+    from chamberwise.engine.store.home import runs_path
+    from chamberwise.tui.rehearsing import SEEDS
+
+    contexts = _contexts(book)
+    with _runs(runs_path()) as runs:
+        tallies = runs.tallies(book.pathway) if runs else {}
+    wanted = teaching(tallies, contexts)[0].context
+    drawn = (random.randrange(SEEDS) for _ in range(TRIES))
+    found = next((seed for seed in drawn if _stage(opening_of(book, seed)) == wanted), None)
+    if found is None:
+        raise UnusableError(f"No drill of `{book.pathway}` begins at `{wanted}`.")
+    where = f" at `{wanted}`" if wanted else ""
+    talk(f"Chosen for what is not known yet{where}. No judgement of anybody lies in it.")
+    return found
+
+
+def _contexts(book: DrillBook) -> Mapping[str, Sequence[ActId]]:
+    acts = tuple(each.act for each in book.critical)
+    return {_stage(opening): acts for opening in book.openings}
+
+
+def _stage(opening: Opening) -> str:
+    from chamberwise.engine.drill.remembering.remembered import STAGE
+
+    return dict(opening.known).get(STAGE, "")
+
+
+@contextmanager
+def _runs(path: Path) -> Iterator[Runs | None]:
+    """Open the store to be read where there is one."""
+    from chamberwise.engine.store.runs import Runs
+    from chamberwise.engine.store.runs_file import RunsError
+
+    if not path.exists():
+        yield None
+        return
+    try:
+        runs = Runs(path, to_read=True)
+    except RunsError as error:
+        talk(error.args[0])
+        yield None
+        return
+    try:
+        yield runs
+    finally:
+        runs.close()

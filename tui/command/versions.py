@@ -1,0 +1,99 @@
+"""From what was typed to the two sides of a comparison, and which pathways stand beside which."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from chamberwise.tui.command.finding_files import UnusableError, asked, shipped
+from chamberwise.tui.command.revision import (
+    as_revision,
+    file_at,
+    folder_of,
+    has_vocabulary,
+    is_folder,
+    library_at,
+)
+
+if TYPE_CHECKING:
+    from chamberwise.engine.reading.library import File, Loaded
+    from chamberwise.tui.command.revision import Revision
+
+
+@dataclass(frozen=True, slots=True)
+class Side:
+    """One side: a library, and the pathways of it that are meant."""
+
+    typed: str
+    loaded: Loaded
+    pathways: tuple[str, ...]
+    is_library: bool
+    """Whether a whole library was meant."""
+
+
+def side(typed: str, library: Path | None) -> Side:
+    """Return one side: a folder, a file, a pathway of the library, or a revision's file or folder.
+
+    A file that lies beside a folder of shared words is read with it; any other with the library.
+    """
+    revision = as_revision(typed)
+    if revision is not None:
+        return _at_revision(typed, revision, library)
+    path = Path(typed)
+    if path.is_dir():
+        found = asked((), path)
+        _refuse_unread(found.loaded, found.shown)
+        return Side(typed, found.loaded, tuple(found.loaded.library.pathways), is_library=True)
+    beside = path.parent if (path.parent / "vocabulary").is_dir() else None
+    found = asked((typed,), beside if path.is_file() and beside else library)
+    _refuse_unread(found.loaded, found.shown)
+    return Side(typed, found.loaded, found.pathways, is_library=False)
+
+
+def _at_revision(typed: str, revision: Revision, library: Path | None) -> Side:
+    from chamberwise.engine.reading.library import assemble
+
+    if is_folder(revision):
+        loaded = assemble(library_at(revision))
+        _refuse_unread(loaded, tuple(loaded.files))
+        return Side(typed, loaded, tuple(loaded.library.pathways), is_library=True)
+    file = file_at(revision)
+    folder = folder_of(revision)
+    beside = library_at(folder) if has_vocabulary(folder) else _files_of(library or shipped())
+    others = [each for each in beside if each.shown_as != file.shown_as]
+    loaded = assemble([*others, file])
+    _refuse_unread(loaded, (file.shown_as,))
+    names = (file.pathway.id,) if file.pathway else ()
+    return Side(typed, loaded, names, is_library=False)
+
+
+def _files_of(folder: Path) -> list[File]:
+    return list(asked((), folder).loaded.files.values())
+
+
+def _refuse_unread(loaded: Loaded, shown: tuple[str, ...]) -> None:
+    """Raise with every problem of form: what could not be read cannot be compared."""
+    from chamberwise.engine.diagnostics.text import problem_text
+
+    words = [file.shown_as for file in loaded.vocabulary]
+    told = [
+        problem_text(problem, loaded.texts)
+        for name in dict.fromkeys((*shown, *words))
+        if not loaded.files[name].is_whole
+        for problem in loaded.files[name].problems
+    ]
+    if told:
+        raise UnusableError("\n\n".join([*told, "What cannot be read cannot be compared."]))
+
+
+def beside_each_other(old: Side, new: Side) -> tuple[tuple[str, str], ...]:
+    """Return the pathways to compare: by name, or the one with the one where each side has one."""
+    if len(old.pathways) == len(new.pathways) == 1:
+        return ((old.pathways[0], new.pathways[0]),)
+    wanted = [name for name in old.pathways if name in new.pathways]
+    if not wanted:
+        raise UnusableError(
+            f"{old.typed} and {new.typed} have no pathway in common: nothing can be compared."
+        )
+    return tuple((name, name) for name in wanted)

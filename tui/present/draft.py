@@ -1,0 +1,178 @@
+"""What is shown of a file while it is written: problems, steps, rules, and the chart in words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+
+from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.diagnostics.text import problem_text
+from chamberwise.engine.graph.targets import Target, all_targets, targets
+from chamberwise.engine.model.library import Place
+from chamberwise.engine.model.pathway import Pathway
+from chamberwise.engine.model.step import Action, Outcome, Step
+from chamberwise.exports.record.naming import duty_title, line_voice, step_name
+from chamberwise.exports.wall.extract import wall_chart
+from chamberwise.exports.wall.text import text as wall_text
+from chamberwise.tui.drafting import Draft
+from chamberwise.tui.examining import Examined
+from chamberwise.tui.present.checker import checker_rows, in_short
+from chamberwise.tui.present.parts import GAP, Part, Tone
+
+NOTHING_WRONG = "No problem found so far."
+NO_CHART = "There is no chart to show: the file has no `wall chart:`, or is not whole yet."
+_TONES = {Severity.ERROR: Tone.DANGER, Severity.WARNING: Tone.WARNING}
+
+
+class View(StrEnum):
+    """What the rows are."""
+
+    PROBLEMS = "problems"
+    STEPS = "steps"
+    RULES = "rules"
+    CHART = "chart"
+
+
+@dataclass(frozen=True, slots=True)
+class DraftRow:
+    """One row, and what is told of it; `name` outlives a save, so that the choice stays."""
+
+    name: str
+    word: str
+    text: str
+    told: tuple[Part, ...]
+    tone: Tone = Tone.PLAIN
+
+
+def rows_of(view: View, draft: Draft, found: Examined) -> tuple[DraftRow, ...]:
+    """Return the rows of a view."""
+    match view:
+        case View.PROBLEMS:
+            return tuple(_problems(draft, found)) or (_nothing(NOTHING_WRONG),)
+        case View.STEPS:
+            return tuple(_steps(draft, found)) or (_nothing("No step could be read."),)
+        case View.RULES:
+            rows = checker_rows(found, draft.loaded.texts)[1:]
+            told = (DraftRow(row.text, row.word, row.text, row.told, row.tone) for row in rows)
+            return tuple(told) or (_nothing("No rule binds it."),)
+        case View.CHART:
+            return (DraftRow("chart", "chart", "the wall chart in words", tuple(_chart(draft))),)
+
+
+def _nothing(text: str) -> DraftRow:
+    return DraftRow("", "", text, ())
+
+
+def _problems(draft: Draft, found: Examined) -> Iterator[DraftRow]:
+    for problem in found.problems:
+        line = f"{problem.span.line}" if problem.span else "-"
+        told = [*_told(problem, draft), GAP, *around(draft, _step_of(problem))]
+        name = f"{problem.code} {problem.pointer}"
+        tone = _TONES.get(problem.severity, Tone.PLAIN)
+        text = f"{problem.severity}: {problem.message}"
+        yield DraftRow(name, line, text, tuple(told), tone)
+
+
+def _told(problem: Problem, draft: Draft) -> Iterator[Part]:
+    for line in problem_text(problem, draft.loaded.texts).split("\n"):
+        indent = len(line) - len(line.lstrip())
+        yield Part(line[indent:], line[:indent])
+
+
+def _step_of(problem: Problem) -> str:
+    pointer = problem.pointer
+    return str(pointer[1]) if len(pointer) > 1 and pointer[0] == "steps" else ""
+
+
+def _steps(draft: Draft, found: Examined) -> Iterator[DraftRow]:
+    pathway = draft.pathway
+    for step in pathway.steps.values() if pathway else ():
+        own = [each for each in found.problems if _step_of(each) == step.id]
+        span = draft.file.tree.span(("steps", step.id), at_key=True)
+        told = [*around(draft, step.id), GAP, *_said(draft, step)]
+        for problem in own:
+            told += [GAP, *_told(problem, draft)]
+        tone = min((_TONES.get(each.severity, Tone.PLAIN) for each in own), default=Tone.PLAIN)
+        count = f" ({len(own)} to look at)" if own else ""
+        line = str(span.line) if span else "-"
+        yield DraftRow(step.id, line, f"{step.id}{count}", tuple(told), tone)
+
+
+def around(draft: Draft, name: str) -> list[Part]:
+    """Return what leads to a step, the step, and where it leads."""
+    pathway = draft.pathway
+    if pathway is None or name not in pathway.steps:
+        return []
+    into = [(step, target) for step, target in all_targets(pathway) if target.step == name]
+    parts = [Part("Around this step", "", Tone.MARK)]
+    if pathway.start == name:
+        parts.append(Part("walks begin here", "  "))
+    for step, target in into:
+        parts.append(Part(f"{step.id}{_on(target)} ->", "  ", hang=4))
+    parts.append(Part(_named(draft, pathway, name), "> ", Tone.STRONG, hang=4))
+    for target in targets(pathway.steps[name]):
+        known = target.step in pathway.steps
+        shown = _named(draft, pathway, target.step) if known else f"{target.step} (not there)"
+        label = f"[{target.label}] " if target.label else ""
+        parts.append(Part(shown, f"    {label}-> ", hang=8))
+    return parts
+
+
+def _on(target: Target) -> str:
+    return f" [{target.label}]" if target.label else ""
+
+
+def _named(draft: Draft, pathway: Pathway, name: str) -> str:
+    try:
+        return f"{name}: {step_name(draft.loaded.library, Place(pathway.id, name))}"
+    except KeyError:  # a word it speaks of is not defined yet
+        return name
+
+
+def _said(draft: Draft, step: Step) -> Iterator[Part]:
+    words = draft.pathway.words.over(draft.loaded.library.shared) if draft.pathway else None
+    lines = step.lines if isinstance(step, Action) else ()
+    lines = step.owed if isinstance(step, Outcome) else lines
+    for caution in step.cautions:
+        yield Part(f"{caution.harm} {caution.instead}", f"{caution.signal.upper()}: ", hang=2)
+    for line in lines:
+        who = duty_title(words, line.who) if words else line.who
+        yield Part(line.text, f"{who} {line_voice(line)}: ", hang=2)
+    if step.why:
+        yield Part(step.why, "Why: ", hang=2)
+
+
+def _chart(draft: Draft) -> Iterator[Part]:
+    pathway = draft.pathway
+    if pathway is None or pathway.wall_chart is None or not draft.file.is_whole:
+        yield Part(NO_CHART)
+        return
+    try:
+        chart = wall_text(wall_chart(draft.loaded.library, pathway.id))
+    except KeyError as error:  # a name that nothing bears; the problems say which
+        yield Part(f"The chart speaks of {error}, which is not there.")
+        return
+    for line in chart.splitlines():
+        indent = len(line) - len(line.lstrip())
+        yield Part(line[indent:], line[:indent])
+
+
+def page(rows: tuple[DraftRow, ...], chosen: int) -> list[Part]:
+    """Return rows as paragraphs, the chosen one marked."""
+    widest = max((len(row.word) for row in rows), default=0)
+    parts = []
+    for at, row in enumerate(rows):
+        lead = f"{'>' if at == chosen else ' '} {row.word:>{widest}}  "
+        tone = Tone.STRONG if at == chosen else Tone.PLAIN
+        parts.append(Part(row.text, lead, tone, row.tone, answer=str(at), hang=len(lead)))
+    return parts
+
+
+def state_of(found: Examined, *, is_checked: bool) -> str:
+    """Return how it stands, in a few words: problems, then the proof."""
+    counts = [(sum(p.severity is kind for p in found.problems), kind) for kind in Severity]
+    told = [f"{count} {kind}{'s' if count > 1 else ''}" for count, kind in counts if count]
+    problems = ", ".join(told) or ("clean" if is_checked else "no error yet")
+    proof = f"proof {in_short(found)}" if is_checked else "checking"
+    return f"{problems}; {proof}"
