@@ -35,6 +35,8 @@ def drill_of(setting: Setting, pathway: str) -> Rehearsal:
         raise NoDrillError(str(error)) from error
     now = setting.clock()
     folder = drills_folder()
-    rehearsal = rehearse(loaded, drills, scenario, Mode.REHEARSE, now, stopwatch(), folder)
+    rehearsal = rehearse(
+        loaded, drills, scenario, Mode.REHEARSE, now, stopwatch(), folder, waits=True
+    )
     rehearsal.debriefing = Debriefing(setting.clock, runs_path())
     return rehearsal

@@ -69,13 +69,16 @@ class Rehearsal:
     """One drill and the file it is kept in. `path` is `None` where it is not kept."""
 
     drill: Drill
-    stopwatch: Stopwatch
+    watch: Stopwatch
     path: Path | None
     written: int = 0
+    is_waiting: bool = False
+    """Whether the brief is still being read; no time goes by until `start`."""
     lost: str = ""
     options: tuple[Option, ...] = ()
     """What a number typed picks."""
     last_seen: tuple[str, ...] = ()
+    _started: Milliseconds = 0
     debriefing: Callable[[Drill], list[Part]] = ending
     """What is said once it is over."""
     _debrief: list[Part] | None = None
@@ -83,6 +86,15 @@ class Rehearsal:
     """The words that the options are to settle; none where they are a menu."""
     _held: ExitStack = field(default_factory=ExitStack)
     _is_held: bool = False
+
+    def stopwatch(self) -> Milliseconds:
+        """Return how long the drill has run."""
+        return 0 if self.is_waiting else self.watch() - self._started
+
+    def start(self) -> None:
+        """Let time go by from now on."""
+        if self.is_waiting:
+            self._started, self.is_waiting = self.watch(), False
 
     @property
     def is_over(self) -> bool:
@@ -99,7 +111,7 @@ class Rehearsal:
     @property
     def waits(self) -> Milliseconds | None:
         """How long until the clock brings something; `None` where it brings nothing more."""
-        due = next_due(self.drill)
+        due = None if self.is_waiting else next_due(self.drill)
         return None if due is None else max(0, due - self.stopwatch())
 
     def open(self, *, resumed_on: datetime | None = None) -> None:
@@ -111,10 +123,13 @@ class Rehearsal:
 
     def tick(self) -> list[Part]:
         """Return what the clock has brought."""
+        if self.is_waiting:
+            return []
         return self._taken(tick(self.drill, self.stopwatch()))
 
     def hear(self, text: str, first_key: Milliseconds | None = None) -> list[Part]:
         """Return what is said and seen of a line typed."""
+        self.start()
         brought = self.tick()
         if self.is_over:
             return brought

@@ -44,14 +44,19 @@ def rehearse(
     watch: Stopwatch,
     folder: Path | None,
     roles: tuple[str, ...] = ALONE,
+    *,
+    waits: bool = False,
 ) -> Rehearsal:
-    """Return a drill that has just begun, and keep it in a folder where one is given."""
+    """Return a drill that has just begun, and keep it in a folder where one is given.
+
+    With `waits` no time goes by until somebody has read the brief.
+    """
     pathway = scenario.pathway
     edition = loaded.library.pathways[pathway].edition
     digest = drill_digest(loaded, drills, pathway)
     began = Began(now, scenario.name, scenario.seed, pathway, edition, digest, mode, roles)
     path = new_drill_path(folder, pathway, now) if folder is not None else None
-    rehearsal = Rehearsal(begin_drill(scenario, began), watch, path)
+    rehearsal = Rehearsal(begin_drill(scenario, began), watch, path, is_waiting=waits)
     rehearsal.open()
     return rehearsal
 

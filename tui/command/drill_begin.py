@@ -50,6 +50,7 @@ def begun(ready: Ready, clock: HandSetClock | None) -> Rehearsal:
         clock or stopwatch(),
         drills_folder() if clock is None else None,
         roles,
+        waits=clock is None,
     )
 
 

@@ -17,6 +17,7 @@ Reader = Callable[[Milliseconds | None], "str | None"]
 
 WAITED = "\0"
 LEAVE = ("q", "quit")
+READ = "Enter when everybody has read this; then time goes by:"
 
 
 @dataclass
@@ -37,6 +38,12 @@ class DrillTalk:
     def talk(self) -> None:
         """Go on until the drill is over or left, or there is nothing more to read."""
         self.open()
+        if self.rehearsal.is_waiting:
+            self.paper.prompt(READ)
+            if self.read(None) is None:
+                self.leave()
+                return
+            self.rehearsal.start()
         while not self.rehearsal.is_over:
             self.paper.prompt(f"{clock_text(self.rehearsal.stopwatch())} >")
             typed = self.read(self.rehearsal.waits)

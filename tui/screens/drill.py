@@ -23,6 +23,7 @@ from textual.widgets import Input
 LOOKS_A_SECOND = 4
 LEAVE = ("q", "quit")
 PLACEHOLDER = "what you do, look at or say"
+READ = "Enter when you have read this; then time goes by"
 
 
 class DrillScreen(Screen[None]):
@@ -40,7 +41,8 @@ class DrillScreen(Screen[None]):
         self.title_line = TwoEnds(id="title")
         self.card = Prose(id="card")
         self.body = Scrolling(takes_arrows=False, more="more below: press Page Down")
-        self.field = Input(placeholder=PLACEHOLDER, select_on_focus=False)
+        placeholder = READ if rehearsal.is_waiting else PLACEHOLDER
+        self.field = Input(placeholder=placeholder, select_on_focus=False)
 
     def compose(self) -> ComposeResult:
         """Put what was said over what is seen now, and the line to type under both."""
@@ -90,6 +92,8 @@ class DrillScreen(Screen[None]):
 
     def action_say(self) -> None:
         """Say what was typed."""
+        self.rehearsal.start()
+        self.field.placeholder = PLACEHOLDER
         typed, first_key = self.field.value.strip(), self.first_key
         self.field.value = ""
         if typed.casefold() in LEAVE:

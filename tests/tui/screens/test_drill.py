@@ -98,3 +98,19 @@ async def test_the_line_to_type_and_the_keys_are_in_view(size: tuple[int, int]) 
         assert "never live care" in shown
         assert "F1 help me" in shown
         assert all(len(line) <= size[0] for line in shown.splitlines())
+
+
+async def test_no_time_goes_by_while_the_brief_is_read() -> None:
+    loaded, drills = shipped()
+    clock = HandSetClock()
+    scenario = scenario_of(loaded, drills, RUPTURE, 7, "fifth-of-six")
+    rehearsal = rehearse(loaded, drills, scenario, Mode.RUN, ON, clock, None, waits=True)
+    program = WalkProgram(Setting(loaded, lambda: ON, NOWHERE), rehearsal=rehearsal)
+    async with program.run_test(size=(80, 24)) as pilot:
+        await pilot.pause()
+        clock.set(60_000)
+        assert "Enter when you have read this" in seen(pilot)
+        assert rehearsal.stopwatch() == 0
+        await pilot.press("enter")
+        clock.set(61_000)
+        assert rehearsal.stopwatch() == 1_000
