@@ -9,6 +9,7 @@ from __future__ import annotations
 import json
 from typing import Any, TypeAlias
 
+from chamberwise.engine.brief.form import LIST, STOCK
 from chamberwise.engine.reading.form_pathway import PATHWAY
 from chamberwise.engine.reading.form_reviewed import REVIEWED
 from chamberwise.engine.reading.form_vocabulary import VOCABULARY
@@ -44,6 +45,8 @@ def schema_files() -> dict[str, str]:
         "pathway.schema.json": _text(schema(PATHWAY, "pathway")),
         "vocabulary.schema.json": _text(schema(VOCABULARY, "vocabulary")),
         "mutants.schema.json": _text(schema(REVIEWED, "mutants")),
+        "stock.schema.json": _text(schema(STOCK, "stock")),
+        "list.schema.json": _text(schema(LIST, "list")),
     }
 
 

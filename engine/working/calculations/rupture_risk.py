@@ -37,7 +37,9 @@ def work(given: Given, sheet: Sheet) -> None:
     )
     _points(given, sheet)
     sheet.remark(HALVED)
-    sheet.remark("It is for preparing a list, not for consent, for which the unit's own figures serve.")
+    sheet.remark(
+        "It is for preparing a list, not for consent, for which the unit's own figures serve."
+    )
     if given.word("recentred") == YES:
         sheet.remark("The lower baseline of 0.385 % is our own inference and unpublished.")
     if given.word("surgeon") == "staff-grade":

@@ -33,6 +33,7 @@ def test_nothing_else_lies_among_the_schemas() -> None:
 @pytest.mark.parametrize("path", SHIPPED, ids=lambda path: path.name)
 def test_every_shipped_file_names_its_schema_on_the_first_line(path: Path) -> None:
     kind = path.parent.name if path.parent != PROTOCOLS else "pathway"
+    kind = path.stem if kind == "demonstration" else kind
     found = MODELINE.fullmatch(path.read_text("utf-8").splitlines()[0])
     assert found
     assert (path.parent / found[1]).resolve() == PROTOCOLS / "schema" / f"{kind}.schema.json"
