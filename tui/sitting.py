@@ -13,6 +13,7 @@ from chamberwise.engine.reading.digest import digest
 from chamberwise.engine.reading.library import Loaded
 from chamberwise.engine.store.journal_file import InUseError, append, new_path, writing
 from chamberwise.engine.walk.walk import Walk, make, note, redo, resumed, set_out, undo
+from chamberwise.tui.present.figures import CaseGiven
 from chamberwise.tui.replaying import Broken
 
 Clock = Callable[[], datetime]
@@ -39,6 +40,8 @@ class Sitting:
     lost: str = ""
     broken: tuple[Broken, ...] = ()
     """Of a replay: the rules that it breaks."""
+    case: CaseGiven | None = None
+    """The case of a brief whose figures are shown where a step refers to a calculation."""
     records: list[Path] = field(default_factory=list)
     """The records saved of it at this keyboard; only those may be written anew."""
     _held: ExitStack = field(default_factory=ExitStack)

@@ -17,9 +17,11 @@ OF_THE_EYE = (
     "planned-lens",
     "white-to-white",
 )
+OF_THE_WALK = ("lens-type", "planned-a-constant", "new-a-constant")
+"""Of the lens that a walk comes to; its figures are shown there, and the brief has its own."""
 OF_THE_PATIENT = ("weight", "anaesthesia", "lidocaine-planned")
 OF_RISK = tuple(each.name for each in (*OF_ODDS, *OF_POINTS) if each.name not in OF_THE_EYE)
-FIELDS = (CASE, *OF_THE_EYE, *OF_THE_PATIENT, *OF_RISK)
+FIELDS = (CASE, *OF_THE_EYE, *OF_THE_WALK, *OF_THE_PATIENT, *OF_RISK)
 ALSO = {"al": "axial-length", "k": "keratometry", "rx": "target", "wtw": "white-to-white"}
 """Short names of the trade."""
 

@@ -27,6 +27,7 @@ from chamberwise.engine.checks.names import (
     file_name,
     leads_nowhere,
     never_used,
+    no_such_calculation,
     no_such_pathway,
     no_such_value,
     not_defined,
@@ -55,6 +56,7 @@ NAMES: tuple[Check, ...] = (
     not_defined.check,
     no_such_value.check,
     no_such_pathway.check,
+    no_such_calculation.check,
     redefined.check,
 )
 """Without these no walk is possible, so they come first and cost least."""

@@ -75,6 +75,8 @@ class _Step:
     cautions: tuple[Caution, ...] = ()
     bound: Bound | None = None
     plan: tuple[tuple[str, str], ...] = ()
+    work: tuple[str, ...] = ()
+    """Calculations that are worked here, by name."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -118,6 +118,7 @@ def _common(name: str, raw: Raw) -> dict[str, Any]:
         "cautions": tuple(_caution(each or {}) for each in raw.get("cautions", ())),
         "bound": bound,
         "plan": tuple(raw.get("plan", {}).items()),
+        "work": names(raw, "work"),
     }
 
 

@@ -11,6 +11,7 @@ from chamberwise.engine.reading.form_words import (
     CONDITION,
     EFFECT_KEYS,
     NAMES,
+    ONE_OR_MORE,
     SOURCES,
 )
 from chamberwise.engine.reading.shapes import (
@@ -37,6 +38,7 @@ _EVERY_STEP = {
     "cautions": Key(Items(CAUTION), "Harms to guard against, each with the right thing to do"),
     "at most": Key(COUNT, "How often a walk may enter the step"),
     "after that": Key(NAME, "The step to go to instead once the bound is reached"),
+    "work": Key(ONE_OR_MORE, "Calculations that are worked here, by name"),
     "plan": Key(Entries(TEXT), "What the table of cases says, by column"),
 }
 _GO_TO = Key(NAME, "The step that follows", required=True)

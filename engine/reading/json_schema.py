@@ -11,6 +11,7 @@ from typing import Any, TypeAlias
 
 from chamberwise.engine.reading.form_drill import DRILL, PHRASES, TRUTH
 from chamberwise.engine.reading.form_local import LOCAL_SHEET
+from chamberwise.engine.brief.form import LIST, STOCK
 from chamberwise.engine.reading.form_pathway import PATHWAY
 from chamberwise.engine.reading.form_reviewed import REVIEWED
 from chamberwise.engine.reading.form_vocabulary import VOCABULARY
@@ -51,6 +52,8 @@ def schema_files() -> dict[str, str]:
         "drill.schema.json": _text(schema(DRILL, "drill")),
         "truth.schema.json": _text(schema(TRUTH, "truth")),
         "phrases.schema.json": _text(schema(PHRASES, "phrases")),
+        "stock.schema.json": _text(schema(STOCK, "stock")),
+        "list.schema.json": _text(schema(LIST, "list")),
     }
 
 

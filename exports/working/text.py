@@ -86,6 +86,8 @@ def _table(table: Table) -> Iterator[str]:
         first, *rest = row
         yield from _wrapped(first, "  - ", "    ")
         for head, cell in zip(table.heads[1:], rest, strict=True):
+            if not cell:
+                continue
             yield from _wrapped(f"{head}: {cell}", "      ", "        ")
 
 

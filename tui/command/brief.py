@@ -155,19 +155,25 @@ def _tell(report: Report, is_wanted: bool) -> None:
         product("\n" + report_text(report).rstrip("\n"))
 
 
-def _listed(path: Path, arguments: Namespace) -> CaseList:
+def listed(path: Path) -> CaseList:
+    """Return the list of a file. Raises `UnusableError` with every problem of it."""
     from chamberwise.engine.brief.listing import read_list
 
     found = read_list(path)
     if found.listed is None:
         raise _unusable(found.problems, found.texts, "The list cannot be used so.")
+    return found.listed
+
+
+def _listed(path: Path, arguments: Namespace) -> CaseList:
+    found = listed(path)
     head = replace(
-        found.listed.head,
-        reader=arguments.reader or found.listed.head.reader,
-        takes_over=arguments.takes_over or found.listed.head.takes_over,
-        stop_word=arguments.stop_word or found.listed.head.stop_word,
+        found.head,
+        reader=arguments.reader or found.head.reader,
+        takes_over=arguments.takes_over or found.head.takes_over,
+        stop_word=arguments.stop_word or found.head.stop_word,
     )
-    return replace(found.listed, head=head)
+    return replace(found, head=head)
 
 
 def _stock(path: Path | None) -> Stock:

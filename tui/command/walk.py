@@ -15,6 +15,7 @@ from chamberwise.tui.command.status import Status
 
 if TYPE_CHECKING:
     from chamberwise.engine.reading.library import Loaded
+    from chamberwise.tui.present.figures import CaseGiven
     from chamberwise.tui.sitting import Sitting
 
 EXAMPLE = """example:
@@ -22,6 +23,7 @@ EXAMPLE = """example:
   chamberwise walk posterior-capsule-rupture --resume
   chamberwise walk my-pathway.yaml --plain --record walk.txt
   chamberwise walk my-pathway.yaml --answers answers.txt
+  chamberwise walk my-pathway.yaml --brief tuesday.csv --case A
   chamberwise walk --replay 2S45-JDTN-H4D8-AH
 
 an answers file has one answer a line: a number, an answer's name, or done;
@@ -57,6 +59,10 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     parser.add_argument(
         "--record", type=Path, metavar="FILE", help="save the record as FILE, .txt or .json"
     )
+    parser.add_argument(
+        "--brief", type=Path, metavar="LIST", help="a list whose case has its figures shown"
+    )
+    parser.add_argument("--case", metavar="LABEL", help="the case of the list, by its label")
     parser.set_defaults(run=run)
 
 
@@ -84,12 +90,31 @@ class Started:
 def run(arguments: Namespace) -> int:
     """Walk a pathway."""
     _check_record(arguments.record)
+    case = _case(arguments)
     loaded, pathway, sitting, remarks = _begun(arguments)
+    sitting.case = case
     started = Started(arguments.pathway or pathway, loaded, pathway, remarks, arguments)
     try:
         return _walk(started, sitting)
     finally:
         sitting.close()
+
+
+def _case(arguments: Namespace) -> CaseGiven | None:
+    """Return the case of a brief that was named. Raises `UnusableError` where there is none."""
+    if arguments.brief is None and arguments.case is None:
+        return None
+    if arguments.brief is None or arguments.case is None:
+        raise UnusableError("`--brief LIST` and `--case LABEL` go together.")
+    from chamberwise.tui.command.brief import listed
+    from chamberwise.tui.present.figures import CaseGiven
+
+    cases = listed(arguments.brief).cases
+    found = next((each for each in cases if each.label == arguments.case), None)
+    if found is None:
+        known = ", ".join(f"`{each.label}`" for each in cases)
+        raise UnusableError(f"The list has no case `{arguments.case}`. It has {known}.")
+    return CaseGiven(found.label, found.written)
 
 
 def _begun(arguments: Namespace) -> tuple[Loaded, str, Sitting, tuple[str, ...]]:

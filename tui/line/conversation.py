@@ -56,7 +56,7 @@ class Conversation:
         """The step stood on."""
         walk = self.sitting.walk
         way = trail(walk)
-        return step_view(walk, self.sitting.today, way[-1].answer if way else "")
+        return step_view(walk, self.sitting.today, way[-1].answer if way else "", self.sitting.case)
 
     def open(self) -> None:
         """Print the head of the walk and its first step."""

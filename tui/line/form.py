@@ -21,20 +21,27 @@ def asked_for(of: Calculation, typed: Mapping[str, str]) -> dict[str, str]:
     known = {found.name: text for name, text in typed.items() if (found := of.input(name))}
     known |= {name: text for name, text in typed.items() if of.input(name) is None}
     for each in of.inputs:
-        if each.name not in known and (text := _asked(each)):
+        if each.name in known:
+            continue
+        text = _asked(each)
+        if text is None:
+            talk("")
+            break
+        if text:
             known[each.name] = text
     return known
 
 
-def _asked(of: Input) -> str:
+def _asked(of: Input) -> str | None:
+    """Return what was typed, nothing where it is left out, `None` where there is no more."""
     talk(f"\n{of.name}: {of.meaning} ({takes(of)})")
     while True:
         sys.stderr.write(f"{of.symbol or of.name} = ")
         sys.stderr.flush()
         line = sys.stdin.readline()
         text = line.strip()
-        if not line or not text:
-            return ""
+        if not text:
+            return "" if line else None
         try:
             remarks = tried(of, text)
         except RefusedError as error:

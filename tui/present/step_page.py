@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from enum import IntEnum
 
+from chamberwise.exports.flow.holding import held
 from chamberwise.exports.record.content import Owed
 from chamberwise.tui.present.answers import AnswerView
 from chamberwise.tui.present.cautions import CautionView
 from chamberwise.tui.present.choice_page import choice_parts
+from chamberwise.tui.present.figures import FiguresView
 from chamberwise.tui.present.lines import DutyView
 from chamberwise.tui.present.parts import GAP, Part, Tone
 from chamberwise.tui.present.step_view import StepKind, StepView
@@ -148,7 +150,16 @@ def _owed(items: tuple[Owed, ...]) -> Iterator[Part]:
         yield Part(f"{item.who}: {item.what}{by_when}", "  [ ] ")
 
 
+def _figures(figures: FiguresView) -> Iterator[Part]:
+    yield Part(f"{figures.title} ({figures.command})", "Work: ")
+    if figures.of:
+        told = held("; ".join(figures.figures))
+        yield Part(f"{told}. Check by hand; never live care.", f"  {figures.of}: ", hang=4)
+
+
 def _details(view: StepView) -> Iterator[Part]:
+    for each in view.figures:
+        yield from _figures(each)
     if view.kit:
         yield Part("; ".join(view.kit), "To hand: ")
     if view.time_target is not None:

@@ -17,6 +17,7 @@ from chamberwise.exports.record.standing import marks
 from chamberwise.tui.present.answers import AnswerView, answers
 from chamberwise.tui.present.cautions import CautionView, cautions
 from chamberwise.tui.present.choices import ChoiceView, choices
+from chamberwise.tui.present.figures import CaseGiven, FiguresView, figures
 from chamberwise.tui.present.lines import DutyView, duties, kit
 from chamberwise.tui.present.sources import reasons
 
@@ -69,6 +70,7 @@ class StepView:
     why: str
     sources: tuple[Cited, ...]
     owed: tuple[Owed, ...]
+    figures: tuple[FiguresView, ...]
     last_answer: str
 
     def answer(self, typed: str) -> AnswerView | None:
@@ -81,8 +83,10 @@ class StepView:
         return None
 
 
-def step_view(walk: Walk, today: date, last_answer: str = "") -> StepView:
-    """Return the step a walk stands on."""
+def step_view(
+    walk: Walk, today: date, last_answer: str = "", case: CaseGiven | None = None
+) -> StepView:
+    """Return the step a walk stands on, with the figures of a case of the brief if there is one."""
     place = walk.state.place
     why, sources = reasons(walk)
     return StepView(
@@ -101,6 +105,7 @@ def step_view(walk: Walk, today: date, last_answer: str = "") -> StepView:
         why=why,
         sources=sources,
         owed=owed(walk) if walk.is_over else (),
+        figures=figures(walk, case),
         last_answer=last_answer,
     )
 

@@ -86,7 +86,7 @@ class WalkScreen(Screen[None]):
     def _view(self) -> StepView:
         walk = self.sitting.walk
         way = trail(walk)
-        return step_view(walk, self.sitting.today, way[-1].answer if way else "")
+        return step_view(walk, self.sitting.today, way[-1].answer if way else "", self.sitting.case)
 
     def tell(self, *, from_top: bool = True) -> None:
         """Show the step stood on."""

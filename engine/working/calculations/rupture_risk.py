@@ -37,7 +37,9 @@ def work(given: Given, sheet: Sheet) -> None:
     )
     _points(given, sheet)
     sheet.remark(HALVED)
-    sheet.remark("It is for preparing a list, not for consent: a patient is told the unit's own.")
+    sheet.remark(
+        "It is for preparing a list, not for consent, for which the unit's own figures serve."
+    )
     if given.word("recentred") == YES:
         sheet.remark("The lower baseline of 0.385 % is our own inference and unpublished.")
     if given.word("surgeon") == "staff-grade":
@@ -49,7 +51,7 @@ def _range(sheet: Sheet, found: tuple[Ratio, ...], baseline: str) -> None:
     if all(each.low == each.high for each in found):
         chance = odds.chance(sheet, found, high=True, baseline=baseline)
         sheet.conclude("low", "chance of rupture", chance, "%", 2)
-        sheet.conclude("high", "chance of rupture, the same", chance, "%", 2)
+        sheet.conclude("high", "at most the same: nothing is open", chance, "%", 2)
         return
     sheet.head("If all that is open is favourable")
     low = odds.chance(sheet, found, high=False, baseline=baseline)
