@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import shlex
+import shutil
 import subprocess
 import sys
 from pathlib import Path
@@ -184,3 +185,17 @@ def test_new_over_writes_a_sheet_that_checks(tmp_path: Path, capsys: Said) -> No
     assert path.read_text() == text
     assert run(["new", "x", "--over", "leaking-wnd", *BELOW_IT]) == Status.UNUSABLE
     assert "Did you mean `leaking-wound`?" in capsys.readouterr().err
+
+
+def test_a_sheet_among_the_pathways_is_checked_with_them_and_proved_by_name(
+    tmp_path: Path, capsys: Said
+) -> None:
+    folder = shutil.copytree(BELOW, tmp_path / "library")
+    shutil.copy(HERE / "sheets" / "stale-text.yaml", folder)
+    asked = ["--library", str(folder)]
+    assert run(["check", *asked, "--on", "2026-11-25"]) == Status.FINDINGS
+    assert "stale-expectation" in capsys.readouterr().out
+    assert run(["prove", *asked]) == Status.CLEAN
+    assert run(["list", *asked]) == Status.CLEAN
+    shutil.copy(GOOD, folder / "stale-text.yaml")
+    assert run(["check", *asked, "--on", "2026-11-25"]) == Status.CLEAN
