@@ -67,9 +67,10 @@ def test_walk_and_cases_go_by_the_sheet(tmp_path: Path, capsys: Said) -> None:
     answers.write_text("done\nnone\ndone\ndone\n")
     words = ["walk", "leaking-wound", *UNDER, "--answers", str(answers)]
     assert run(words) == Status.CLEAN
-    said = capsys.readouterr().out
+    said = " ".join(capsys.readouterr().out.split())
     assert "Your wound is closed and we are nearly done." in said
     assert "Write the time on the board." in said
+    assert "Call the senior surgeon. (extension X1, by day; otherwise extension X2)" in said
     assert run(["cases", "leaking-wound", *UNDER]) == Status.UNUSABLE
 
 
