@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import shlex
+import shutil
 import subprocess
 import sys
 from pathlib import Path
@@ -66,9 +67,10 @@ def test_walk_and_cases_go_by_the_sheet(tmp_path: Path, capsys: Said) -> None:
     answers.write_text("done\nnone\ndone\ndone\n")
     words = ["walk", "leaking-wound", *UNDER, "--answers", str(answers)]
     assert run(words) == Status.CLEAN
-    said = capsys.readouterr().out
+    said = " ".join(capsys.readouterr().out.split())
     assert "Your wound is closed and we are nearly done." in said
     assert "Write the time on the board." in said
+    assert "Call the senior surgeon. (extension X1, by day; otherwise extension X2)" in said
     assert run(["cases", "leaking-wound", *UNDER]) == Status.UNUSABLE
 
 
@@ -184,3 +186,17 @@ def test_new_over_writes_a_sheet_that_checks(tmp_path: Path, capsys: Said) -> No
     assert path.read_text() == text
     assert run(["new", "x", "--over", "leaking-wnd", *BELOW_IT]) == Status.UNUSABLE
     assert "Did you mean `leaking-wound`?" in capsys.readouterr().err
+
+
+def test_a_sheet_among_the_pathways_is_checked_with_them_and_proved_by_name(
+    tmp_path: Path, capsys: Said
+) -> None:
+    folder = shutil.copytree(BELOW, tmp_path / "library")
+    shutil.copy(HERE / "sheets" / "stale-text.yaml", folder)
+    asked = ["--library", str(folder)]
+    assert run(["check", *asked, "--on", "2026-11-25"]) == Status.FINDINGS
+    assert "stale-expectation" in capsys.readouterr().out
+    assert run(["prove", *asked]) == Status.CLEAN
+    assert run(["list", *asked]) == Status.CLEAN
+    shutil.copy(GOOD, folder / "stale-text.yaml")
+    assert run(["check", *asked, "--on", "2026-11-25"]) == Status.CLEAN

@@ -22,6 +22,7 @@ from chamberwise.tui.command.typed import add_on
 
 if TYPE_CHECKING:
     from chamberwise.engine.diagnostics.problem import Problem
+    from chamberwise.engine.reading.library import File, Loaded
 
 EXAMPLE = """example:
   chamberwise check                          the whole library
@@ -81,12 +82,36 @@ def _problems(found: Asked, today: date) -> list[Problem]:
     """Return every problem; under a unit's sheet, with the lines of the sheet that brought it."""
     from chamberwise.engine.checks.run import check_files
 
+    if found.under is not None:
+        return _under(found.under.base, found.under.sheet, found.loaded, found.shown, today)
     problems = check_files(found.loaded, found.checked, today)
-    if found.under is None or found.loaded.library.local is None:
+    for name in found.checked:
+        if found.loaded.files[name].sheet is not None:
+            problems += _of_a_sheet(found.loaded, name, today)
+    return list(dict.fromkeys(problems))
+
+
+def _of_a_sheet(base: Loaded, name: str, today: date) -> list[Problem]:
+    """Return the problems of a sheet that lies among the pathways."""
+    from chamberwise.engine.local.localising import localised
+
+    sheet = base.files[name]
+    loaded = localised(base, sheet)
+    over = sheet.sheet.local.over if sheet.sheet else ""
+    return _under(base, sheet, loaded, tuple(filter(None, (base.file_of.get(over),))), today)
+
+
+def _under(
+    base: Loaded, sheet: File, loaded: Loaded, shown: tuple[str, ...], today: date
+) -> list[Problem]:
+    from chamberwise.engine.checks.run import check_files
+
+    problems = check_files(loaded, dict.fromkeys((sheet.shown_as, *shown)), today)
+    if loaded.library.local is None:
         return problems
     from chamberwise.engine.local.blaming import blamed
 
-    return blamed(problems, found.under.base, found.under.sheet, found.shown, today)
+    return blamed(problems, base, sheet, shown, today)
 
 
 def _status(found: Asked, has_findings: bool) -> int:

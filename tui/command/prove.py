@@ -114,7 +114,7 @@ def _walkable(found: Asked, *, everything: bool) -> tuple[str, ...]:
     told = dict.fromkeys(
         said
         for name in found.shown
-        if not (everything and files[name].is_vocabulary)
+        if not (everything and (files[name].is_vocabulary or files[name].sheet))
         for said in [problems_in_the_way(found.loaded, name)]
         if said
     )

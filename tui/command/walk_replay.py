@@ -36,7 +36,7 @@ def _walkable(found: Asked) -> tuple[str, ...]:
     told = {
         name: problems_in_the_way(found.loaded, name)
         for name in found.shown
-        if not found.loaded.files[name].is_vocabulary or len(found.shown) == 1
+        if len(found.shown) == 1 or found.loaded.files[name].pathway is not None
     }
     if told and all(told.values()):
         raise UnusableError("\n\n".join(told.values()))

@@ -76,7 +76,7 @@ def unreadable(loaded: Loaded) -> list[Part]:
     files = [
         file.shown_as
         for file in loaded.files.values()
-        if file.pathway is None and file.words is None
+        if file.pathway is None and file.words is None and file.sheet is None
     ]
     return [
         Part(f"{name} cannot be read. `chamberwise check {name}` says why.", "  ") for name in files

@@ -18,9 +18,12 @@ CODE = Code(
 
 
 def check(subject: Subject) -> Iterator[Problem]:
-    """Yield a problem when the content is not the one that the approval was given to."""
+    """Yield a problem when the content is not the one that the approval was given to.
+
+    A file that could not be read whole is another content, and its own problems say why.
+    """
     changed = subject.loaded.fallen.get(subject.pathway.id)
-    if not changed:
+    if not changed or not subject.loaded.source(subject.pathway.id).is_whole:
         return
     if changed == (NEVER_SEALED,):
         message = "the approval does not say which content it was given to"

@@ -20,6 +20,7 @@ WRONG = {
     Kind.DATE: ("2026-13-01", "2026-02-30", "25.11.2026", "tomorrow"),
     Kind.DURATION: ("thirty", "30", "30s", "0 s"),
     Kind.EDITION: ("next", "1.2.3", "-1"),
+    Kind.DIGEST: ("7QK2", "7qk2-m4xp-3a5n"),
     Kind.YES_NO: ("maybe", "true", "on"),
 }
 
