@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 
-from chamberwise.engine.comparing.change import Change, Kind, Where
+from chamberwise.engine.comparing.change import Change, Kind, Where, gravest
 from chamberwise.engine.comparing.head import changes_of_head
 from chamberwise.engine.comparing.renames import Renames
 from chamberwise.engine.comparing.saying import EDITORIAL, SAFETY, At, told
@@ -12,7 +12,14 @@ from chamberwise.engine.comparing.steps import LeadsAround, changes_of_step, wei
 from chamberwise.engine.comparing.words import changes_of_words
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
-from chamberwise.engine.model.step import Action, Outcome, Question, Step, StepId
+from chamberwise.engine.model.step import (
+    Action,
+    Outcome,
+    PathwayId,
+    Question,
+    Step,
+    StepId,
+)
 
 
 def by_gravity(found: Iterable[Change]) -> tuple[Change, ...]:
@@ -104,3 +111,20 @@ def changes_of_shared(old: Library, new: Library, used: frozenset[str] | None) -
     for change in changes_of_words(old.shared, new.shared, None):
         if used is None or change.at.table == "rules" or change.at.name in used:
             yield change
+
+
+def changes_over_there(
+    old: Library, new: Library, reached: Iterable[PathwayId], renamed: Mapping[PathwayId, Renames]
+) -> Iterator[Change]:
+    """Yield one change for each pathway handed over to that changed, as grave as its gravest."""
+    for name in reached:
+        if name not in old.pathways:
+            continue
+        found = [*changes_of_pathway(old.pathways[name], new.pathways[name], renamed.get(name, {}))]
+        if found:
+            places = f"{len(found)} {'place' if len(found) == 1 else 'places'}"
+            why = f"a pathway that is handed over to changed in {places}; compare that one too"
+            editions = old.pathways[name].edition, new.pathways[name].edition
+            was, now = (f"{name}, edition {edition}" for edition in editions)
+            rating = gravest(change.rating for change in found)
+            yield Change(Kind.HANDOVER, rating, Where(name, "pathway"), was, now, why)

@@ -14,6 +14,7 @@ from chamberwise.engine.comparing.changes import (
     by_gravity,
     changes_of_pathway,
     changes_of_shared,
+    changes_over_there,
 )
 from chamberwise.engine.comparing.renames import Renames, in_new_names, renames
 from chamberwise.engine.comparing.touched import Touched, touched
@@ -21,6 +22,7 @@ from chamberwise.engine.comparing.used import used_words
 from chamberwise.engine.comparing.verdicts import Judged, judged
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId
+from chamberwise.engine.reading.digest import reached_by_handover
 from chamberwise.engine.reading.library import Loaded
 from chamberwise.engine.stamp.copies import Register
 
@@ -76,11 +78,16 @@ def compare(old: Version, new: Version, register: Register, today: date) -> Comp
     renamed = _renames(old, new)
     before = in_new_names(old.library, renamed)
     pathways = before.pathways[old.pathway], new.library.pathways[new.pathway]
-    used = used_words(before, old.pathway) | used_words(new.library, new.pathway)
+    reached = reached_by_handover(new.library, new.pathway)
+    used = frozenset().union(
+        used_words(before, old.pathway),
+        *(used_words(new.library, name) for name in reached),
+    )
     found = by_gravity(
         (
             *changes_of_pathway(*pathways, renamed.get(old.pathway, {})),
             *changes_of_shared(before, new.library, used),
+            *changes_over_there(before, new.library, reached[1:], renamed),
         )
     )
     bears_on = touched(before, new.library, new.pathway, found, register)
@@ -88,7 +95,7 @@ def compare(old: Version, new: Version, register: Register, today: date) -> Comp
     unwalkable = tuple(name for name, side in sides.items() if not side.can_be_walked(today))
     if unwalkable:
         return Comparison(old, new, found, bears_on, renamed=renamed, cannot_be_walked=unwalkable)
-    if gravest(change.rating for change in found) is Rating.EDITORIAL and _same_others(old, new):
+    if gravest(change.rating for change in found) is Rating.EDITORIAL:
         return Comparison(old, new, found, bears_on, Alike(0), renamed=renamed)
     both = (old.library, old.pathway), (new.library, new.pathway)
     return Comparison(
@@ -113,9 +120,3 @@ def _renames(old: Version, new: Version) -> dict[PathwayId, Renames]:
         if old.library.pathways[was] is not new.library.pathways[now]
     }
     return {name: each for name, each in found.items() if each}
-
-
-def _same_others(old: Version, new: Version) -> bool:
-    """Whether the other pathways that walks may come to are the same."""
-    others = {name: each for name, each in old.library.pathways.items() if name != old.pathway}
-    return all(new.library.pathways.get(name) == each for name, each in others.items())

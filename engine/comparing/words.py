@@ -14,6 +14,7 @@ from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.model.words import Act, Duty, Finding, KitItem, Source, Value, Words
 
 EVIDENCE = "the evidence for it changed"
+ASKS_OTHERWISE = "the rule asks for something else"
 
 
 def changes_of_words(old: Words, new: Words, pathway: PathwayId | None) -> Iterator[Change]:
@@ -117,8 +118,7 @@ def _source(old: Source, new: Source, at: At) -> Iterator[Change]:
 
 def _rule(old: Rule, new: Rule, at: At) -> Iterator[Change]:
     if _demand(old) != _demand(new):
-        why = "the rule asks for something else"
-        yield Change(Kind.RULE, SAFETY, at.where, old.title, new.title, why)
+        yield Change(Kind.RULE, SAFETY, at.where, old.title, new.title, ASKS_OTHERWISE)
     else:
         yield from at.text(Kind.RULE, TextKind.CAUTION, old.title, new.title)
     yield from at.text(Kind.RULE, TextKind.CAUTION, old.harm, new.harm)

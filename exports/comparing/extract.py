@@ -12,6 +12,7 @@ from chamberwise.engine.comparing.case_changes import CaseChange
 from chamberwise.engine.comparing.change import Change, Kind
 from chamberwise.engine.comparing.compare import Comparison, Version
 from chamberwise.engine.comparing.verdicts import Standing
+from chamberwise.engine.comparing.words import ASKS_OTHERWISE
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.step import Outcome
 from chamberwise.engine.stamp.copies import Copy
@@ -25,6 +26,7 @@ from chamberwise.exports.comparing.content import (
 from chamberwise.exports.comparing.walk import walk_shown
 from chamberwise.exports.control.content import day
 from chamberwise.exports.printing.kind import Kind as SheetKind
+from chamberwise.exports.proof.in_words import rule_in_words
 from chamberwise.exports.record.naming import (
     act_title,
     duty_title,
@@ -92,6 +94,8 @@ def _change(change: Change, found: Comparison) -> ChangeShown:
     was, now = change.was, change.now
     if change.kind in _LEADS:
         was, now = _step(old, _before(was, found)), _step(new, now)
+    elif change.why == ASKS_OTHERWISE:
+        was, now = (_demand(version, change.at.name) for version in (old, new))
     at = change.at
     named = "/".join(each for each in (at.table, at.name) if each)
     return ChangeShown(
@@ -104,6 +108,12 @@ def _change(change: Change, found: Comparison) -> ChangeShown:
         now,
         change.why,
     )
+
+
+def _demand(version: Version, rule: str) -> str:
+    """Return in words what a rule asks for."""
+    library, pathway = version.library, version.pathway
+    return rule_in_words(library, pathway, library.words(pathway).rules[rule])
 
 
 def _before(name: str, found: Comparison) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from argparse import Namespace, _SubParsersAction
 from datetime import date
+from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from chamberwise.tui.command.finding_files import UnusableError, add_library
@@ -19,6 +20,7 @@ EXAMPLE = """example:
   chamberwise compare anterior-vitrectomy my-vitrectomy.yaml
   chamberwise compare HEAD~1:my-pathway.yaml my-pathway.yaml
   chamberwise compare HEAD~1:my-pathway.yaml my-pathway.yaml --log
+  chamberwise compare anterior-vitrectomy my-vitrectomy.yaml --paper paper.pdf
   chamberwise compare old-library/ new-library/ --format json
 
 exit status: 0 the same in meaning, 1 different, 2 cannot be compared
@@ -37,6 +39,9 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     parser.add_argument(
         "--log", action="store_true", help="as an entry of a change log, dated by the new version"
     )
+    parser.add_argument(
+        "--paper", type=Path, metavar="PDF", help="a paper for the meeting that approves, as well"
+    )
     add_on(parser)
     add_library(parser)
     parser.set_defaults(run=run)
@@ -51,6 +56,8 @@ def run(arguments: Namespace) -> int:
     old, new = side(arguments.old, arguments.library), side(arguments.new, arguments.library)
     pairs = beside_each_other(old, new)
     today = arguments.on or date.today()
+    if arguments.paper is not None:
+        _refuse_paper(arguments.paper, len(pairs))
     shown = [_compared(old, new, pair, today) for pair in pairs]
     alone = _alone(old, new)
     if arguments.log:
@@ -63,6 +70,8 @@ def run(arguments: Namespace) -> int:
         for name, what in alone.items():
             product(f"{name}: the pathway {what}.\n")
         product(what_it_means())
+    if arguments.paper is not None:
+        _on_paper(shown[0], new, arguments.paper, today)
     is_same = not alone and not any(each.changes for each in shown)
     return Status.CLEAN if is_same else Status.FINDINGS
 
@@ -88,3 +97,35 @@ def _alone(old: Side, new: Side) -> dict[str, str]:
         return {}
     gone = {name: "is gone" for name in old.pathways if name not in new.pathways}
     return gone | {name: "is new" for name in new.pathways if name not in old.pathways}
+
+
+def _refuse_paper(path: Path, pathways: int) -> None:
+    """Raise where no paper can be made, before the long work."""
+    if pathways != 1:
+        raise UnusableError("A paper is of one pathway. Compare one file or ID with another.")
+    if path.suffix.lower() != ".pdf":
+        raise UnusableError(f"{path} does not end in .pdf. Name it so.")
+    if path.exists() or path.is_symlink():
+        raise UnusableError(f"{path} is there already. Choose another name, or move it away.")
+
+
+def _on_paper(shown: ComparisonShown, new: Side, path: Path, today: date) -> None:
+    from chamberwise.engine.stamp.code import stamp_of
+    from chamberwise.engine.stamp.content import content_digest
+    from chamberwise.engine.store.whole_file import write_bytes_whole
+    from chamberwise.exports.comparing.document import document
+    from chamberwise.exports.control.extract import control_of
+    from chamberwise.exports.printing.kind import Kind
+    from chamberwise.exports.printing.unfit import UnfitError
+    from chamberwise.exports.typesetting.compiling import UnprintableError
+
+    library = new.loaded.library
+    code = stamp_of(content_digest(library, shown.pathway), Kind.FULL.value)
+    control = control_of(library.pathways[shown.pathway], "what changes", today, code)
+    try:
+        write_bytes_whole(path, document(shown, control))
+    except (UnfitError, UnprintableError) as error:
+        raise UnusableError(f"The paper cannot be made: {error}") from error
+    except OSError as error:
+        raise UnusableError(f"{path} cannot be written: {error.strerror}.") from error
+    talk(f"The paper is {path}. It carries the stamp of the new full pathway: {code}")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from chamberwise.engine.comparing.change import Change, Rating
+from chamberwise.engine.comparing.change import Change, Kind, Rating
 from chamberwise.engine.comparing.compare import compare
 
 from tests.engine.comparing.versions import NOTHING_PRINTED, PATHWAY, Version, compared, new, old
@@ -149,3 +149,18 @@ def test_a_library_beside_itself_has_not_changed() -> None:
     found = compared()
     assert found.is_same
     assert found.touched.printed == found.touched.rehearsed == ()
+
+
+def test_a_pathway_that_is_handed_over_to_counts_as_grave_as_it_changed() -> None:
+    """Nothing in the file compared changed, yet its walks meet something else."""
+    (change,) = compared(("Put one drop on the eye.", "Put two drops on the eye.")).changes
+    assert (change.kind, change.rating) == (Kind.HANDOVER, S)
+    assert "compare that one too" in change.why
+
+
+def test_a_shared_word_used_over_there_counts_too() -> None:
+    edit = (
+        "numb-eye: {title: Numb the eye,",
+        "numb-eye: {title: Numb the eye, makes stale: [lids],",
+    )
+    assert [each.kind for each in compared(edit).changes] == [Kind.EFFECT]
