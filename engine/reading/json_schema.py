@@ -9,9 +9,9 @@ from __future__ import annotations
 import json
 from typing import Any, TypeAlias
 
+from chamberwise.engine.brief.form import LIST, STOCK
 from chamberwise.engine.reading.form_drill import DRILL, PHRASES, TRUTH
 from chamberwise.engine.reading.form_local import LOCAL_SHEET
-from chamberwise.engine.brief.form import LIST, STOCK
 from chamberwise.engine.reading.form_pathway import PATHWAY
 from chamberwise.engine.reading.form_reviewed import REVIEWED
 from chamberwise.engine.reading.form_vocabulary import VOCABULARY
