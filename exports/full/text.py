@@ -28,7 +28,7 @@ NAMES = {
 }
 
 
-def text_of(content: FullPathway, standing: tuple[str, ...] = ()) -> str:
+def text(content: FullPathway, standing: tuple[str, ...] = ()) -> str:
     """Return the whole content; `standing` are lines that every sheet says first."""
     lines = [*standing, content.title, content.summary, f"Begin at step {content.start}.", ""]
     lines += _safety(content)

@@ -13,7 +13,7 @@ from chamberwise.exports.full.extract import full_pathway
 from chamberwise.exports.full.make import make
 from chamberwise.exports.full.placed import placed_differences
 from chamberwise.exports.full.round_trip import differences
-from chamberwise.exports.full.text import text_of
+from chamberwise.exports.full.text import text as as_text
 from chamberwise.exports.paper.sizes import Paper, Sized, Turn
 from chamberwise.exports.typesetting.compiling import to_pdf
 
@@ -78,7 +78,7 @@ def test_a_caution_stands_before_the_line_it_guards(name: str) -> None:
 @pytest.mark.parametrize("name", PATHWAYS)
 def test_the_text_form_says_every_step_answer_and_target_in_order(name: str) -> None:
     content = full_pathway(LIBRARY, name)
-    told = " ".join(text_of(content).split())
+    told = " ".join(as_text(content).split())
     at = 0
     for step in content.steps:
         at = told.index(f"Step {step.number}. ", at)
@@ -106,7 +106,7 @@ def test_each_danger_stands_once_at_the_front_with_its_steps() -> None:
 
 
 def test_a_choice_that_is_not_set_shows_every_position() -> None:
-    text = text_of(full_pathway(LIBRARY, "dropped-nucleus"))
+    text = as_text(full_pathway(LIBRARY, "dropped-nucleus"))
     assert "Posterior assisted levitation: NOT SET LOCALLY: One attempt" in " ".join(text.split())
 
 
