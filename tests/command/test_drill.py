@@ -47,7 +47,7 @@ def test_nothing_says_what_it_is_before_somebody_does(
     for seed in ("1", "2", "3", "4", "5"):
         typed.write_text("hold still\n?\nstop aspirating\nfill the chamber\n", encoding="utf-8")
         run(["drill", RUPTURE, "--answers", str(typed), "--seed", seed])
-        told = capsys.readouterr().out.split("The drill is not over")[0].casefold()
+        told = capsys.readouterr().out.split("Debrief:")[0].casefold()
         assert "rupture" not in told
         assert "capsule is open" not in told
 
@@ -58,8 +58,8 @@ def test_help_goes_up_the_ladder_and_is_recorded(
     text = "the capsule is open\n?\n?\n?\nhold still\nstop aspirating\n"
     told = drill(capsys, typed, text, "--scenario", "fifth-of-six")
     assert told.index("Nudge:") < told.index("One of these is due") < told.index("Told: Next:")
-    assert "Hold the tip still in the eye: told" in told
-    assert "Stop aspiration and ultrasound: " not in told
+    assert "Hold the tip still in the eye: once told" in told
+    assert "Stop aspiration and ultrasound: once told" not in told
 
 
 def test_what_it_is_can_be_picked_from_the_menu(
@@ -70,7 +70,6 @@ def test_what_it_is_can_be_picked_from_the_menu(
     number = menu[: menu.index(" The back capsule is open")].split()[-1]
     told = drill(capsys, typed, f"?\n?\n{number}\n", "--scenario", "fifth-of-six")
     assert "= Recognised." in told
-    assert "Saying what it is: from the menu" in told
 
 
 def test_a_rehearsal_goes_back_and_a_run_does_not(
@@ -78,10 +77,10 @@ def test_a_rehearsal_goes_back_and_a_run_does_not(
 ) -> None:
     """T7: back in a rehearsal, refused with one line why in a run."""
     text = "pull out\nback\nhold still\n"
-    assert "What it led to" not in drill(capsys, typed, text)
+    assert "A No harmful act: open" in drill(capsys, typed, text)
     told = drill(capsys, typed, text, "--mode", "run")
     assert "A run has no way back" in told
-    assert "What it led to" in told
+    assert "A No harmful act: not yet" in told
 
 
 def test_words_that_are_not_understood_are_kept(
@@ -92,8 +91,9 @@ def test_words_that_are_not_understood_are_kept(
 
 def test_time_is_out_when_it_is_out(capsys: pytest.CaptureFixture[str], typed: Path) -> None:
     told = drill(capsys, typed, "hold still\n@40 stop\n", "--seconds", "30")
-    assert "Time is out." in told
-    assert "Stop aspiration and ultrasound." in told.split("Left out")[1]
+    assert "= Done: Hold the tip still in the eye." in told
+    assert "Left out: Stop aspiration and ultrasound" in told
+    assert "interrupted" not in told
 
 
 def test_a_team_has_one_owner_for_every_task(
