@@ -57,6 +57,7 @@ def test_the_way_from_nothing_to_an_approved_wall_chart(
     assert "Harbour Eye Unit" in chart
     assert run(again) == Status.CLEAN
     assert Path("anterior-vitrectomy-wall-chart-A3.pdf").read_bytes().startswith(b"%PDF")
+    assert run([*again[:2], "--what", "kit-list"]) == Status.CLEAN, capsys.readouterr().err
 
 
 def test_a_rule_switched_off_stands_on_every_page_and_first_in_the_proof(

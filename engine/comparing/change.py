@@ -67,6 +67,12 @@ class Kind(StrEnum):
     CASES = "table of cases"
     WALL_CHART = "wall chart"
     ACCEPTED = "accepted problem"
+    UNIT = "unit"
+    PHONE = "phone"
+    PRODUCT = "local product"
+    SHELF = "shelf and stock"
+    PLACE = "local place"
+    MACHINE = "machine page"
 
 
 @dataclass(frozen=True, slots=True)

@@ -18,6 +18,7 @@ from chamberwise.engine.comparing.changes import (
 )
 from chamberwise.engine.comparing.renames import Renames, in_new_names, renames
 from chamberwise.engine.comparing.touched import Touched, touched
+from chamberwise.engine.comparing.unit import changes_of_unit
 from chamberwise.engine.comparing.used import used_words
 from chamberwise.engine.comparing.verdicts import Judged, judged
 from chamberwise.engine.model.library import Library
@@ -78,6 +79,7 @@ def compare(old: Version, new: Version, register: Register, today: date) -> Comp
     renamed = _renames(old, new)
     before = in_new_names(old.library, renamed)
     pathways = before.pathways[old.pathway], new.library.pathways[new.pathway]
+    sheets = before.local_to(old.pathway), new.library.local_to(new.pathway)
     reached = reached_by_handover(new.library, new.pathway)
     used = frozenset().union(
         used_words(before, old.pathway),
@@ -87,6 +89,7 @@ def compare(old: Version, new: Version, register: Register, today: date) -> Comp
         (
             *changes_of_pathway(*pathways, renamed.get(old.pathway, {})),
             *changes_of_shared(before, new.library, used),
+            *changes_of_unit(*sheets, new.pathway),
             *changes_over_there(before, new.library, reached[1:], renamed),
         )
     )

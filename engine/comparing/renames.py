@@ -114,7 +114,7 @@ def in_new_names(old: Library, renamed: Mapping[PathwayId, Renames]) -> Library:
     }
     outcomes = {was: now for each in renamed.values() for was, now in each.items()}
     rules = {name: _rule(rule, outcomes) for name, rule in old.shared.rules.items()}
-    return Library(replace(old.shared, rules=rules), pathways)
+    return Library(replace(old.shared, rules=rules), pathways, old.local)
 
 
 def _renamed(pathway: Pathway, names: Renames, everywhere: Mapping[PathwayId, Renames]) -> Pathway:

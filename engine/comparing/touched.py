@@ -14,6 +14,9 @@ from chamberwise.engine.reading.digest import that_reach
 from chamberwise.engine.stamp.content import content_digest
 from chamberwise.engine.stamp.copies import Copy, Register
 
+OF_ACTS = frozenset({"acts", "phones", "machine"})
+"""Tables whose names are those of acts."""
+
 
 @dataclass(frozen=True, slots=True)
 class Touched:
@@ -43,7 +46,7 @@ def touched(
     grave = [each for each in found if each.rating is not Rating.EDITORIAL]
     lines = [line for change in grave for line in _lines(change, old, new)]
     acts = [line.act for line in lines if line.act]
-    acts += [change.at.name for change in grave if change.at.table == "acts"]
+    acts += [each.at.name for each in grave if each.at.table in OF_ACTS and each.at.name]
     return Touched(
         printed,
         reached if grave else (),

@@ -77,9 +77,12 @@ def comparison_shown(found: Comparison, today: date) -> ComparisonShown:
 
 
 def _version(version: Version, today: date) -> str:
-    pathway = version.library.pathways[version.pathway]
+    library = version.library
+    pathway, local = library.pathways[version.pathway], library.local_to(version.pathway)
     said = "".join(f", {mark}" for mark in marks(pathway, today))
-    return f"edition {pathway.edition}{said}"
+    if local is None:
+        return f"edition {pathway.edition}{said}"
+    return f"edition {pathway.edition} over edition {local.base_edition}{said}, {local.unit}"
 
 
 def _dated(version: Version) -> str:

@@ -21,6 +21,8 @@ EXAMPLE = """example:
   chamberwise compare HEAD~1:my-pathway.yaml my-pathway.yaml
   chamberwise compare HEAD~1:my-pathway.yaml my-pathway.yaml --log
   chamberwise compare anterior-vitrectomy my-vitrectomy.yaml --paper paper.pdf
+  chamberwise compare posterior-capsule-rupture our-unit.yaml
+  chamberwise compare our-unit-1.yaml our-unit-2.yaml --paper paper.pdf
   chamberwise compare old-library/ new-library/ --format json
 
 exit status: 0 the same in meaning, 1 different, 2 cannot be compared
@@ -32,7 +34,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     parser = commands.add_parser(
         "compare", help="what changed in meaning, and what it touches", epilog=EXAMPLE
     )
-    what = "a pathway's ID, a file, a folder, or REVISION:PATH in a git checkout"
+    what = "a pathway's ID, a file, a local sheet, a folder, or REVISION:PATH in a git checkout"
     parser.add_argument("old", metavar="OLD", help=what)
     parser.add_argument("new", metavar="NEW", help="likewise")
     parser.add_argument("--format", choices=("text", "json"), default="text")
@@ -121,7 +123,9 @@ def _on_paper(shown: ComparisonShown, new: Side, path: Path, today: date) -> Non
 
     library = new.loaded.library
     code = stamp_of(content_digest(library, shown.pathway), Kind.FULL.value)
-    control = control_of(library.pathways[shown.pathway], "what changes", today, code)
+    control = control_of(
+        library.pathways[shown.pathway], "what changes", today, code, library=library
+    )
     try:
         write_bytes_whole(path, document(shown, control))
     except (UnfitError, UnprintableError) as error:

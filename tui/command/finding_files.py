@@ -96,7 +96,7 @@ def asked(typed: Sequence[str], folder: Path | None, local: Path | None = None) 
     if len(sheets) + (local is not None) > 1:
         raise UnusableError("One local sheet at a time. Name one of them.")
     names = [name for name in typed if not sheets or Path(name) != sheets[0]]
-    return _under(loaded, over, [_file(name, loaded) for name in names])
+    return under(loaded, over, [_file(name, loaded) for name in names])
 
 
 def _sheet(file: File, path: Path) -> File:
@@ -112,12 +112,11 @@ def is_local_sheet(file: File) -> bool:
     return says_so(file.tree)
 
 
-def _under(base: Loaded, sheet: File, named: Sequence[str]) -> Asked:
+def under(base: Loaded, sheet: File, named: Sequence[str] = ()) -> Asked:
     """Return the library as the unit has it, and of it what was named or what the sheet is over."""
     from chamberwise.engine.local.localising import localised
 
     loaded = localised(base, sheet)
-    under = Under(base, sheet)
     over = sheet.sheet.local.over if sheet.sheet else ""
     local = loaded.library.local
     if local is not None:
@@ -127,7 +126,7 @@ def _under(base: Loaded, sheet: File, named: Sequence[str]) -> Asked:
                 listed = ", ".join(f"`{each}`" for each in local.covers)
                 raise UnusableError(f"{sheet.shown_as} does not reach {name}. It covers {listed}.")
     shown = tuple(dict.fromkeys(named)) or (loaded.file_of.get(over, sheet.shown_as),)
-    return Asked(loaded, shown, under)
+    return Asked(loaded, shown, Under(base, sheet))
 
 
 def _file(name: str, loaded: Loaded) -> str:

@@ -6,7 +6,13 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from chamberwise.tui.command.finding_files import UnusableError, asked, shipped
+from chamberwise.tui.command.finding_files import (
+    UnusableError,
+    asked,
+    is_local_sheet,
+    shipped,
+    under,
+)
 from chamberwise.tui.command.revision import (
     as_revision,
     file_at,
@@ -18,6 +24,7 @@ from chamberwise.tui.command.revision import (
 
 if TYPE_CHECKING:
     from chamberwise.engine.reading.library import File, Loaded
+    from chamberwise.tui.command.finding_files import Asked
     from chamberwise.tui.command.revision import Revision
 
 
@@ -28,12 +35,20 @@ class Side:
     typed: str
     loaded: Loaded
     pathways: tuple[str, ...]
-    is_library: bool
+    is_library: bool = False
     """Whether a whole library was meant."""
+
+    @property
+    def covers(self) -> tuple[str, ...]:
+        """The pathways that can be told apart here: under a local sheet all that it covers."""
+        local = self.loaded.library.local
+        return local.covers if local else self.pathways
 
 
 def side(typed: str, library: Path | None) -> Side:
     """Return one side: a folder, a file, a pathway of the library, or a revision's file or folder.
+
+    A local sheet is the pathway below it as the unit has it.
 
     A file that lies beside a folder of shared words is read with it; any other with the library.
     """
@@ -47,8 +62,13 @@ def side(typed: str, library: Path | None) -> Side:
         return Side(typed, found.loaded, tuple(found.loaded.library.pathways), is_library=True)
     beside = path.parent if (path.parent / "vocabulary").is_dir() else None
     found = asked((typed,), beside if path.is_file() and beside else library)
-    _refuse_unread(found.loaded, found.shown)
-    return Side(typed, found.loaded, found.pathways, is_library=False)
+    return _of(typed, found)
+
+
+def _of(typed: str, found: Asked) -> Side:
+    is_undone = found.under is not None and found.loaded.library.local is None
+    _refuse_unread(found.loaded, found.checked if is_undone else found.shown)
+    return Side(typed, found.loaded, found.pathways)
 
 
 def _at_revision(typed: str, revision: Revision, library: Path | None) -> Side:
@@ -62,10 +82,12 @@ def _at_revision(typed: str, revision: Revision, library: Path | None) -> Side:
     folder = folder_of(revision)
     beside = library_at(folder) if has_vocabulary(folder) else _files_of(library or shipped())
     others = [each for each in beside if each.shown_as != file.shown_as]
+    if is_local_sheet(file):
+        return _of(typed, under(assemble(others), file))
     loaded = assemble([*others, file])
     _refuse_unread(loaded, (file.shown_as,))
     names = (file.pathway.id,) if file.pathway else ()
-    return Side(typed, loaded, names, is_library=False)
+    return Side(typed, loaded, names)
 
 
 def _files_of(folder: Path) -> list[File]:
@@ -90,10 +112,18 @@ def _refuse_unread(loaded: Loaded, shown: tuple[str, ...]) -> None:
 def beside_each_other(old: Side, new: Side) -> tuple[tuple[str, str], ...]:
     """Return the pathways to compare: by name, or the one with the one where each side has one."""
     if len(old.pathways) == len(new.pathways) == 1:
-        return ((old.pathways[0], new.pathways[0]),)
+        return (_one_with_one(old, new),)
     wanted = [name for name in old.pathways if name in new.pathways]
     if not wanted:
         raise UnusableError(
             f"{old.typed} and {new.typed} have no pathway in common: nothing can be compared."
         )
     return tuple((name, name) for name in wanted)
+
+
+def _one_with_one(old: Side, new: Side) -> tuple[str, str]:
+    """Return the two names; one that a sheet on the other side covers goes with its like there."""
+    (was,), (now,) = old.pathways, new.pathways
+    if was in new.covers:
+        return was, was
+    return (now, now) if now in old.covers else (was, now)

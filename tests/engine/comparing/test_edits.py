@@ -159,8 +159,11 @@ def test_a_pathway_that_is_handed_over_to_counts_as_grave_as_it_changed() -> Non
 
 
 def test_a_shared_word_used_over_there_counts_too() -> None:
+    """It also ends the approval of the pathway over there, which was given to other words."""
     edit = (
         "numb-eye: {title: Numb the eye,",
         "numb-eye: {title: Numb the eye, makes stale: [lids],",
     )
-    assert [each.kind for each in compared(edit).changes] == [Kind.EFFECT]
+    effect, ended = compared(edit).changes
+    assert (effect.kind, effect.rating) == (Kind.EFFECT, S)
+    assert (ended.kind, ended.rating, ended.at.pathway) == (Kind.HANDOVER, P, "pressing-lids")
