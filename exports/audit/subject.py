@@ -11,6 +11,7 @@ from functools import cached_property
 from chamberwise.exports.audit.block import Block, placed_box
 from chamberwise.exports.audit.flow import Flow, box_of, flow_of
 from chamberwise.exports.audit.geometry import Box, Point
+from chamberwise.exports.audit.kinds import ON_THE_WALL
 from chamberwise.exports.audit.printed.content import Leaf, Path, Printed, Stretch
 from chamberwise.exports.audit.rule import Where
 from chamberwise.exports.audit.terms import Distances, Terms, usual_distances
@@ -98,6 +99,13 @@ class Side:
         """Return from how far a tier is read on this page, in millimetres."""
         far = self.distances
         return 1000 * {Tier.GLANCE: far.glance, Tier.ACT: far.act, Tier.REFER: far.refer}[tier]
+
+    def usual_distance(self, tier: Tier) -> float:
+        """Return from how far a tier is looked at: in the hand, however far it can be read."""
+        far = self.distance(tier)
+        if self.terms.kind in ON_THE_WALL or self.terms.distance:
+            return far
+        return min(far, 1000 * usual_distances(self.terms.kind).act)
 
     @cached_property
     def grounds(self) -> tuple[Path, ...]:
