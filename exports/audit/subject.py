@@ -90,9 +90,12 @@ class Side:
         usual, printed = usual_distances(self.terms.kind), self.printed_distances
         glance = self.terms.distance or (printed[0] if printed else usual.glance)
         act = glance * usual.act / usual.glance
-        if len(printed) > 1:
+        if printed and not self.terms.distance:
+            # One distance is that of everything on the page.
+            act = printed[:2][-1]
+        elif len(printed) > 1:
             # What was asked for is asked of the first tier; steps keep to what the sheet says.
-            act = min(act, printed[1]) if self.terms.distance else printed[1]
+            act = min(act, printed[1])
         return Distances(glance, act)
 
     def distance(self, tier: Tier) -> float:
