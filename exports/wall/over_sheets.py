@@ -12,6 +12,7 @@ from math import ceil
 from typing import NamedTuple
 
 from chamberwise.exports.control.frame import Body
+from chamberwise.exports.legibility.angle import size_for
 from chamberwise.exports.paper.sheet import Item, Role, Weight
 from chamberwise.exports.typesetting.guessing import Asked, Guess, measured
 from chamberwise.exports.typesetting.measuring import Ruler
@@ -19,7 +20,7 @@ from chamberwise.exports.typesetting.searching import most
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.columns import Flow
 from chamberwise.exports.wall.content import MOST_BOXES, Wall
-from chamberwise.exports.wall.first_sheet import first_sheet
+from chamberwise.exports.wall.first_sheet import BESIDE, first_sheet
 from chamberwise.exports.wall.front import head, in_rows
 from chamberwise.exports.wall.panels import calls_and_notes, key
 from chamberwise.exports.wall.parting import Measured, parted
@@ -72,8 +73,11 @@ def over_sheets(
 
 
 def _by_rows(content: Wall, body: Body, guess: Guess, least: float, fewest: int) -> Sheets | None:
-    """Return the chart whose rows begin on the first sheet."""
-    found = _row_sheets(content, body, guess, least, fewest)
+    """Return the chart whose rows begin on the first sheet, read at arm's length if that can be."""
+    beside = max(least, size_for(BESIDE) / SMALL)
+    found = _row_sheets(content, body, guess, beside, fewest) or (
+        _row_sheets(content, body, guess, least, fewest)
+    )
     if found is None:
         return None
     pen, groups, rows = found

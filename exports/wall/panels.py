@@ -65,7 +65,9 @@ def calls(pen: Pen, content: Wall, width: float) -> Piece:
         below = top + phone.height
         start = pad + phone.room.width + pen.em(0.5)
         items += [words.at(pad, y), phone.at(pad, top)]
-        if not number and start < width - pad - pen.em(3):
+        if not number:
+            if start > width - pad - pen.em(3):
+                start, below = pad, below + pen.em(1.5)
             ends = ((start, below), (width - pad, below))
             items.append(Arrow(ends, pen.line(0.6), has_head=False))
         y = below + pen.em(0.5)

@@ -19,7 +19,22 @@ from tests.conformance.working_out import example, refusals, work
 
 INPUTS = [(of.name, each) for of in calculations() for each in of.inputs]
 NUMBERS = [(name, each) for name, each in INPUTS if each.kind in (Kind.NUMBER, Kind.SEVERAL)]
-GARBAGE = ("1e9", "nan", "inf", "--5", "5 5 mm", "twenty", "0x1F", "1/0", "23,5", "1.234,5", "\x00")
+GARBAGE = (
+    "1e9",
+    "nan",
+    "inf",
+    "--5",
+    "5 5 mm",
+    "twenty",
+    "0x1F",
+    "1/0",
+    "23,5",
+    "1.234,5",
+    "\x00",
+    "٢١",
+    "½",
+    "~21",
+)
 
 
 def told(case: object) -> str:

@@ -230,3 +230,21 @@ def test_the_first_sheet_stands_alone() -> None:
 
 def is_steps(words: Text) -> bool:
     return words.role in (Role.STEP, Role.QUESTION, Role.ANSWER)
+
+
+def test_without_first_actions_the_rows_begin_on_the_first_sheet() -> None:
+    content = wall_chart(shipped(), "closing-and-after-care")
+    assert not content.first
+    first, *others = make(order(shipped(), "closing-and-after-care", Sized(Paper.A3))).pages
+    assert others
+    assert content.rows[0].text in printed([first])
+    assert all(note.harm in printed([first]) for note in content.notes)
+    assert "Continued on sheet 2" in printed([first])
+
+
+@pytest.mark.parametrize("sized", [Sized(Paper.A4), Sized(Paper.A3)], ids=str)
+def test_a_chart_without_first_actions_is_read_at_arm_s_length(sized: Sized) -> None:
+    pages = make(order(shipped(), "closing-and-after-care", sized)).pages
+    told = re.findall(r"up to (\d\.\d+)\s", printed(pages))
+    assert told
+    assert all(float(each) >= 0.5 for each in told)
