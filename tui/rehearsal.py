@@ -40,8 +40,9 @@ from chamberwise.engine.drill.taking import (
 from chamberwise.engine.drill.wording.phrasebook import Target
 from chamberwise.engine.store.drill_file import append_entries
 from chamberwise.engine.store.journal_file import InUseError, writing
-from chamberwise.tui.present.drill_pages import ending
+from chamberwise.tui.debriefing import Debriefing
 from chamberwise.tui.present.parts import Part, Tone
+from chamberwise.tui.sitting import local_time
 
 Stopwatch = Callable[[], Milliseconds]
 """Returns how long the drill has run, by a clock that never goes back."""
@@ -49,6 +50,7 @@ Stopwatch = Callable[[], Milliseconds]
 NO_WAY_BACK = "A run has no way back; only a rehearsal does. Go on from where the eye is now."
 NOTHING_BACK = "There is nothing to go back to."
 WENT_BACK = "Back to before: {}. What came after is kept as a branch."
+NO_CHOICE = "There is nothing to choose from now. Say it in words."
 NOT_IT = "That is not it. Look again."
 IS_IT = "Did you mean this? 1 for yes, 0 for no:"
 CHOOSE = "Which did you mean? A number, or 0 for none of these:"
@@ -79,7 +81,7 @@ class Rehearsal:
     """What a number typed picks."""
     last_seen: tuple[str, ...] = ()
     _started: Milliseconds = 0
-    debriefing: Callable[[Drill], list[Part]] = ending
+    debriefing: Debriefing = field(default_factory=lambda: Debriefing(local_time))
     """What is said once it is over."""
     _debrief: list[Part] | None = None
     _meant: Typed | None = None
@@ -157,8 +159,8 @@ class Rehearsal:
     def _heard(self, text: str, typed: Typed) -> list[Part]:
         if not text:
             return []
-        if text.isdigit() and self.options:
-            return self._picked(int(text), typed)
+        if text.isdigit():
+            return self._picked(int(text), typed) if self.options else [Part(NO_CHOICE)]
         match text.casefold():
             case "?" | "help":
                 return self._help()

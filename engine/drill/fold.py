@@ -18,7 +18,7 @@ from chamberwise.engine.drill.entries import (
     Rewound,
 )
 from chamberwise.engine.drill.following import acts_of
-from chamberwise.engine.drill.judging import never_right
+from chamberwise.engine.drill.never_right import never_right
 from chamberwise.engine.drill.playing import asked_for, begun
 from chamberwise.engine.drill.run import CriticalAct, Order, Run
 from chamberwise.engine.drill.scenario import Scenario

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from chamberwise.engine.drill.debriefing.debrief import Debrief
 from chamberwise.engine.drill.debriefing.timeline import Said
-from chamberwise.engine.drill.entries import Mode
+from chamberwise.engine.drill.entries import Ending, Mode
 from chamberwise.engine.drill.measures.gates import Result
 from chamberwise.engine.drill.measures.loops import Loop
 from chamberwise.engine.model.library import Library
@@ -25,6 +25,14 @@ from chamberwise.exports.record.standing import marks
 
 SHORT_DIGEST = 12
 REHEARSED = "a rehearsal, which does not count"
+ENDED = {
+    Ending.OUTCOME: "the pathway is at its end",
+    Ending.STOP_RULE: "this part was settled",
+    Ending.TIME_OUT: "time was out",
+    Ending.GIVEN_UP: "by hand",
+    Ending.INTERRUPTED: "interrupted",
+}
+NOT_OVER = "cut off before its end"
 CUT_SHORT = "interrupted, so it does not count"
 
 
@@ -66,6 +74,8 @@ def _head(library: Library, of: Debrief) -> Iterator[tuple[str, str]]:
         yield "Status", f"{', '.join(status)}: not approved for clinical use"
     yield "Drill", f"{began.scenario}, seed {began.seed}"
     yield "Mode", began.mode.value
+    ended = of.measured.run.ended
+    yield "Ended", ENDED[ended.how] if ended else NOT_OVER
     yield "On", day(began.on.date())
     yield "Pathway", f"{began.pathway}, edition {began.edition}"
     yield "Content", f"code {began.digest[:SHORT_DIGEST]}"

@@ -113,8 +113,6 @@ def departures(
     kept = [move.event for move in moves if move.kind is Kind.SYNCHRONOUS]
     done = {_name(events[event]) for event in kept if event is not None}
     later = {(doing.act, doing.looks_at): doing for doing in reversed(to_come)}
-    said = {_name(event) for event in events}
-    ahead = next((each for each in to_come if (each.act, each.looks_at) not in said), None)
     found: list[Departure] = []
     for number, move in enumerate(moves):
         other = partner.get(number)
@@ -132,11 +130,26 @@ def departures(
         elif isinstance(event.entry, Did):
             name = _name(event)
             if name in later and name not in done:
-                found.append(Departure(How.TOO_EARLY, later[name], event, None, None, ahead=ahead))
+                found.append(
+                    Departure(
+                        How.TOO_EARLY,
+                        later[name],
+                        event,
+                        None,
+                        None,
+                        ahead=_ahead(to_come, events, event),
+                    )
+                )
             else:
                 how = How.AGAIN if name in done else How.BESIDES
                 found.append(_departure(how, events, moves, number, None, event))
     return tuple(found)
+
+
+def _ahead(to_come: Sequence[Doing], events: Sequence[Event], event: Event) -> Doing | None:
+    """Return what the pathway has before an event that came too early and nobody had done."""
+    done = {_name(each) for each in events if each.number <= event.number}
+    return next((each for each in to_come if (each.act, each.looks_at) not in done), None)
 
 
 def _departure(

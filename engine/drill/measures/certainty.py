@@ -15,8 +15,11 @@ _WRONG = frozenset({How.BESIDES, How.TOO_EARLY, How.TOO_LATE})
 def confident_errors(
     harms: Iterable[Harmful], departures: Iterable[Departure]
 ) -> tuple[Event, ...]:
-    """Return what somebody was sure of and that did harm or departed from the pathway."""
-    wrong = [each.event for each in harms if not each.was_lucky]
+    """Return what somebody was sure of and that did grave harm or departed from the pathway.
+
+    A lesser rule is mostly broken by what was left out before an act that is right in itself.
+    """
+    wrong = [each.event for each in harms if each.is_grave]
     wrong += [
         each.event
         for each in departures

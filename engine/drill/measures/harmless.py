@@ -32,11 +32,12 @@ def judged(
     """Return the departures, those marked that cost nothing."""
     broken = [each for harm in harms for each in harm.broken if not each.was_lucky]
     named = {name for each in broken for name in _spoken_of(each)}
-    paired = {act for order, _ in pairs.broken for act in (order.first, order.then)}
+    thens = {order.then for order, _ in pairs.broken}
+    named |= thens | {order.first for order, _ in pairs.broken}
     broke = {harm.event.number for harm in harms if not harm.was_lucky}
     return tuple(
         replace(each, is_harmless=True)
-        if _is_harmless(library, run, each, paired if _only_early(each, broke) else named | paired)
+        if _is_harmless(library, run, each, thens if _only_early(each, broke) else named)
         else each
         for each in departures
     )

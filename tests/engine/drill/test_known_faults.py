@@ -10,7 +10,7 @@ from __future__ import annotations
 import pytest
 from chamberwise.engine.drill.entries import Did, Looked, NotUnderstood
 from chamberwise.engine.drill.fold import Drill, as_run
-from chamberwise.engine.drill.judging import broken_rules
+from chamberwise.engine.drill.measures.harm import harmful
 
 from tests.engine.drill.stage import scenario, typed
 
@@ -88,8 +88,16 @@ def acts(drill: Drill) -> list[str]:
     return [each.entry.act for each in drill.standing.events if isinstance(each.entry, Did)]
 
 
-def broken(drill: Drill) -> dict[str, str | None]:
-    return {each.rule.id: each.act for each in broken_rules(drill.scenario, drill.standing)}
+def broken(drill: Drill) -> dict[str, str]:
+    """Return the pathway's rules that were broken, by the act that safety rules take it for."""
+    run = as_run(drill)
+    return {
+        each.rule.id: run.counts_as.get(act, act)
+        for harm in harmful(drill.scenario.library, run)
+        for act in [getattr(harm.event.entry, "act", "")]
+        for each in harm.broken
+        if not each.is_never_right
+    }
 
 
 def led_to(drill: Drill) -> list[str]:

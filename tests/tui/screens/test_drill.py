@@ -81,13 +81,15 @@ async def test_help_and_the_way_back_have_keys() -> None:
 
 async def test_at_its_end_the_screen_tells_what_it_came_to() -> None:
     async with drilling(mode=Mode.RUN) as stage:
-        pilot, _, _ = stage
+        pilot, _, rehearsal = stage
         await say(stage, "pull out", 40)
         await say(stage, "back", 41)
         assert "A run has no way back" in seen(pilot)
         told = await say(stage, "end", 45)
-        assert "The drill was ended." in told
-        assert "What it led to" in told
+        assert "Debrief: Posterior capsule rupture" in told
+        debrief = "\n".join(part.text for part in rehearsal.debrief())
+        assert "Ended:   by hand" in debrief
+        assert "WHAT CAME OF IT" in debrief
 
 
 @pytest.mark.parametrize("size", [(60, 20), (80, 24), (120, 40)])
