@@ -5,6 +5,7 @@ from __future__ import annotations
 import shutil
 from pathlib import Path
 
+import pypdf
 import pytest
 from chamberwise.tui.command.main import run
 from chamberwise.tui.command.status import Status
@@ -53,7 +54,7 @@ def test_the_paper_of_a_sheet_bears_the_name_of_the_unit(sheet: Path, tmp_path: 
     paper = tmp_path / "paper.pdf"
     asked = ["compare", "leaking-wound", str(sheet), *BELOW_IT, "--paper", str(paper)]
     assert run(asked) == Status.FINDINGS
-    said = "".join(page.extract_text() for page in PdfReader(paper).pages)
+    said = "".join(page.extract_text() for page in pypdf.PdfReader(paper).pages)
     assert "Harbour Eye Unit" in said
     assert "TEMPLATE" not in said
 
