@@ -17,6 +17,7 @@ TOP = Path(__file__).resolve().parent.parent
 ROOMS = ("engine", "exports", "tui", "protocols")
 LONGEST = 300
 SEES_THE_ENGINE = {
+    "duties",
     "extract",
     "extract_ways",
     "headlines",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
+from itertools import groupby
 
 from chamberwise.engine.brief.brief import Backup, CaseBrief
 from chamberwise.engine.brief.case import Case, Head, Stock
@@ -32,15 +33,17 @@ def of_the_shelf(cases: Sequence[Case], briefs: Sequence[CaseBrief], stock: Stoc
     """Yield the planned lenses that run short, and the backups that are missing or shared."""
     yield from _planned(cases, stock)
     for each in briefs:
-        missing = [_wanted(own) for own in each.backups if own.is_missing and not own.refused]
+        missing = [own for own in each.backups if own.is_missing and not own.refused]
         if missing:
-            yield f"Missing for case {each.label}: {'; '.join(missing)}."
+            yield f"Missing for case {each.label}: {'; '.join(_wanted(missing))}."
     yield from _shared(briefs)
 
 
-def _wanted(backup: Backup) -> str:
-    exact = shown(backup.exact or Decimal(0), 2)
-    return f"{backup.title} near {exact} D ({backup.position})"
+def _wanted(missing: Sequence[Backup]) -> Iterator[str]:
+    """Yield each kind of lens with the powers that are wanted of it."""
+    for title, backups in groupby(missing, key=lambda each: each.title):
+        powers = (f"{shown(each.exact or Decimal(0), 2)} D ({each.position})" for each in backups)
+        yield f"{title} near {', '.join(powers)}"
 
 
 def _planned(cases: Sequence[Case], stock: Stock) -> Iterator[str]:

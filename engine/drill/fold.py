@@ -108,6 +108,7 @@ def as_run(drill: Drill) -> Run:
         at_a_glance=book.at_a_glance,
         rules=never_right(drill.scenario),
         counts_as={act: harm.counts_as for act, harm in harms.items() if harm.counts_as},
+        injects={each.id: each.title for each in book.injects},
     )
 
 

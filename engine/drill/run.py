@@ -104,6 +104,8 @@ class Run:
     """Rules that bind drills beside the pathway's own: what is never right."""
     counts_as: Mapping[ActId, ActId] = field(default_factory=dict)
     """By an act that drills alone know, the act that safety rules take it for."""
+    injects: Mapping[str, str] = field(default_factory=dict)
+    """By what may have happened meanwhile, its title."""
 
     @property
     def counts(self) -> bool:

@@ -91,6 +91,7 @@ class Inject:
     """Something that happens: seconds after the first cue, or after an act, while `when`."""
 
     id: str
+    title: str
     shows: str
     at: int | None = None
     after: ActId | None = None

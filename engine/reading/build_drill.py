@@ -128,6 +128,7 @@ def _inject(name: str, raw: Raw) -> Inject:
     )
     return Inject(
         name,
+        raw.get("title", ""),
         raw.get("shows", ""),
         raw.get("at"),
         raw.get("after"),

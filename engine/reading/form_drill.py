@@ -98,6 +98,7 @@ REPLY = Record(
 INJECT = Record(
     "an inject",
     {
+        "title": Key(TEXT, "What a debrief calls it", required=True),
         "at": Key(DURATION, "How long after the first cue"),
         "after": Key(NAME, "The act after which it happens"),
         "when": Key(CONDITION, "Only while this is true"),

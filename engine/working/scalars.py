@@ -20,6 +20,8 @@ REMEMBERED = 4_096
 """Texts whose reading is kept: in a long list the same ones come again and again."""
 LONGEST = 60
 MOST_DIGITS = 12
+YEARS = range(2000, 2100)
+"""In which a day may lie: nobody reviews an operation outside them, and calendars end."""
 _NUMBER = re.compile(r"([+-]?[0-9]+(?:\.[0-9]+)?)\s*(.*)")
 _EXPONENT = re.compile(r"[eE][+-]?[0-9]")
 _COMMA = re.compile(r"[0-9]\s*,\s*[0-9]")
@@ -140,8 +142,9 @@ def word(of: Input, typed: str) -> str:
 def day(of: Input, typed: str) -> date:
     """Return the day typed. Raises `RefusedError` for anything but year-month-day."""
     try:
-        if re.fullmatch(r"\d{4}-\d{2}-\d{2}", typed.strip()):
-            return date.fromisoformat(typed.strip())
+        if re.fullmatch(r"[0-9]{4}-[0-9]{2}-[0-9]{2}", typed.strip()):
+            found = date.fromisoformat(typed.strip())
+            return _of_our_time(of, found)
     except ValueError:
         pass
     raise refused(
@@ -149,6 +152,17 @@ def day(of: Input, typed: str) -> date:
         f"`{of.name}` is no day of the calendar: {typed.strip()[:LONGEST]}",
         "Days are written year-month-day, since 03/04 is read in two ways.",
         f"Write it as `{of.name}={of.example}`.",
+    )
+
+
+def _of_our_time(of: Input, found: date) -> date:
+    if found.year in YEARS:
+        return found
+    raise refused(
+        of.name,
+        f"`{of.name}` lies in the year {found.year}",
+        f"Days are counted from {YEARS[0]} to {YEARS[-1]} only.",
+        f"Look at the year again, as in `{of.name}={of.example}`.",
     )
 
 

@@ -11,6 +11,7 @@ from functools import cached_property
 from chamberwise.exports.audit.block import Block, placed_box
 from chamberwise.exports.audit.flow import Flow, box_of, flow_of
 from chamberwise.exports.audit.geometry import Box, Point
+from chamberwise.exports.audit.kinds import ON_THE_WALL
 from chamberwise.exports.audit.printed.content import Leaf, Path, Printed, Stretch
 from chamberwise.exports.audit.rule import Where
 from chamberwise.exports.audit.terms import Distances, Terms, usual_distances
@@ -89,15 +90,25 @@ class Side:
         usual, printed = usual_distances(self.terms.kind), self.printed_distances
         glance = self.terms.distance or (printed[0] if printed else usual.glance)
         act = glance * usual.act / usual.glance
-        if len(printed) > 1:
+        if printed and not self.terms.distance:
+            # One distance is that of everything on the page.
+            act = printed[:2][-1]
+        elif len(printed) > 1:
             # What was asked for is asked of the first tier; steps keep to what the sheet says.
-            act = min(act, printed[1]) if self.terms.distance else printed[1]
+            act = min(act, printed[1])
         return Distances(glance, act)
 
     def distance(self, tier: Tier) -> float:
         """Return from how far a tier is read on this page, in millimetres."""
         far = self.distances
         return 1000 * {Tier.GLANCE: far.glance, Tier.ACT: far.act, Tier.REFER: far.refer}[tier]
+
+    def usual_distance(self, tier: Tier) -> float:
+        """Return from how far a tier is looked at: in the hand, however far it can be read."""
+        far = self.distance(tier)
+        if self.terms.kind in ON_THE_WALL or self.terms.distance:
+            return far
+        return min(far, 1000 * usual_distances(self.terms.kind).act)
 
     @cached_property
     def grounds(self) -> tuple[Path, ...]:

@@ -6,9 +6,10 @@ from dataclasses import dataclass
 
 NOT_SET = "NOT SET LOCALLY"
 TITLE = "Brief before the list"
+BY_HAND = "Check by hand against the unit's own biometry and formulary."
 USE = (
-    "Check by hand against the unit's own biometry and formulary. Follow local protocol. "
-    "For rehearsal and preparation, never live care; not for consent."
+    f"{BY_HAND} Follow local protocol. For rehearsal and preparation, never live care. "
+    "Not for consent."
 )
 AGE_OF_RISK = "Risk: odds ratios of 2009; ruptures have about halved since."
 HABIT = (
@@ -68,6 +69,11 @@ class BriefContent:
 
     @property
     def remarks(self) -> tuple[str, ...]:
-        """What has to be known of the figures."""
+        """What has to be known of the sheet and its figures."""
+        return (USE, *self.of_figures)
+
+    @property
+    def of_figures(self) -> tuple[str, ...]:
+        """The same without what stands at the foot of every printed page."""
         counted = f" Shelf counted {self.counted}." if self.counted else ""
-        return (USE, AGE_OF_RISK, POWERS, LIDOCAINE, HABIT, f"{NO_IDENTITY}{counted}")
+        return (AGE_OF_RISK, POWERS, LIDOCAINE, HABIT, f"{NO_IDENTITY}{counted}")

@@ -131,8 +131,9 @@ def _loop(loop: Loop, words: Wording) -> LoopRow:
 
 
 def _system(of: Debrief) -> Iterator[str]:
+    titles = of.measured.run.injects
     for each in of.injected:
-        yield f"{clock(each.at)} {each.inject}"
+        yield f"{clock(each.at)} {titles.get(each.inject, each.inject)}"
     for words in of.not_understood:
         yield f"{clock(words.at)} not understood by this program: “{words.typed}”"
 

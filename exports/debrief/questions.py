@@ -36,9 +36,9 @@ def _of_harm(of: Debrief, words: Wording) -> str:
     if harm is None:
         return ""
     return (
-        f"At {clock(harm.event.entry.at)} I saw “{lowered(words.event(harm.event))}”. It worried "
-        f"me: {lowered(harm.broken[0].rule.harm)} What did you see just then, and what would have "
-        "told you?"
+        f"At {clock(harm.event.entry.at)} I saw “{lowered(words.event(harm.event))}”"
+        f"{words.not_kept(harm.broken[0])}. It worried me: {lowered(harm.broken[0].rule.harm)} "
+        "What did you see just then, and what would have told you?"
     )
 
 

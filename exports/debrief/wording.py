@@ -150,12 +150,14 @@ class Wording:
         """Return in which way it departed, and where it belongs."""
         then, after = departure.then, departure.after
         before = f", before “{lowered(self.event(then))}”" if then else ""
-        behind = f" after “{lowered(self.event(after))}”" if after else " later"
+        behind = f"it belongs after “{lowered(self.event(after))}”" if after else "it belongs later"
+        if departure.ahead:
+            behind = f"the pathway first has “{lowered(self.doing(departure.ahead))}”"
         match departure.how:
             case How.LEFT_OUT:
                 return f"left out{before}"
             case How.TOO_EARLY:
-                return f"too early; it belongs{behind}"
+                return f"too early; {behind}"
             case How.TOO_LATE:
                 return f"too late; it belongs earlier{before}"
             case How.AGAIN:
@@ -165,14 +167,19 @@ class Wording:
 
     def harm(self, harmful: Harmful) -> str:
         """Return a harmful act with its time, the worst it may lead to, and the right way."""
-        first, *more = harmful.broken
+        first, *others = harmful.broken
+        more = () if first.is_never_right else others
         luck = "; it was safe by luck, nobody had looked" if harmful.was_lucky else ""
         also = f" {len(more)} more rule{'s' * (len(more) > 1)} broken with it." if more else ""
         rule = first.rule
         return (
-            f"{clock(harmful.event.entry.at)} {self.event(harmful.event)}{luck}. "
-            f"{rule.harm} Instead: {rule.instead}{also}"
+            f"{clock(harmful.event.entry.at)} {self.event(harmful.event)}{self.not_kept(first)}"
+            f"{luck}. {rule.harm} Instead: {rule.instead}{also}"
         )
+
+    def not_kept(self, broken: Broken) -> str:
+        """Return which rule was not kept; nothing where the act itself says it."""
+        return "" if broken.is_never_right else f", and not kept: “{sentence(broken.rule.title)}”"
 
     def broken(self, harmful: Harmful) -> Iterator[str]:
         """Yield every rule that was broken with its sources."""

@@ -45,10 +45,10 @@ class Flow:
                 return pieces
         return None
 
-    def parted(self, starts: Sequence[int], room: float) -> list[Piece] | None:
-        """Return columns that begin at some rows; `None` where one needs more room."""
+    def parted(self, starts: Sequence[int], rooms: Sequence[float]) -> list[Piece] | None:
+        """Return columns that begin at some rows; `None` where one needs more room than it has."""
         pieces = []
-        for start, end in pairwise([*starts, len(self.drawn)]):
+        for (start, end), room in zip(pairwise([*starts, len(self.drawn)]), rooms, strict=False):
             piece, after = self._column(start, end, room)
             if after != end:
                 return None

@@ -1,4 +1,7 @@
-"""The chart over several sheets: the first stands alone, the others have the rows by phase."""
+"""The chart over several sheets: the first stands alone, the others have the rows by phase.
+
+Without first actions the rows begin on the first sheet, above whom to call and the dangers.
+"""
 
 from __future__ import annotations
 
@@ -17,10 +20,18 @@ from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.columns import Flow
 from chamberwise.exports.wall.content import MOST_BOXES, Wall
 from chamberwise.exports.wall.first_sheet import first_sheet
-from chamberwise.exports.wall.front import in_rows
-from chamberwise.exports.wall.panels import key
+from chamberwise.exports.wall.front import head, in_rows
+from chamberwise.exports.wall.panels import calls_and_notes, key
 from chamberwise.exports.wall.parting import Measured, parted
-from chamberwise.exports.wall.pen import HEAD, LEAST_SIZE, MOST_SIZE, STEP, Pen, TooNarrowError
+from chamberwise.exports.wall.pen import (
+    HEAD,
+    LEAST_SIZE,
+    MOST_SIZE,
+    SMALL,
+    STEP,
+    Pen,
+    TooNarrowError,
+)
 from chamberwise.exports.wall.placing import texts
 
 MOST_SHEETS = 7
@@ -53,6 +64,30 @@ def over_sheets(
     guess = Guess(ruler)
     numbers = " ".join(f"{n} {n};" for n in range(1, 11))
     guess.meet((*texts(content), f"{content.title}, {numbers} sheet of continued Continued on"))
+    return (
+        _by_rows(content, body, guess, least, fewest)
+        if not content.first
+        else (_behind_first(content, body, guess, least, fewest))
+    )
+
+
+def _by_rows(content: Wall, body: Body, guess: Guess, least: float, fewest: int) -> Sheets | None:
+    """Return the chart whose rows begin on the first sheet."""
+    found = _row_sheets(content, body, guess, least, fewest)
+    if found is None:
+        return None
+    pen, groups, rows = found
+    sheets = [
+        _row_sheet(group, body, pen, piece, number, len(rows))
+        for number, (group, piece) in enumerate(zip(groups, rows, strict=True), start=1)
+    ]
+    return Sheets(tuple(sheets), pen.size, pen.points(pen.glance))
+
+
+def _behind_first(
+    content: Wall, body: Body, guess: Guess, least: float, fewest: int
+) -> Sheets | None:
+    """Return the chart whose first sheet has first actions, whom to call and dangers alone."""
     try:
         first = first_sheet(content, body, guess, least)
     except TooNarrowError:
@@ -113,17 +148,14 @@ def _parted(
     width = (body.width - (plan.columns - 1) * between) / plan.columns
     try:
         flow = Flow(pen, content, width)
-        room = body.height - _around(content, body, pen)
+        rooms = _rooms(content, body, pen, plan)
         starts = parted(
-            [
-                Measured(height, one.boxes, one.opens)
-                for height, one in zip(flow.heights(), content.rows, strict=True)
-            ],
+            _measured(flow, content, rooms[-1] - rooms[0]),
             plan.most * plan.columns,
             MOST_BOXES // plan.columns,
             by_phase=plan.by_phase,
         )
-        pieces = flow.parted(starts, room) if starts else None
+        pieces = flow.parted(starts, rooms) if starts else None
     except TooNarrowError:
         return None
     if starts is None or pieces is None:
@@ -139,18 +171,56 @@ def _parted(
     return groups, sheets
 
 
-def _around(content: Wall, body: Body, pen: Pen) -> float:
-    """Return the room that the name of a sheet and the key take."""
-    top = _name(content, body, pen, 9, 10).height + pen.em(0.9)
-    return top + key(pen, content, body.width).height + pen.em(0.6)
+def _measured(flow: Flow, content: Wall, taken: float) -> list[Measured]:
+    """Return the rows to be parted; what else the first sheet holds counts with its first row."""
+    heights = flow.heights()
+    heights[:1] = [height + taken for height in heights[:1]]
+    return [
+        Measured(height, one.boxes, one.opens)
+        for height, one in zip(heights, content.rows, strict=True)
+    ]
+
+
+def _rooms(content: Wall, body: Body, pen: Pen, plan: _Plan) -> list[float]:
+    """Return the room for rows in each column of each sheet, and in one more."""
+    first = 2 if content.first else 1
+    return [
+        body.height - sum(each.height for each in _edges(content, body, pen, number, 10))
+        for number in range(first, first + plan.most + 1)
+        for _ in range(plan.columns)
+    ]
+
+
+def _edges(content: Wall, body: Body, pen: Pen, number: int, count: int) -> tuple[Piece, Piece]:
+    """Return what stands above and below the rows of a sheet."""
+    below = key(pen, content, body.width)
+    if number > 1:
+        above = _name(content, body, pen, number, count)
+        return _spaced(above, under=pen.em(0.9)), _spaced(below, over=pen.em(0.6))
+    onward = pen.words(
+        "Continued on sheet 2", body.width, SMALL, weight=Weight.BOLD, role=Role.NOTE
+    )
+    panels = calls_and_notes(pen, content, body.width)
+    at = onward.height + pen.em(0.6), onward.height + panels.height + pen.em(1.2)
+    items = (onward.at(0, 0), *panels.at(0, at[0]), *below.at(0, at[1]))
+    foot = Piece(items, body.width, at[1] + below.height)
+    above = _spaced(head(pen, content, body.width), under=pen.em(0.9))
+    return above, _spaced(foot, over=pen.em(0.6))
+
+
+def _spaced(piece: Piece, over: float = 0.0, under: float = 0.0) -> Piece:
+    return Piece(tuple(piece.at(0, over)), piece.width, over + piece.height + under)
 
 
 def _row_sheet(
     group: Wall, body: Body, pen: Pen, rows: Piece, number: int, count: int
 ) -> tuple[Item, ...]:
-    foot = key(pen, group, body.width)
-    items = (*rows.items, *foot.at(0, body.height - _around(group, body, pen) + pen.em(0.6)))
-    return _named(group, body, pen, Piece(items, body.width, 0.0), number, count)
+    above, below = _edges(group, body, pen, number, count)
+    return (
+        *above.at(body.x, body.y),
+        *rows.at(body.x, body.y + above.height),
+        *below.at(body.x, body.y + body.height - below.height),
+    )
 
 
 def _named(

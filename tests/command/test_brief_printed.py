@@ -40,6 +40,14 @@ def test_the_same_brief_has_the_same_bytes_and_its_stamp_is_known(
     assert run(["brief", "--stamp", "AAAA"]) == Status.UNUSABLE
 
 
+def test_a_short_list_and_large_paper_are_set_in_larger_type(tmp_path: Path, capsys: Seen) -> None:
+    """Small letters of a tenth of an inch are preferred in the hand (LEG-05)."""
+    short = [listed(tmp_path, HEADS, ROW), "--stock", shelf_in(tmp_path)]
+    for place, words in enumerate(([*short, "--paper", "A4"], ["--paper", "A3"])):
+        run(["brief", *words, "--out", str(tmp_path / f"{place}.pdf"), "--report"])
+        assert "LEG-05  kept" in capsys.readouterr().out
+
+
 def test_more_than_a_page_is_refused_with_each_way_out(tmp_path: Path, capsys: Seen) -> None:
     rows = [ROW.replace("A,", f"{place},", 1) for place in range(1, 31)]
     words = [listed(tmp_path, HEADS, *rows), "--stock", shelf_in(tmp_path)]

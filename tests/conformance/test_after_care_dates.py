@@ -105,6 +105,8 @@ def test_a_review_is_never_before_the_operation_nor_late(operated: date, day: in
     [
         ({"operated": "25/02/2028"}, "no day of the calendar"),
         ({"operated": "2027-02-29"}, "no day of the calendar"),
+        ({"operated": "9999-12-31"}, "lies in the year 9999"),
+        ({"operated": "0203-02-25"}, "lies in the year 203"),
         ({"holidays": "UK"}, "no country"),
         ({"holidays": "GB-XYZ"}, "no part of GB"),
         ({"closed": "tomorrow"}, "no day of the calendar"),

@@ -14,15 +14,18 @@ from chamberwise.engine.drill.entries import Did, Ending, Looked
 from chamberwise.engine.drill.run import Event, Run
 from chamberwise.engine.model.library import Library
 
-DONE_BESIDES = 5
+DONE_BESIDES = 8
 LOOKED_BESIDES = 3
 CRITICAL = 4
 ORDINARY = 2
 LOOK = 1
+ELSEWHERE = 1
 """What each kind of difference costs. Only ratios matter: something done besides costs more than
 
-something left out, so that a run that leaves out much and goes on well is told as just that. A look
-more than needed is a difference, since looks tell where a run is, and no departure.
+something left out, so that a run that leaves out much and goes on well is told as just that, and
+what is done at another place of the run costs less than what it never does: two of a team who do
+their parts the other way round have left nothing out. A look more than needed is a difference,
+since looks tell where a run is, and no departure.
 """
 
 
@@ -51,6 +54,8 @@ class Departure:
     then: Event | None
     is_harmless: bool = False
     """Whether it is a matter of order alone that no rule forbids: such costs nothing."""
+    ahead: Doing | None = None
+    """What the pathway has first, where the drill stopped before it came to what was early."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,6 +73,7 @@ def align(library: Library, run: Run) -> Aligned:
     pairs = bound_pairs(library, pathway) | _ordered(run)
     is_free = run.ended is None or run.ended.how is not Ending.OUTCOME
     critical = {each.act for each in run.critical}
+    done = {each.entry.act for each in run.events if isinstance(each.entry, Did)}
 
     def besides(number: int) -> int:
         return DONE_BESIDES if isinstance(run.events[number].entry, Did) else LOOKED_BESIDES
@@ -75,6 +81,8 @@ def align(library: Library, run: Run) -> Aligned:
     def left_out(doing: Doing) -> int:
         if doing.act is None:
             return LOOK
+        if doing.act in done:
+            return ELSEWHERE
         return CRITICAL if doing.act in critical else ORDINARY
 
     costs = Costs(besides, left_out)
@@ -105,6 +113,8 @@ def departures(
     kept = [move.event for move in moves if move.kind is Kind.SYNCHRONOUS]
     done = {_name(events[event]) for event in kept if event is not None}
     later = {(doing.act, doing.looks_at): doing for doing in reversed(to_come)}
+    said = {_name(event) for event in events}
+    ahead = next((each for each in to_come if (each.act, each.looks_at) not in said), None)
     found: list[Departure] = []
     for number, move in enumerate(moves):
         other = partner.get(number)
@@ -122,8 +132,7 @@ def departures(
         elif isinstance(event.entry, Did):
             name = _name(event)
             if name in later and name not in done:
-                end = events[-1] if event is not events[-1] else None
-                found.append(Departure(How.TOO_EARLY, later[name], event, end, None))
+                found.append(Departure(How.TOO_EARLY, later[name], event, None, None, ahead=ahead))
             else:
                 how = How.AGAIN if name in done else How.BESIDES
                 found.append(_departure(how, events, moves, number, None, event))

@@ -1,6 +1,7 @@
 """Which departures are harmless: the same acts in another order that no rule or pair forbids,
 
-and an act not done once more that was done before, where no rule asks for it anew.
+and an act not done once more that was done before, where no rule asks for it anew. What came too
+early is harmful only where it broke a rule itself: what broke later is told where it broke.
 """
 
 from __future__ import annotations
@@ -31,10 +32,24 @@ def judged(
     """Return the departures, those marked that cost nothing."""
     broken = [each for harm in harms for each in harm.broken if not each.was_lucky]
     named = {name for each in broken for name in _spoken_of(each)}
-    named |= {act for order, _ in pairs.broken for act in (order.first, order.then)}
+    paired = {act for order, _ in pairs.broken for act in (order.first, order.then)}
+    broke = {harm.event.number for harm in harms if not harm.was_lucky}
     return tuple(
-        replace(each, is_harmless=True) if _is_harmless(library, run, each, named) else each
+        replace(each, is_harmless=True)
+        if _is_harmless(library, run, each, paired if _only_early(each, broke) else named | paired)
+        else each
         for each in departures
+    )
+
+
+def _only_early(departure: Departure, broke: set[int]) -> bool:
+    """Whether it is an act that came too early and broke nothing by it."""
+    event = departure.event
+    return (
+        departure.how is How.TOO_EARLY
+        and event is not None
+        and isinstance(event.entry, Did)
+        and event.number not in broke
     )
 
 

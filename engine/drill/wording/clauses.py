@@ -37,15 +37,15 @@ _CUTS = (
         Kind.DONE_BEFORE,
         r"(?<!go )(?<!going )after|once|as soon as|when|now that|only when|only after|only once",
     ),
-    (Kind.DONE, r"and then|then|but|while|followed by|plus|, and|;|\.|,"),
+    (Kind.DONE, r"and then|then|but|while|followed by|plus|, and|[;.,!?]"),
 )
 _PATTERN = re.compile(
     "|".join(
-        rf"(?P<{kind.name}>(?:(?<=\s)|^|(?<=[,;.]))(?:{words})(?=\s|$))" for kind, words in _CUTS
+        rf"(?P<{kind.name}>(?:(?<=\s)|^|(?<=[,;.!?]))(?:{words})(?=\s|$))" for kind, words in _CUTS
     ),
     re.IGNORECASE,
 )
-_ENDS = re.compile(r"[,;]|\.(?!\d)|\bthen\b", re.IGNORECASE)
+_ENDS = re.compile(r"[,;!?]|\.(?!\d)|\bthen\b", re.IGNORECASE)
 
 
 def clauses_of(line: str) -> tuple[Clause, ...]:
@@ -56,7 +56,7 @@ def clauses_of(line: str) -> tuple[Clause, ...]:
     >>> [(c.text, str(c.kind)) for c in clauses_of("once the chamber is full, take the tip out")]
     [('the chamber is full', 'done before'), ('take the tip out', 'done')]
     """
-    line = re.sub(r"([,;]|\.(?!\d))", r" \1 ", line)
+    line = re.sub(r"([,;!?]|\.(?!\d))", r" \1 ", line)
     found: list[Clause] = []
     kind, start = Kind.DONE, 0
     for cut in _PATTERN.finditer(line):

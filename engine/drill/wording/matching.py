@@ -5,6 +5,7 @@ What is near both a right and a wrong act is asked, and the right one is offered
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import groupby
@@ -23,6 +24,8 @@ CLEARLY_NOT_HARM = 0.15
 MOST_ASKED = 4
 
 WORD_FOR_WORD = 0.97
+_EXCLAIMED = re.compile(r"^(?:oh|ah|no)[ ,!]+no[ ,!]+(?=\S)", re.IGNORECASE)
+"""It denies nothing: `oh no, the capsule has gone`."""
 MARKS = {"!": Certainty.SURE, "~": Certainty.LIKELY, "?": Certainty.GUESS}
 
 
@@ -44,6 +47,8 @@ class Understood:
 def understand(book: Phrasebook, typed: str) -> Understood:
     """Return what a typed line means. A mark at its end says how sure somebody is."""
     text, certainty = _unmarked(typed)
+    if not any(letter.isalpha() for letter in text):
+        return Understood(certainty=certainty)
     clauses = clauses_of(text)
     if said := _word_for_word(book, text):
         says = any(says_trigger(book, each) for each in clauses)
@@ -119,7 +124,7 @@ def _word_for_word(book: Phrasebook, text: str) -> Target | None:
 
 
 def _unmarked(typed: str) -> tuple[str, Certainty | None]:
-    text = typed.strip()
+    text = _EXCLAIMED.sub("", typed.strip())
     mark = MARKS.get(text[-1:])
     return (text.rstrip("!~?").strip(), mark) if mark else (text, None)
 

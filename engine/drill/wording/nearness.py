@@ -39,6 +39,25 @@ _OPPOSITE = tuple(
         ("hard", "soft"),
     )
 )
+_THINGS = frozenset(
+    stem(word)
+    for word in (
+        *(
+            "lens",
+            "viscoelastic",
+            "tip",
+            "vitrector",
+            "infusion",
+            "wound",
+            "tear",
+            "piece",
+            "cortex",
+        ),
+        *("iris", "cornea", "patient", "speculum", "suture", "triamcinolone", "power"),
+    )
+)
+SWAPPED = 0.85
+"""What is left of the nearness where one thing was typed and the phrase has another instead."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,12 +118,19 @@ def _score(book: Phrasebook, slips: Mapping[str, Mapping[str, float]], phrase: P
     of_typed = _share(book, slips, met)
     if of_phrase < LEAST_OF_A_PHRASE or not of_typed:
         return 0.0
-    return 2 * of_phrase * of_typed / (of_phrase + of_typed)
+    score = 2 * of_phrase * of_typed / (of_phrase + of_typed)
+    return score * SWAPPED if _is_swapped(slips, phrase.tokens) else score
 
 
 def _share(book: Phrasebook, tokens: Iterable[str], found: Sequence[float]) -> float:
     weights = [book.weights.get(token, UNKNOWN_WEIGHT) for token in tokens]
     return sum(weight * each for weight, each in zip(weights, found, strict=True)) / sum(weights)
+
+
+def _is_swapped(slips: Mapping[str, Mapping[str, float]], phrase: Set[str]) -> bool:
+    """Whether what was typed names a thing that the phrase has not, and the other way round."""
+    typed = {each for found in slips.values() for each in found}
+    return bool(_THINGS & typed - phrase) and bool(_THINGS & phrase - typed)
 
 
 def _are_opposite(typed: Set[str], phrase: Set[str]) -> bool:

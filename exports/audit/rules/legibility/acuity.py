@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from chamberwise.exports.audit.rule import Mark, Rule, at_least
-from chamberwise.exports.audit.rules.legibility.least_angle import angles
+from chamberwise.exports.audit.rules.legibility.preferred_angle import usual_angles
 
 ACUITY = 0.5
 """Decimal: 6/12."""
@@ -15,5 +15,5 @@ RULE = Rule(
     limit=at_least("minutes of arc", warning=RESERVE * 5 / ACUITY),
     source="5 minute letter at 6/6; acuity reserve 2 to 1",
     mark=Mark.VERIFIED,
-    measure=angles,
+    measure=usual_angles,
 )

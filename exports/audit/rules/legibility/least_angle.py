@@ -13,7 +13,11 @@ from chamberwise.exports.paper.sheet import Role
 
 def angle_of(side: Side, block: Block) -> Measure:
     """Return the angle of a text's small letters at the distance of its tier."""
-    distance = side.distance(block.tier)
+    return angle_at(block, side.distance(block.tier))
+
+
+def angle_at(block: Block, distance: float) -> Measure:
+    """Return the angle of a text's small letters at a distance in millimetres."""
     found = angle(block.x_height, distance)
     return Measure(found, block.where, f"{found:.1f} minutes of arc at {distance / 1000:g} m")
 

@@ -106,6 +106,12 @@ def test_what_the_pathway_would_still_have_come_to_is_too_early() -> None:
     assert told("hold, call, press, close, fill, leave") == [(How.TOO_EARLY, "close", "")]
 
 
+def test_a_part_done_before_its_turn_leaves_the_rest_of_the_run_in_its_place() -> None:
+    assert told("hold, fill, call, press, leave, vitreous?, cut") == [
+        (How.TOO_EARLY, "fill", "leave")
+    ]
+
+
 def test_the_same_again_is_told_as_that() -> None:
     assert told("hold, call, press, fill, leave, vitreous?, fill, cut") == [
         (How.AGAIN, "fill", "cut")
@@ -151,9 +157,9 @@ def _compared(run: tuple[str, ...], walk: tuple[str, ...]) -> int:
     for done, gone in product(range(len(run) + 1), range(len(walk) + 1)):
         ways = []
         if done:
-            ways.append(table[done - 1, gone] + 5)
+            ways.append(table[done - 1, gone] + 8)
         if gone:
-            ways.append(table[done, gone - 1] + (1 if walk[gone - 1] == "?" else 2))
+            ways.append(table[done, gone - 1] + (1 if walk[gone - 1] in {"?", *run} else 2))
         if done and gone and run[done - 1] == walk[gone - 1]:
             ways.append(table[done - 1, gone - 1])
         table[done, gone] = min(ways, default=0)

@@ -65,6 +65,10 @@ def taken(typed: str) -> list[str]:
         ("don't fill the chamber", []),
         ("don't stop aspirating", []),
         ("", []),
+        ("1", []),
+        ("oh no, the capsule has gone", ["announce-rupture"]),
+        ("PCR! Stop everything", ["announce-rupture", "stop-aspiration"]),
+        ("stop hydro", ["stop-aspiration"]),
     ],
 )
 def test_what_words_are_taken_for(typed: str, meant: list[str]) -> None:
@@ -162,3 +166,26 @@ def test_what_is_denied_is_never_done(denial: str) -> None:
         meant = understand(BOOK, f"{denial} {phrase}")
         assert target not in (*meant.taken, *meant.first, *meant.asked), (denial, phrase)
         assert not any(BOOK.is_harmful(each) for each in meant.taken), (denial, phrase)
+
+
+@pytest.mark.parametrize(
+    ("typed", "not_meant"),
+    [
+        ("recalc the IOL for the sulcus", "place-lens-in-sulcus"),
+        ("raise the pieces", "raise-infusion"),
+        ("put in an anterior chamber IOL", FILL),
+        ("suture the IOL to the sclera", "suture-main-wound"),
+    ],
+)
+def test_another_thing_in_the_same_words_is_not_even_offered_first(
+    typed: str, not_meant: str
+) -> None:
+    understood = understand(BOOK, typed)
+    assert Target(act=not_meant) not in (*understood.taken, *understood.asked[:1])
+
+
+@pytest.mark.parametrize("typed", ["finish the last piece with phaco", "carry on with the pieces"])
+def test_what_is_right_later_and_wrong_at_first_is_asked(typed: str) -> None:
+    understood = understand(BOOK, typed)
+    assert understood.taken == ()
+    assert Target(act="phaco-fragment") in understood.asked
