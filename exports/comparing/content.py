@@ -85,6 +85,15 @@ class CaseShown:
 
 
 @dataclass(frozen=True, slots=True)
+class DrillShown:
+    """A scenario to be repeated: its pathway and its name as they are typed, and its title."""
+
+    pathway: str
+    name: str
+    title: str
+
+
+@dataclass(frozen=True, slots=True)
 class ComparisonShown:
     """Two versions of one pathway."""
 
@@ -107,7 +116,9 @@ class ComparisonShown:
     """Titles of the pathways whose sheets say something else now."""
     take_down: tuple[CopyShown, ...]
     rehearse: tuple[str, ...]
-    """Titles of the pathways whose drills are to be repeated."""
+    """Titles of the pathways whose walks are to be rehearsed again."""
+    drills: tuple[DrillShown, ...]
+    """The scenarios written by hand for those."""
     acts: tuple[str, ...]
     cards: tuple[str, ...]
     """Duties whose role cards changed."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from datetime import date
 
 from chamberwise.engine.cases.case import Case
@@ -13,13 +13,15 @@ from chamberwise.engine.comparing.change import Change, Kind
 from chamberwise.engine.comparing.compare import Comparison, Version
 from chamberwise.engine.comparing.verdicts import Standing
 from chamberwise.engine.comparing.words import ASKS_OTHERWISE
+from chamberwise.engine.model.drill import DrillBook
 from chamberwise.engine.model.library import Library, Place
-from chamberwise.engine.model.step import Outcome
+from chamberwise.engine.model.step import Outcome, PathwayId
 from chamberwise.engine.stamp.copies import Copy
 from chamberwise.exports.comparing.content import (
     CaseShown,
     ChangeShown,
     ComparisonShown,
+    DrillShown,
     VerdictShown,
     Weight,
 )
@@ -37,6 +39,7 @@ from chamberwise.exports.record.naming import (
 from chamberwise.exports.record.standing import marks
 from chamberwise.exports.stamp.content import CopyShown, Worth
 
+NO_BOOKS: Mapping[PathwayId, DrillBook] = {}
 _LEADS = frozenset({Kind.TARGET, Kind.START})
 _COUNTED = {
     Standing.BROKEN: ("is broken", "are broken"),
@@ -47,8 +50,10 @@ _COUNTED = {
 }
 
 
-def comparison_shown(found: Comparison, today: date) -> ComparisonShown:
-    """Return what is told of a comparison."""
+def comparison_shown(
+    found: Comparison, today: date, books: Mapping[PathwayId, DrillBook] = NO_BOOKS
+) -> ComparisonShown:
+    """Return what is told of a comparison; `books` has the drills by pathway."""
     library, pathway = found.new.library, found.new.pathway
     words = library.words(pathway)
     bears_on = found.touched
@@ -71,6 +76,12 @@ def comparison_shown(found: Comparison, today: date) -> ComparisonShown:
         reprint=tuple(pathway_title(library, name) for name in bears_on.printed),
         take_down=tuple(map(_copy, bears_on.take_down)),
         rehearse=tuple(pathway_title(library, name) for name in bears_on.rehearsed),
+        drills=tuple(
+            DrillShown(name, each.id, each.title)
+            for name in bears_on.rehearsed
+            if name in books
+            for each in books[name].scenarios
+        ),
         acts=tuple(act_title(words, act) for act in bears_on.acts),
         cards=tuple(duty_title(words, who) for who in bears_on.duties),
     )

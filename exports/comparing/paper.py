@@ -110,6 +110,7 @@ def _rest(shown: ComparisonShown) -> Iterator[Block]:
         ),
         ("Hand out anew: role cards of ", shown.cards),
         ("Rehearse again: ", shown.rehearse),
+        ("Drill again: ", tuple(each.title for each in shown.drills)),
     ):
         if names:
             yield Block(plain(f"{lead}{', '.join(names)}."), BODY, before=0.6)

@@ -145,6 +145,9 @@ def _said(shown: ComparisonShown) -> Iterator[Paragraph]:
     if shown.rehearse:
         what = f", above all: {_listed(shown.acts)}" if shown.acts else ""
         yield Paragraph("  Rehearse again: ", f"{_listed(shown.rehearse)}{what}", hang=4)
+    for drill in shown.drills:
+        said = f"{drill.title} (chamberwise drill {drill.pathway} --scenario {drill.name})"
+        yield Paragraph("  Drill again: ", said, hang=4)
 
 
 def _copy(copy: CopyShown) -> str:

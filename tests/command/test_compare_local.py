@@ -5,6 +5,7 @@ from __future__ import annotations
 import shutil
 from pathlib import Path
 
+import pypdf
 import pytest
 from chamberwise.tui.command.main import run
 from chamberwise.tui.command.status import Status
@@ -47,6 +48,15 @@ def test_a_sheet_that_no_longer_fits_is_refused_at_its_line(sheet: Path, capsys:
     edit(sheet, "expects: Surgeon,", "expects: Operator,")
     assert run(["compare", "leaking-wound", str(sheet), *BELOW_IT]) == Status.UNUSABLE
     assert "first.yaml:28:" in capsys.readouterr().err
+
+
+def test_the_paper_of_a_sheet_bears_the_name_of_the_unit(sheet: Path, tmp_path: Path) -> None:
+    paper = tmp_path / "paper.pdf"
+    asked = ["compare", "leaking-wound", str(sheet), *BELOW_IT, "--paper", str(paper)]
+    assert run(asked) == Status.FINDINGS
+    said = "".join(page.extract_text() for page in pypdf.PdfReader(paper).pages)
+    assert "Harbour Eye Unit" in said
+    assert "TEMPLATE" not in said
 
 
 @pytest.mark.skipif(shutil.which("git") is None, reason="git is not on the path")

@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 from argparse import Namespace, _SubParsersAction
+from collections.abc import Mapping
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from chamberwise.tui.command.finding_files import UnusableError, add_library
+from chamberwise.tui.command.finding_files import UnusableError, add_library, shipped
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import add_on
 from chamberwise.tui.command.versions import Side, beside_each_other, side
 
 if TYPE_CHECKING:
+    from chamberwise.engine.model.drill import DrillBook
     from chamberwise.exports.comparing.content import ComparisonShown
 
 EXAMPLE = """example:
@@ -51,6 +53,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 
 def run(arguments: Namespace) -> int:
     """Compare and tell, the gravest changes first."""
+    from chamberwise.engine.reading.drills import read_drills
     from chamberwise.exports.comparing.log import entry
     from chamberwise.exports.comparing.machine import comparison_values
     from chamberwise.exports.comparing.text import comparison_text, what_it_means
@@ -60,7 +63,8 @@ def run(arguments: Namespace) -> int:
     today = arguments.on or date.today()
     if arguments.paper is not None:
         _refuse_paper(arguments.paper, len(pairs))
-    shown = [_compared(old, new, pair, today) for pair in pairs]
+    books = read_drills(_library_of(new, arguments.library)).books
+    shown = [_compared(old, new, pair, today, books) for pair in pairs]
     alone = _alone(old, new)
     if arguments.log:
         product("\n\n".join(entry(each) for each in shown if each.changes))
@@ -78,7 +82,14 @@ def run(arguments: Namespace) -> int:
     return Status.CLEAN if is_same else Status.FINDINGS
 
 
-def _compared(old: Side, new: Side, pair: tuple[str, str], today: date) -> ComparisonShown:
+def _library_of(side: Side, library: Path | None) -> Path:
+    """Return the folder beside whose pathways the drills lie."""
+    return Path(side.typed) if side.is_library else library or shipped()
+
+
+def _compared(
+    old: Side, new: Side, pair: tuple[str, str], today: date, books: Mapping[str, DrillBook]
+) -> ComparisonShown:
     from chamberwise.engine.comparing.compare import Version, compare
     from chamberwise.engine.store.home import register_path
     from chamberwise.engine.store.register_file import RegisterError, read
@@ -90,7 +101,7 @@ def _compared(old: Side, new: Side, pair: tuple[str, str], today: date) -> Compa
     except RegisterError as error:
         raise UnusableError(str(error)) from error
     versions = Version(old.loaded, pair[0]), Version(new.loaded, pair[1])
-    return comparison_shown(compare(*versions, register, today), today)
+    return comparison_shown(compare(*versions, register, today), today, books)
 
 
 def _alone(old: Side, new: Side) -> dict[str, str]:
@@ -123,8 +134,14 @@ def _on_paper(shown: ComparisonShown, new: Side, path: Path, today: date) -> Non
 
     library = new.loaded.library
     code = stamp_of(content_digest(library, shown.pathway), Kind.FULL.value)
+    local = library.local_to(shown.pathway)
     control = control_of(
-        library.pathways[shown.pathway], "what changes", today, code, library=library
+        library.pathways[shown.pathway],
+        "what changes",
+        today,
+        code,
+        unit=local.unit if local else None,
+        library=library,
     )
     try:
         write_bytes_whole(path, document(shown, control))

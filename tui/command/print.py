@@ -138,7 +138,17 @@ def run(arguments: Namespace) -> int:
     if broken := _broken(found, pathway):
         talk(broken)
         return Status.FINDINGS
-    return _print(found, _wanted(arguments, found, pathway), _place(arguments.hangs), arguments)
+    wanted = _wanted(arguments, found, pathway)
+    _refuse_no_folder(wanted)
+    return _print(found, wanted, _place(arguments.hangs), arguments)
+
+
+def _refuse_no_folder(wanted: Wanted) -> None:
+    """Raise where there is no folder to write into, before the long work."""
+    if wanted.out is not None:
+        folder = wanted.out if wanted.is_folder else wanted.out.parent
+        if not folder.is_dir():
+            raise UnusableError(f"There is no folder {folder}. Make it first.")
 
 
 def _print(found: Asked, wanted: Wanted, hangs: str, arguments: Namespace) -> Status:

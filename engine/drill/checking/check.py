@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from datetime import date
 
 from chamberwise.engine.checks.references import Of
+from chamberwise.engine.checks.run import check_for_walk
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.diagnostics.problem import Pointer, Problem, Severity
@@ -95,6 +97,7 @@ def check_drills(loaded: Loaded, drills: Drills, pathways: Iterable[str]) -> lis
 
 
 def _of_pathway(loaded: Loaded, drills: Drills, pathway: str) -> list[Problem]:
+    """Return the problems of one book; of a pathway that cannot be walked only those of names."""
     book, truth = drills.books[pathway], drills.truth
     words = _Words(drill_library(loaded.library, truth, book), pathway, truth, book)
     problems = [*_names(words, of_book(book), drills.file_of(pathway))]
@@ -103,7 +106,9 @@ def _of_pathway(loaded: Loaded, drills: Drills, pathway: str) -> list[Problem]:
     if PHRASES_FILE in drills.files:
         known = of_phrases(drills.phrases)
         problems += _names(words, known, drills.files[PHRASES_FILE])
-    return problems or [*_meaning(words, drills)]
+    if problems or check_for_walk(loaded, pathway, date.min):
+        return problems
+    return [*_meaning(words, drills)]
 
 
 def _names(words: _Words, named: Iterable[Named], file: DrillFile) -> Iterator[Problem]:

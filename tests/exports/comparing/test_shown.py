@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from chamberwise.engine.model.drill import Authored
+from chamberwise.engine.reading.build_drill import drill_book
+from chamberwise.exports.comparing.content import DrillShown
 from chamberwise.exports.comparing.extract import comparison_shown
 from chamberwise.exports.comparing.text import comparison_text
 
-from tests.engine.comparing.versions import compared
+from tests.engine.comparing.versions import PATHWAY, compared
 from tests.support.build import TODAY
 
 
@@ -34,3 +39,14 @@ def test_cases_with_another_outcome_are_counted_with_one_of_them() -> None:
 def test_no_line_is_wider_than_78_columns() -> None:
     shown = comparison_shown(compared(("inside: how-deep\n", "inside: refer\n")), TODAY)
     assert max(map(len, comparison_text(shown).splitlines())) <= 78
+
+
+def test_scenarios_are_named_where_there_is_something_to_rehearse() -> None:
+    authored = Authored("first-minute", "The first minute", "nucleus")
+    book = replace(drill_book({}), scenarios=(authored,))
+    acted = compared(("does: Withdraw the tip.", "does: Advance the tip."))
+    assert comparison_shown(acted, TODAY, {PATHWAY: book}).drills == (
+        DrillShown(PATHWAY, "first-minute", "The first minute"),
+    )
+    spelt = compared(("Sweep the iris from", "Sweep the  iris from"))
+    assert comparison_shown(spelt, TODAY, {PATHWAY: book}).drills == ()

@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 from chamberwise.engine.drill.checking.check import check_drills
 from chamberwise.engine.reading.drills import read_drills
+from chamberwise.engine.reading.library import load_library
 
 from tests.engine.drill.stage import PROTOCOLS, RUPTURE, shipped
 
@@ -41,6 +42,14 @@ def problems(folder: Path) -> list[tuple[str, str, int]]:
 def test_what_is_shipped_is_clean() -> None:
     loaded, drills = shipped()
     assert check_drills(loaded, drills, drills.books) == []
+
+
+def test_what_needs_walks_waits_for_a_pathway_that_can_be_walked(tmp_path: Path) -> None:
+    folder = Path(shutil.copytree(PROTOCOLS, tmp_path / "protocols"))
+    file = folder / f"{RUPTURE}.yaml"
+    text = file.read_text("utf-8")
+    file.write_text(text.replace("go to: fill-chamber", "go to: fill-chambr", 1), "utf-8")
+    assert check_drills(load_library(folder), read_drills(folder), [RUPTURE]) == []
 
 
 @pytest.mark.parametrize(("name", "right", "wrong", "code"), FAULTS, ids=[f[2] for f in FAULTS])
