@@ -65,7 +65,7 @@ def without_what_is_lost(pathway: Pathway) -> Pathway:
 
 
 def _held(step: Step) -> Step:
-    step = replace(step, cautions=(), plan=())
+    step = replace(step, cautions=(), plan=(), work=())
     match step:
         case Action():
             lines = tuple(replace(each, sources=(), when="") for each in step.lines)
@@ -110,6 +110,8 @@ def _lost_of(step: Step) -> Iterator[str]:
         yield "its cautions"
     if step.plan:
         yield "its plan"
+    if step.work:
+        yield "the calculation it refers to"
     match step:
         case Action():
             if step.needs or step.choices or step.time_target:
