@@ -11,9 +11,12 @@ import time
 from collections.abc import Sequence
 from pathlib import Path
 
+from chamberwise.exports.audit.audit import audit
 from chamberwise.exports.full.make import make_from
+from chamberwise.exports.typesetting.compiling import to_pdf
 
 from tests.bench.measure import Row, peak_megabytes, seconds
+from tests.exports.audit.sheets import wall
 from tests.exports.full.made_up import made_up, order
 
 FLAGSHIP = "posterior-capsule-rupture"
@@ -34,7 +37,23 @@ def rows() -> list[Row]:
     with tempfile.TemporaryDirectory() as folder:
         found = _commands(folder, took)
         found.append(_memory(_printing("pack", folder), one_word))
-    return found + _growth()
+    return [*found, _audit(), *_growth()]
+
+
+def _audit() -> Row:
+    """Measure the audit of one page against the making of that page."""
+    case = wall()
+    made, audited = [], []
+    for _ in range(3):
+        start = time.perf_counter()
+        to_pdf(case.sheet)
+        made.append(time.perf_counter() - start)
+        start = time.perf_counter()
+        audit(case.sheet, case.pdf, case.terms)
+        audited.append(time.perf_counter() - start)
+    reference = f"its making {min(made) * 1000:.0f} ms"
+    took = min(audited)
+    return Row("audit one page", f"{took:.2f} s", reference, took / min(made), "under 0.3 s")
 
 
 def _printing(what: str, folder: str) -> list[str]:
