@@ -99,6 +99,8 @@ class Calculation:
     limits: tuple[str, ...]
     cautions: tuple[str, ...]
     work: Callable[[Given, Sheet], None]
+    shown: tuple[str, ...] = ()
+    """Inputs that stand in the example beside those always needed."""
 
     def input(self, name: str) -> Input | None:
         """Return the input of a name or symbol, whatever its case."""

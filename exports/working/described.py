@@ -49,8 +49,10 @@ def _lines(calculation: Calculation) -> Iterator[str]:
 
 
 def typed(calculation: Calculation) -> str:
-    """Return the inputs that are always needed, as they are typed."""
-    needed = [each for each in calculation.inputs if each.required] or calculation.inputs[:1]
+    """Return an example as it is typed: the inputs always needed, and those shown beside them."""
+    needed = [
+        each for each in calculation.inputs if each.required or each.name in calculation.shown
+    ]
     return " ".join(
         f'{each.symbol or each.name}="{each.example}"'
         if " " in each.example

@@ -53,4 +53,5 @@ CALCULATION = Calculation(
     limits=LIMITS,
     cautions=("1 % is 10 mg/mL; 1 in 1,000 is 1 mg/mL.", SECOND),
     work=work,
+    shown=("amount", "volume"),
 )

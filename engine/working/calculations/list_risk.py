@@ -95,4 +95,5 @@ CALCULATION = Calculation(
     limits=("It is no better than the chances that went in; see `rupture-risk`.",),
     cautions=("It is for preparing the room. It says nothing of any one patient.",),
     work=work,
+    shown=("risks",),
 )

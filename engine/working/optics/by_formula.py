@@ -64,6 +64,7 @@ def power_calculation(name: str, own: Input | None = None) -> Calculation:
         limits=LIMITS,
         cautions=CAUTIONS,
         work=work,
+        shown=("a-constant",),
     )
 
 
