@@ -20,7 +20,7 @@ from chamberwise.engine.drill.entries import (
 from chamberwise.engine.drill.following import acts_of
 from chamberwise.engine.drill.never_right import never_right
 from chamberwise.engine.drill.playing import asked_for, begun
-from chamberwise.engine.drill.run import CriticalAct, Order, Run
+from chamberwise.engine.drill.run import Run
 from chamberwise.engine.drill.scenario import Scenario
 from chamberwise.engine.drill.standing import Standing
 from chamberwise.engine.model.step import Action
@@ -94,12 +94,8 @@ def as_run(drill: Drill) -> Run:
         entries,
         drill.standing.events,
         drill.standing.consequences,
-        tuple(
-            CriticalAct(each.act, each.soft, each.hard, each.once, each.why, each.sources)
-            for each in book.critical
-            if each.act in wanted
-        ),
-        tuple(Order(each.first, each.then, each.is_hard) for each in book.orders),
+        tuple(each for each in book.critical if each.act in wanted),
+        book.orders,
         first_cue,
         _recognised(entries, first_cue),
         next((each for each in entries if isinstance(each, Ended)), None),

@@ -20,37 +20,12 @@ from chamberwise.engine.drill.entries import (
 )
 from chamberwise.engine.meaning.moments import Moment
 from chamberwise.engine.meaning.state import State
+from chamberwise.engine.model.drill import CriticalAct, Order
 from chamberwise.engine.model.rule import Rule
-from chamberwise.engine.model.words import ActId, FindingId, SourceId, ValueId
+from chamberwise.engine.model.words import ActId, FindingId, ValueId
 
 Truth: TypeAlias = Mapping[FindingId, ValueId]
 """What is really so, whether or not anybody has seen it: one value for every finding."""
-
-
-@dataclass(frozen=True, slots=True)
-class CriticalAct:
-    """An act that must not be left out, and by when.
-
-    `soft` and `hard` are seconds after the first cue, or after `once` was done where an act is
-    named; None where time does not matter. They are local targets, never a benchmark.
-    """
-
-    act: ActId
-    soft: int | None = None
-    hard: int | None = None
-    once: ActId | None = None
-    why: str = ""
-    sources: tuple[SourceId, ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class Order:
-    """`first` belongs before `then`; an order that is kept or broken, never scored by distance."""
-
-    first: ActId
-    then: ActId
-    is_hard: bool = True
-    """Whether breaking it may harm; a soft order is remarked on alone."""
 
 
 @dataclass(frozen=True, slots=True)

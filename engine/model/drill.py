@@ -130,8 +130,12 @@ class Task:
 
 
 @dataclass(frozen=True, slots=True)
-class Due:
-    """An act that must not be left out; seconds count from the first cue, or from `once`."""
+class CriticalAct:
+    """An act that must not be left out, and by when.
+
+    `soft` and `hard` are seconds after the first cue, or after `once` was done where an act is
+    named; None where time does not matter. They are local targets, never a benchmark.
+    """
 
     act: ActId
     soft: int | None = None
@@ -142,12 +146,13 @@ class Due:
 
 
 @dataclass(frozen=True, slots=True)
-class Before:
-    """One act that belongs before another; a soft order is remarked on alone."""
+class Order:
+    """`first` belongs before `then`; an order that is kept or broken, never scored by distance."""
 
     first: ActId
     then: ActId
     is_hard: bool = True
+    """Whether breaking it may harm; a soft order is remarked on alone."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -187,8 +192,8 @@ class DrillBook:
     openings: tuple[Opening, ...]
     decoys: tuple[str, ...]
     injects: tuple[Inject, ...]
-    critical: tuple[Due, ...]
-    orders: tuple[Before, ...]
+    critical: tuple[CriticalAct, ...]
+    orders: tuple[Order, ...]
     tasks: tuple[Task, ...]
     reader: tuple[str, ...]
     scenarios: tuple[Authored, ...]

@@ -7,13 +7,13 @@ from typing import Any
 from chamberwise.engine.model.drill import (
     CERTAIN,
     Authored,
-    Before,
+    CriticalAct,
     DrillBook,
-    Due,
     Harm,
     Inject,
     InTruth,
     Opening,
+    Order,
     Phrases,
     Reply,
     Settings,
@@ -138,8 +138,8 @@ def _inject(name: str, raw: Raw) -> Inject:
     )
 
 
-def _due(raw: Raw) -> Due:
-    return Due(
+def _due(raw: Raw) -> CriticalAct:
+    return CriticalAct(
         raw.get("act", ""),
         raw.get("soft"),
         raw.get("hard"),
@@ -149,8 +149,8 @@ def _due(raw: Raw) -> Due:
     )
 
 
-def _before(raw: Raw) -> Before:
-    return Before(raw.get("first", ""), raw.get("then", ""), not raw.get("harmless", False))
+def _before(raw: Raw) -> Order:
+    return Order(raw.get("first", ""), raw.get("then", ""), not raw.get("harmless", False))
 
 
 def _task(name: str, raw: Raw) -> Task:

@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from functools import cache
 
 from chamberwise.engine.drill.entries import Ending
-from chamberwise.engine.drill.run import CriticalAct, Run
+from chamberwise.engine.drill.run import Run
+from chamberwise.engine.model.drill import CriticalAct
 
 from tests.conformance.driver import GOOD, RUPTURE, library, walk
 from tests.support.running import ran

@@ -25,10 +25,11 @@ from chamberwise.engine.drill.entries import (
     Mode,
     Recognised,
 )
-from chamberwise.engine.drill.run import CriticalAct, Event, Order, Run
+from chamberwise.engine.drill.run import Event, Run
 from chamberwise.engine.meaning.advance import begin
 from chamberwise.engine.meaning.effects import Knowledge, after_action
 from chamberwise.engine.meaning.layout import layout_of
+from chamberwise.engine.model.drill import CriticalAct, Order
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import Action, Line
 

@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from chamberwise.engine.drill.entries import Did
-from chamberwise.engine.drill.run import Event, Order, Run
+from chamberwise.engine.drill.run import Event, Run
+from chamberwise.engine.model.drill import Order
 from chamberwise.engine.model.words import ActId
 
 

@@ -9,7 +9,8 @@ from dataclasses import dataclass
 
 from chamberwise.engine.drill.entries import Did, Milliseconds, Resumed
 from chamberwise.engine.drill.measures.surviving import Duration
-from chamberwise.engine.drill.run import CriticalAct, Run
+from chamberwise.engine.drill.run import Run
+from chamberwise.engine.model.drill import CriticalAct
 from chamberwise.engine.model.words import ActId
 
 

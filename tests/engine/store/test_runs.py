@@ -17,8 +17,8 @@ from chamberwise.engine.drill.measures.gates import Result
 from chamberwise.engine.drill.measures.measured import measure
 from chamberwise.engine.drill.measures.proportion import Share
 from chamberwise.engine.drill.remembering.remembered import Remembered, remember
-from chamberwise.engine.drill.run import CriticalAct
 from chamberwise.engine.drill.spacing.grading import Grade
+from chamberwise.engine.model.drill import CriticalAct
 from chamberwise.engine.model.library import Place
 from chamberwise.engine.store.runs import Runs
 from chamberwise.engine.store.runs_file import RunsError, is_on_a_share

@@ -7,7 +7,7 @@ from itertools import permutations, product
 import pytest
 from chamberwise.engine.drill.aligning.align import Departure, How, align
 from chamberwise.engine.drill.entries import Ending
-from chamberwise.engine.drill.run import CriticalAct
+from chamberwise.engine.model.drill import CriticalAct
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.rule import Pattern
 from chamberwise.engine.model.step import Line

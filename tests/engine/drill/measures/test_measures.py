@@ -15,11 +15,12 @@ from chamberwise.engine.drill.measures.orders import orders
 from chamberwise.engine.drill.measures.prompting import dependence
 from chamberwise.engine.drill.measures.surviving import Duration
 from chamberwise.engine.drill.measures.times import recognition, times
-from chamberwise.engine.drill.run import CriticalAct, Run
+from chamberwise.engine.drill.run import Run
 from chamberwise.engine.meaning.advance import advance, begin
 from chamberwise.engine.meaning.layout import layout_of
 from chamberwise.engine.meaning.moments import Moment
 from chamberwise.engine.meaning.state import Done
+from chamberwise.engine.model.drill import CriticalAct
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.rule import HarmSeverity, Pattern
 

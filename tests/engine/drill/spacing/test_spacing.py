@@ -7,10 +7,10 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 from chamberwise.engine.drill.measures.measured import measure
-from chamberwise.engine.drill.run import CriticalAct
 from chamberwise.engine.drill.spacing.due import due
 from chamberwise.engine.drill.spacing.grading import Grade, grades
 from chamberwise.engine.drill.spacing.scheduling import Memory, after, recall
+from chamberwise.engine.model.drill import CriticalAct
 from fsrs import Card, Rating, Scheduler
 from hypothesis import given
 from hypothesis import strategies as st
