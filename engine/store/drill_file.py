@@ -9,7 +9,7 @@ from pathlib import Path
 
 from chamberwise.engine.drill.codec import UnreadableEntryError, decode, encode
 from chamberwise.engine.drill.entries import Began, Ended, Entry
-from chamberwise.engine.store.journal_file import append_lines, lines_of
+from chamberwise.engine.store.journal_file import append_lines, entries_of, new_path, newest_first
 
 ENDING = ".drill.jsonl"
 
@@ -30,11 +30,7 @@ class KeptDrill:
 
 def new_drill_path(folder: Path, pathway: str, now: datetime) -> Path:
     """Return a path for a new drill that no other drill has."""
-    stamp = now.strftime("%Y%m%dT%H%M%S")
-    number = 1
-    while (path := folder / f"{pathway}-{stamp}-{number}{ENDING}").exists():
-        number += 1
-    return path
+    return new_path(folder, pathway, now, ENDING)
 
 
 def append_entries(path: Path, entries: Sequence[Entry]) -> None:
@@ -44,20 +40,13 @@ def append_entries(path: Path, entries: Sequence[Entry]) -> None:
 
 def load_drill(path: Path) -> KeptDrill:
     """Return the entries of a drill; half-written lines are counted and left out."""
-    entries: list[Entry] = []
-    torn = 0
-    for line in lines_of(path):
-        try:
-            entries.append(decode(line))
-        except UnreadableEntryError:
-            torn += 1
-    return KeptDrill(path, tuple(entries), torn)
+    return KeptDrill(path, *entries_of(path, decode, UnreadableEntryError))
 
 
 def kept_drills(folder: Path, pathway: str | None = None) -> Iterator[KeptDrill]:
     """Yield the drills of a folder, newest first, of one pathway or of all."""
-    named = f"{pathway}-*{ENDING}" if pathway else f"*{ENDING}"
-    for path in sorted(folder.glob(named), key=lambda each: each.stat().st_mtime, reverse=True):
+    for path in newest_first(folder, pathway, ENDING):
         drill = load_drill(path)
-        if drill.entries and isinstance(drill.entries[0], Began):
+        first = drill.entries[0] if drill.entries else None
+        if isinstance(first, Began) and pathway in (None, first.pathway):
             yield drill

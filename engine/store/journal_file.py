@@ -3,17 +3,20 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
+from typing import TypeVar
 
 from chamberwise.engine.walk.codec import UnreadableEntryError, decode, encode
 from chamberwise.engine.walk.entries import Began, Entry
 from filelock import FileLock, Timeout
 
 ENDING = ".walk.jsonl"
+
+Item = TypeVar("Item")
 
 
 class InUseError(RuntimeError):
@@ -29,12 +32,12 @@ class Kept:
     torn: int
 
 
-def new_path(folder: Path, pathway: str, now: datetime) -> Path:
+def new_path(folder: Path, pathway: str, now: datetime, ending: str = ENDING) -> Path:
     """Return a path for a new journal that no other journal has."""
     stamp = now.strftime("%Y%m%dT%H%M%S")
     number = 1
     while True:
-        name = f"{pathway}-{stamp}-{number}{ENDING}"
+        name = f"{pathway}-{stamp}-{number}{ending}"
         if not (folder / name).exists():
             return folder / name
         number += 1
@@ -85,14 +88,27 @@ def _ends_torn(path: Path) -> bool:
 
 def load(path: Path) -> Kept:
     """Return the entries of a journal; half-written lines are counted and left out."""
-    entries: list[Entry] = []
+    return Kept(path, *entries_of(path, decode, UnreadableEntryError))
+
+
+def entries_of(
+    path: Path, read: Callable[[str], Item], unreadable: type[Exception]
+) -> tuple[tuple[Item, ...], int]:
+    """Return the entries of a file of lines, and how many of its lines were only half written."""
+    entries: list[Item] = []
     torn = 0
     for line in lines_of(path):
         try:
-            entries.append(decode(line))
-        except UnreadableEntryError:
+            entries.append(read(line))
+        except unreadable:
             torn += 1
-    return Kept(path, tuple(entries), torn)
+    return tuple(entries), torn
+
+
+def newest_first(folder: Path, pathway: str | None, ending: str) -> list[Path]:
+    """Return the journals of a folder by age, of one pathway or of all."""
+    named = f"{pathway}-*{ending}" if pathway else f"*{ending}"
+    return sorted(folder.glob(named), key=lambda path: path.stat().st_mtime, reverse=True)
 
 
 def lines_of(path: Path) -> list[str]:
@@ -103,9 +119,7 @@ def lines_of(path: Path) -> list[str]:
 
 def kept(folder: Path, pathway: str | None = None) -> Iterator[Kept]:
     """Yield the journals of a folder, newest first, of one pathway or of all."""
-    named = f"{pathway}-*{ENDING}" if pathway else f"*{ENDING}"
-    paths = sorted(folder.glob(named), key=lambda path: path.stat().st_mtime, reverse=True)
-    for path in paths:
+    for path in newest_first(folder, pathway, ENDING):
         journal = load(path)
         first = journal.entries[0] if journal.entries else None
         if isinstance(first, Began) and pathway in (None, first.pathway):

@@ -8,13 +8,20 @@ import signal
 import subprocess
 import sys
 import time
+from datetime import UTC, datetime
 from pathlib import Path
 
-from chamberwise.engine.drill.entries import Began, Did, Resumed
-from chamberwise.engine.store.drill_file import append_entries, kept_drills, load_drill
+from chamberwise.engine.drill.entries import Began, Did, Mode, Resumed
+from chamberwise.engine.store.drill_file import (
+    append_entries,
+    kept_drills,
+    load_drill,
+    new_drill_path,
+)
 
 from tests.support.thorough import THOROUGH
 
+BEGAN = datetime(2026, 11, 25, tzinfo=UTC)
 KILLS = 1000 if THOROUGH else 12
 WRITER = """
 import sys
@@ -128,3 +135,12 @@ def test_a_drill_that_was_killed_goes_on_where_it_stood_and_no_longer_counts(
         assert isinstance(after.entries[0], Began)
         times = [each.at for each in after.entries]
         assert times == sorted(times)
+
+
+def test_a_pathway_whose_name_begins_another_has_its_own_drills_alone(tmp_path: Path) -> None:
+    for name in ("leak", "leak-late"):
+        path = new_drill_path(tmp_path, name, BEGAN)
+        append_entries(path, [Began(BEGAN, "drawn", 1, name, "0.1", "digest", Mode.RUN)])
+    assert [each.entries[0] for each in kept_drills(tmp_path, "leak")] == [
+        Began(BEGAN, "drawn", 1, "leak", "0.1", "digest", Mode.RUN)
+    ]
