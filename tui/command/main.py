@@ -63,6 +63,7 @@ def _dispatch(words: list[str]) -> int:
     from chamberwise.tui.command.status import Status
 
     try:
+        words = _in_the_language_asked_for(words)
         if not words:
             from chamberwise.tui.command import program
 
@@ -80,6 +81,19 @@ def _dispatch(words: list[str]) -> int:
     except BrokenPipeError:
         sys.stderr.close()
         return Status.CLEAN
+
+
+def _in_the_language_asked_for(words: list[str]) -> list[str]:
+    import os
+
+    from chamberwise.engine.language.speaking import spoken
+    from chamberwise.tui.command.language import speak_as_asked, unreviewed
+    from chamberwise.tui.command.output import talk
+
+    rest = speak_as_asked(words, os.environ)
+    if remark := unreviewed(spoken()):
+        talk(remark)
+    return rest
 
 
 def _collect_seldom() -> None:
