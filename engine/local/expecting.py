@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from chamberwise.engine.checks.wording.negation import negators
+from chamberwise.engine.checks.wording.opposites import turned_round
 from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem, pointer_text
 from chamberwise.engine.local import codes
 from chamberwise.engine.local.locating import Located
@@ -71,7 +72,7 @@ def _there_already(loaded: Loaded, sheet: Tree, place: Located) -> Problem:
 
 
 def more_than_wording(sheet: Tree, place: Located) -> Problem | None:
-    """Return the problem of a wording that changes a figure or a negation."""
+    """Return the problem of a wording that changes a figure, a negation or a direction."""
     new, old = place.operation.to, place.found
     if not isinstance(new, Scalar) or not isinstance(old, Scalar):
         return None
@@ -83,6 +84,8 @@ def more_than_wording(sheet: Tree, place: Located) -> Problem | None:
         message = f"the figures change from {was} to {now}"
     elif turned[0] != turned[1]:
         message = "the sentence says no where it said yes, or the other way round"
+    elif opposite := turned_round(old.text, new.text):
+        message = f"it says `{opposite[1]}` where it said `{opposite[0]}`"
     else:
         return None
     advice = "If that is meant, write it under `changes:` with `change:`, `to:` and `because:`."

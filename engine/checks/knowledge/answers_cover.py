@@ -49,7 +49,7 @@ def check(subject: Subject) -> Iterator[Problem]:
 def _possible_where_asked(subject: Subject) -> dict[str, set[str]]:
     """Return, by question, every value some state there leaves possible; nothing if unexplored."""
     union: dict[str, int] = {}
-    for found in subject.explorations:
+    for found in subject.sightings:
         for name, seen in found.seen_in(subject.pathway.id):
             union[name] = union.get(name, 0) | seen.possible
     possible: dict[str, set[str]] = {}

@@ -19,7 +19,7 @@ CODE = Code(
 
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem for every step no walk comes to, and every question never asked."""
-    if not subject.explorations or any(found.stopped for found in subject.explorations):
+    if not subject.sightings or any(found.stopped for found in subject.sightings):
         return
     reached, asked = _reached(subject)
     graph_reached = subject.by_arrows
@@ -38,7 +38,7 @@ def check(subject: Subject) -> Iterator[Problem]:
 def _reached(subject: Subject) -> tuple[set[str], set[str]]:
     reached: set[str] = set()
     asked: set[str] = set()
-    for found in subject.explorations:
+    for found in subject.sightings:
         for step, seen in found.seen_in(subject.pathway.id):
             reached.add(step)
             if seen.asked:

@@ -18,8 +18,8 @@ CODE = Code(
 
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem when the exploration stopped at its limit."""
-    for found in subject.explorations[:1]:
+    for found in subject.sightings[:1]:
         if found.stopped:
-            message = f"stopped after {len(found.leads_to):,} states"
+            message = f"stopped after {len(found):,} states"
             advice = "Let actions make findings stale sooner, or split the pathway by a handover."
             yield subject.problem(CODE, ("pathway",), message, advice)

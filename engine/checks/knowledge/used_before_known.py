@@ -19,7 +19,7 @@ CODE = Code(
 
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem for every finding a branch names that is unknown in every state there."""
-    if any(found.stopped for found in subject.explorations):
+    if any(found.stopped for found in subject.sightings):
         return
     ever_known = _ever_known(subject)
     for step in subject.pathway.steps.values():
@@ -40,7 +40,7 @@ def check(subject: Subject) -> Iterator[Problem]:
 def _ever_known(subject: Subject) -> dict[str, int]:
     """Return, by step, the bits of values that some state there rules out."""
     ruled_out: dict[str, int] = {}
-    for found in subject.explorations:
+    for found in subject.sightings:
         for step, seen in found.seen_in(subject.pathway.id):
             ruled_out[step] = ruled_out.get(step, 0) | seen.ruled_out
     return ruled_out
