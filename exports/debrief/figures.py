@@ -11,22 +11,27 @@ from chamberwise.engine.drill.measures.prompting import dependence
 from chamberwise.engine.drill.measures.proportion import Share
 from chamberwise.engine.drill.measures.surviving import Duration
 from chamberwise.exports.debrief.content import Figure
+from chamberwise.exports.debrief.wording import Wording, lowered
 
 
-def figures(of: Measured) -> Iterator[Figure]:
+def figures(of: Measured, words: Wording) -> Iterator[Figure]:
     """Yield what a run shows; what does not apply is left out."""
     if of.recognition is not None:
         yield Figure("Cue to saying what it is", seconds(of.recognition))
     yield from _share("Critical acts left out", omission(of.acts))
     kept, broken = len(of.orders.kept), len(of.orders.broken)
-    yield from _share("Orders broken", Share(broken, kept + broken))
+    pairs = "; ".join(
+        f"“{lowered(words.act(order.first))}” belongs before “{lowered(words.act(order.then))}”"
+        for order, _ in of.orders.broken
+    )
+    yield from _share("Orders broken", Share(broken, kept + broken), pairs)
     yield from _share("Critical acts chosen from a menu or told", dependence(of.acts))
     yield from _share("Requests read back and reported done", closure(of.loops))
 
 
-def _share(what: str, share: Share) -> Iterator[Figure]:
+def _share(what: str, share: Share, which: str = "") -> Iterator[Figure]:
     if share.of:
-        yield Figure(what, counted(share))
+        yield Figure(what, f"{counted(share)}: {which}" if which else counted(share))
 
 
 def counted(share: Share) -> str:
