@@ -16,6 +16,7 @@ from chamberwise.engine.drill.entries import (
     Milliseconds,
     ReadBack,
     Recognised,
+    Wondered,
 )
 from chamberwise.engine.drill.measures.harm import Broken, Harmful
 from chamberwise.engine.drill.run import Event
@@ -85,6 +86,8 @@ class Wording:
                 told = self.look(said.finding, said.saw)
             case Recognised():
                 told = f"Said aloud: “{said.typed}”" if said.typed else "Said what it is"
+            case Wondered():
+                told = f"Asked, not said: “{said.typed}”"
             case Asked():
                 told = f"Asked {self.duty(said.of)}: {said.request}"
             case ReadBack():
