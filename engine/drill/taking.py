@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
 
-from chamberwise.engine.drill.doing import due_injects, what_is_seen
+from chamberwise.engine.drill.doing import due_injects, sign_of, what_is_seen
 from chamberwise.engine.drill.entries import (
     Certainty,
     Cued,
@@ -234,8 +234,7 @@ def _look(taken: Taken, target: Target, typed: Typed) -> Taken:
         typed.first_key,
     )
     title = title_of(drill, target)
-    value = scenario.library.finding(drill.standing.state.place.pathway, finding).value(saw or "")
-    sign = f"{value.sign or value.label}." if value else NOTHING_SEEN
+    sign = sign_of(scenario, drill.standing, finding, saw) if saw else NOTHING_SEEN
     taken = replace(
         taken, said=(*taken.said, f"{title}.{_marked(typed)}"), seen=(*taken.seen, sign)
     )

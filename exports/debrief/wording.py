@@ -64,10 +64,10 @@ class Wording:
         return finding_title(self.library.words(self.pathway), finding)
 
     def look(self, finding: FindingId, saw: ValueId | None) -> str:
-        """Return a look with the sign that was shown."""
+        """Return a look with what was seen, by its label."""
         known = self.library.words(self.pathway).findings.get(finding)
         value = known.value(saw or "") if known else None
-        shown = value.sign or value.label if value else "it could not be told"
+        shown = value.label if value else "it could not be told"
         return f"Look: {lowered(self.finding(finding))} ({lowered(shown)})"
 
     def event(self, event: Event) -> str:
