@@ -248,3 +248,14 @@ def test_a_chart_without_first_actions_is_read_at_arm_s_length(sized: Sized) -> 
     told = re.findall(r"up to (\d\.\d+)\s", printed(pages))
     assert told
     assert all(float(each) >= 0.5 for each in told)
+
+
+def test_few_first_actions_leave_no_empty_paper() -> None:
+    """Above whom to call no more room is left than between two parts of the sheet."""
+    page, *_ = make(order(shipped(), "anterior-vitrectomy", Sized(Paper.A3))).pages
+    panels = [each for each in page.items if isinstance(each, Shape) and not each.of]
+    panels = [each for each in panels if each.outline is Outline.PANEL and each.weight]
+    first, *below = sorted(panels, key=lambda each: each.y)
+    assert min(each.y for each in below) - (first.y + first.height) < 20
+    tasks = [each for each in page.texts if "Tell the senior surgeon" in each.text]
+    assert read_from(tasks[0].style.size) >= 0.9
