@@ -8,7 +8,7 @@ from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Align, Item, Outline, Role, Run, Shape, Tier, Weight
 from chamberwise.exports.wall.box import Piece, moved
 from chamberwise.exports.wall.content import First, Wall
-from chamberwise.exports.wall.pen import HEAD, TITLE, Pen
+from chamberwise.exports.wall.pen import HEAD, TITLE, Pen, Words
 
 BORDER = 3.0
 LETTERS = "ABCD"
@@ -27,9 +27,25 @@ def head(pen: Pen, content: Wall, width: float) -> Piece:
     runs = (Run("Use when: ", Weight.BOLD), Run(content.use_when))
     use = pen.words(runs, width, HEAD, role=Role.NOTE, of=content.pathway)
     gap = pen.em(0.35)
-    return Piece(
-        (title.at(0, 0), use.at(0, title.height + gap)), width, title.height + gap + use.height
-    )
+    unit, below = _unit(pen, content, title, width)
+    top = below + gap
+    return Piece((title.at(0, 0), *unit, use.at(0, top)), width, top + use.height)
+
+
+def _unit(pen: Pen, content: Wall, title: Words, width: float) -> tuple[list[Item], float]:
+    """Return the unit's name at the right of the title, or below it, and how far down both reach.
+
+    At the right it stands on the title's last line.
+    """
+    if not content.unit:
+        return [], title.height
+    name = pen.words(content.unit, width, HEAD, weight=Weight.BOLD, role=Role.NOTE)
+    free = width - title.room.width - pen.em(2.0)
+    if name.room.width <= free and name.width < width:
+        top = title.height - name.height - pen.em(0.25)
+        return [name.at(width - name.width, top)], title.height
+    top = title.height + pen.em(0.1)
+    return [name.at(0, top)], top + name.height
 
 
 def first_actions(pen: Pen, content: Wall, width: float, columns: int = 0) -> Piece:
