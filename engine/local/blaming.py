@@ -9,6 +9,7 @@ from functools import cache
 
 from chamberwise.engine.checks.run import check_files
 from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.local.causes import Kept, causes, with_only
 from chamberwise.engine.reading.library import File, Loaded
 from chamberwise.engine.reading.local_sheet import Operation
@@ -63,7 +64,9 @@ def _is_chosen_away(
 
 def _notes(sheet: File, operations: Sequence[Operation]) -> list[Note]:
     """Return the places of operations that brought something about together."""
-    words = "brought about here" if len(operations) == 1 else "brought about together, here too"
+    words = (
+        _("brought about here") if len(operations) == 1 else _("brought about together, here too")
+    )
     return [Note(words, sheet.shown_as, sheet.tree.span(each.said)) for each in operations]
 
 
