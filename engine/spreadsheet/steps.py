@@ -108,7 +108,7 @@ def _blocks(found: Cells) -> Iterator[tuple[Row, list[Row]]]:
         elif block and block[0]["row"] in kind.within:
             block.append(row)
         else:
-            above = " or ".join(f"`{each}`" for each in kind.within)
+            above = _(" or ").join(f"`{each}`" for each in kind.within)
             found.wrong(
                 row,
                 "row",
