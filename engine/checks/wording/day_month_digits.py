@@ -23,7 +23,7 @@ def _find(text: str) -> Iterator[Hit]:
         year = found.group("year")
         meant = dict.fromkeys(_readings(first, second, year if len(year) == 4 else "20" + year))
         if meant and not _is_edition(found):
-            choice = _(" or ").join(f'"{date}"' for date in meant)
+            choice = _(" or ").join(_('"{words}"').format(words=date) for date in meant)
             message = _('"{found}" does not say which number is the month').format(
                 found=found.group()
             )

@@ -26,7 +26,7 @@ def _find(text: str) -> Iterator[Hit]:
     for start, end in sentences(bare):
         for chain in _chains(bare, start, end):
             if len(chain) > 1:
-                named = ", ".join(f'"{found.group()}"' for found in chain[:4])
+                named = ", ".join(_('"{words}"').format(words=found.group()) for found in chain[:4])
                 yield Hit(
                     chain[0].start(),
                     chain[-1].end(),
