@@ -180,7 +180,9 @@ def _after(walk: Walk, entry: Entry) -> Walk:
                 return make(walk, move, at)
             except IllegalMoveError as error:
                 raise JournalError(
-                    _("a move no longer fits: {error}").format(error=error)
+                    _("a move no longer fits: {move} at {place}").format(
+                        move=error.move, place=error.place
+                    )
                 ) from error
         case Undone(at):
             return undo(walk, at)
