@@ -11,7 +11,10 @@ from dataclasses import dataclass
 from enum import StrEnum
 from itertools import chain, repeat
 
-from chamberwise.engine.chart.labels import AND, either, lowered, small
+from chamberwise.engine.chart.labels import AND, either, lowered
+from chamberwise.engine.language.capitals import small
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
@@ -153,7 +156,7 @@ def _through(pathway: Pathway, step: Step, rows: frozenset[StepId]) -> StepId | 
     """Return the row to which a branch leads in any case, if it is so."""
     if not isinstance(step, Branch) or step.bound:
         return None
-    targets = {each for _, each in _of_branch_targets(step)}
+    targets = {each for _label, each in _of_branch_targets(step)}
     return targets.pop() if len(targets) == 1 and targets <= rows else None
 
 
@@ -174,7 +177,7 @@ def _arrows(library: Library, pathway: Pathway, step: Step) -> Iterator[tuple[st
             for answer in step.answers:
                 yield answer_words(library, pathway, step, answer), answer.go_to
         case Action():
-            yield "Until then" if step.bound else "", step.go_to
+            yield _("Until then") if step.bound else "", step.go_to
         case Branch():
             yield from _of_branch(library, pathway, step)
         case Handover():
@@ -183,14 +186,15 @@ def _arrows(library: Library, pathway: Pathway, step: Step) -> Iterator[tuple[st
                 end = other.steps.get(outcome)
                 yield end.title if isinstance(end, Outcome) else outcome, back
     if step.bound:
-        times = f"After {step.bound.at_most} round{'s' * (step.bound.at_most > 1)}"
-        yield times, step.bound.after_that
+        most = step.bound.at_most
+        times = ngettext("After {count} round", "After {count} rounds", most)
+        yield times.format(count=most), step.bound.after_that
 
 
 def answer_words(library: Library, pathway: Pathway, step: Question, answer: Answer) -> str:
     """Return the words of an answer, as the team reads them."""
     if answer.id == CANNOT_TELL:
-        return "Cannot tell"
+        return _("Cannot tell")
     if answer.label or not answer.means:
         return answer.label or answer.id
     finding = library.words(pathway.id).findings[step.ask]
@@ -201,9 +205,9 @@ def _of_branch(library: Library, pathway: Pathway, step: Branch) -> Iterator[tup
     for row in step.rows:
         yield condition_words(library, pathway, row.when), row.go_to
     if step.otherwise is not None:
-        yield "Otherwise", step.otherwise
+        yield _("Otherwise"), step.otherwise
     if step.not_known is not None:
-        yield "Not known", step.not_known
+        yield _("Not known"), step.not_known
 
 
 def _of_branch_targets(step: Branch) -> Iterator[tuple[str, StepId]]:
@@ -219,8 +223,8 @@ def condition_words(library: Library, pathway: Pathway, when: Condition) -> str:
         finding = findings[name]
         labels = _either(value.label for value in finding.values if value.id in values)
         terms.append(f"{finding.title}: {small(labels)}" if terms else labels)
-    return AND.join(lowered(terms))
+    return _(AND).join(lowered(terms))
 
 
 def _either(labels: Iterable[str]) -> str:
-    return " or ".join(lowered(labels))
+    return _(" or ").join(lowered(labels))

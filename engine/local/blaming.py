@@ -9,6 +9,7 @@ from functools import cache
 
 from chamberwise.engine.checks.run import check_files
 from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.local.causes import Kept, causes, with_only
 from chamberwise.engine.reading.library import File, Loaded
 from chamberwise.engine.reading.local_sheet import Operation
@@ -64,9 +65,9 @@ def _is_chosen_away(
 def _at_the_sheet(problem: Problem, sheet: File, by: Sequence[Operation]) -> Problem:
     """Return a problem at the first operation that brings it about; the rest are notes."""
     at, tree = by[0].said, sheet.tree
-    notes = [Note("it shows here", problem.file, problem.span)]
+    notes = [Note(_("it shows here"), problem.file, problem.span)]
     notes += [
-        Note("brought about together with this", sheet.shown_as, tree.span(each.said))
+        Note(_("brought about together with this"), sheet.shown_as, tree.span(each.said))
         for each in by[1:]
     ]
     return replace(

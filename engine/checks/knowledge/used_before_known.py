@@ -7,13 +7,15 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Branch
 
 CODE = Code(
     "used-before-known",
     Severity.ERROR,
-    "A finding used before anyone could know it",
-    "The step decides on ignorance every time, whatever the eye shows.",
+    N_("A finding used before anyone could know it"),
+    N_("The step decides on ignorance every time, whatever the eye shows."),
 )
 
 
@@ -27,13 +29,17 @@ def check(subject: Subject) -> Iterator[Problem]:
             continue
         told: set[str] = set()
         for row_at, row in enumerate(step.rows):
-            for name, _ in row.when.terms:
+            for name, _values in row.when.terms:
                 every = subject.field(name).every
                 if name not in told and not ever_known[step.id] & every:
                     told.add(name)
                     at = ("steps", step.id, "branch", row_at, "when", name)
-                    message = f"nobody can know `{name}` when a walk comes to `{step.id}`"
-                    advice = f"Ask `{name}` before, or let an action make it known."
+                    message = _("nobody can know `{name}` when a walk comes to `{step}`").format(
+                        name=name, step=step.id
+                    )
+                    advice = _("Ask `{name}` before, or let an action make it known.").format(
+                        name=name
+                    )
                     yield subject.problem(CODE, at, message, advice, at_key=True)
 
 
