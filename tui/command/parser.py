@@ -5,6 +5,10 @@ from __future__ import annotations
 from argparse import ArgumentParser, RawDescriptionHelpFormatter
 from typing import Any
 
+from chamberwise.tui.command.argparse_texts import told_by_argparse
+
+told_by_argparse()
+
 
 class Parser(ArgumentParser):
     """An argument parser that shows its examples as they were written.
