@@ -35,9 +35,17 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
     parser = commands.add_parser("new", help=_("a pathway to start from"), epilog=_(EXAMPLE))
     parser.add_argument("name", metavar=_("ID"), help=_("small letters, figures and hyphens"))
-    parser.add_argument("--title", help=_("what it is called; left out, made from the ID"))
-    parser.add_argument("--summary", help=_("for whom and when it is used, in a sentence or two"))
-    parser.add_argument("--author", help=_("the role that writes it, never a person's name"))
+    parser.add_argument(
+        "--title", metavar=_("TITLE"), help=_("what it is called; left out, made from the ID")
+    )
+    parser.add_argument(
+        "--summary",
+        metavar=_("SUMMARY"),
+        help=_("for whom and when it is used, in a sentence or two"),
+    )
+    parser.add_argument(
+        "--author", metavar=_("AUTHOR"), help=_("the role that writes it, never a person's name")
+    )
     parser.add_argument(
         "--from",
         dest="sheet",
