@@ -118,6 +118,9 @@ DRILL = (
         "back", ("f2",), "F2", N_("back"), N_("rehearsals only: take the last thing back"), spare=1
     ),
     KeyAction(
+        "mark", ("f4",), "F4", N_("how sure"), N_("mark the line: sure, likely, a guess"), spare=1
+    ),
+    KeyAction(
         "page_up", ("pageup",), N_("PgUp"), N_("read back"), N_("what was said before"), spare=2
     ),
     KeyAction(
@@ -126,6 +129,23 @@ DRILL = (
     KeyAction("keys", ("f3",), "F3", N_("keys"), N_("this page")),
     KeyAction("close", ("escape",), N_("Esc"), N_("leave"), N_("leave; --resume goes on")),
     STOP,
+)
+
+TEAM = (
+    KeyAction(
+        "say", ("enter",), N_("Enter"), N_("words"), N_("type what the surgeon says, and say it")
+    ),
+    KeyAction("team_key", (), "a-z", N_("event"), N_("the task with that letter happens")),
+    KeyAction(
+        "read_on", ("greater_than_sign",), ">", N_("reader"), N_("the reader's next line"), spare=1
+    ),
+    KeyAction(
+        "tasks", ("full_stop",), ".", N_("tasks"), N_("every task, whose it is, how far it is")
+    ),
+    *(each for each in DRILL if each.name not in ("say", "page_up")),
+    KeyAction(
+        "page_up", ("pageup",), N_("PgUp"), N_("read back"), N_("what was said before"), spare=4
+    ),
 )
 
 CHECKER = (
