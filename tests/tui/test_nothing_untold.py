@@ -6,11 +6,19 @@ import ast
 from pathlib import Path
 
 import pytest
+from chamberwise.engine.drill.entries import Mode
 from chamberwise.exports.record.standing import marks
 from chamberwise.tui.command.main import COMMANDS, _parser
+from chamberwise.tui.line.drill_script import HandSetClock
+from chamberwise.tui.present.drill_pages import opening
+from chamberwise.tui.present.parts import text_lines
+from chamberwise.tui.rehearsing import rehearse, scenario_of
 
+from tests.engine.drill.stage import ON, RUPTURE, shipped
 from tests.tui.line.talking import transcript
 from tests.tui.screens.playing import playing, press, seen
+from tests.tui.screens.test_drill import drilling as drilling_alone
+from tests.tui.screens.test_team_drill import drilling as drilling_as_team
 from tests.tui.signs import spoken_in_signs, untold
 from tests.tui.stage import LIBRARY, TODAY, loaded
 
@@ -38,14 +46,19 @@ def help_page(command: str, capsys: pytest.CaptureFixture[str]) -> str:
     return capsys.readouterr().out
 
 
-@pytest.mark.parametrize("command", [each for each in COMMANDS if each != "drill"])
+@pytest.mark.parametrize("command", COMMANDS)
 def test_help_pages(command: str, capsys: pytest.CaptureFixture[str]) -> None:
     from chamberwise.tui.command.list import TABLES
     from chamberwise.tui.command.print import WHAT
 
     page = help_page(command, capsys)
     names = {word for word in untold(page) if word.startswith("--")}
-    assert untold(page, frozenset({*PARSED, *names, *WHAT, *TABLES, "portrait landscape"})) == []
+    assert (
+        untold(
+            page, frozenset({*PARSED, *names, *WHAT, *TABLES, "portrait landscape rehearse run"})
+        )
+        == []
+    )
 
 
 def test_what_was_mistyped(capsys: pytest.CaptureFixture[str]) -> None:
@@ -60,7 +73,7 @@ def of_other_rooms() -> frozenset[str]:
     """Words of the files, and names of states that are told where the record is made."""
     about = loaded().library.pathways.values()
     told = (mark for pathway in about for mark in marks(pathway, TODAY))
-    return FILES | ELSEWHERE | {str(LIBRARY)} | {*told}
+    return FILES | ELSEWHERE | {str(path) for path in LIBRARY.rglob("*.yaml")} | {*told}
 
 
 def test_line_mode() -> None:
@@ -100,6 +113,24 @@ async def test_screens_of_the_library(keys: str) -> None:
             await press(pilot, *("question_mark" if key == "?" else key for key in keys))
             shown = seen(pilot)
     assert untold(shown, of_other_rooms()) == []
+
+
+async def test_the_keys_of_drills() -> None:
+    typed = frozenset({"back again end", "/sure /likely /guess"})
+    with spoken_in_signs():
+        for drilling in (drilling_alone, drilling_as_team):
+            async with drilling(size=(100, 40)) as (pilot, _clock, _rehearsal):
+                assert untold(await press(pilot, "f3"), typed) == []
+
+
+def test_the_head_of_a_drill() -> None:
+    loaded, drills = shipped()
+    scenario = scenario_of(loaded, drills, RUPTURE, 7, "fifth-of-six")
+    rehearsal = rehearse(loaded, drills, scenario, Mode.RUN, ON, HandSetClock(), None)
+    with spoken_in_signs():
+        said = "\n".join(text_lines(opening(rehearsal.drill, Mode.RUN), 78))
+    files = frozenset({*scenario.brief, scenario.so_far, scenario.title})
+    assert untold(said, files) == []
 
 
 def test_no_text_is_told_inside_another() -> None:
