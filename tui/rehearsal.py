@@ -58,8 +58,9 @@ NOT_IT = N_("That is not it. Look again.")
 IS_IT = N_("Did you mean this? 1 for yes, 0 for no:")
 CHOOSE = N_("Which did you mean? A number, or 0 for none of these:")
 MENU = N_("One of these is due. Type its number, or say it in your own words:")
+OWN_WORDS = N_("your own words")
 VALID = (
-    (N_("your own words"), N_("what you do, what you look at, or what you say aloud")),
+    (OWN_WORDS, N_("what you do, what you look at, or what you say aloud")),
     ("?", N_("help: first a nudge, then a menu, then the answer; the record says how much")),
     ("/sure /likely /guess", N_("at the end of a line: how sure you are; F4 on the screen")),
     ("back", N_("rehearsals only: take the last thing back")),
@@ -280,5 +281,6 @@ def option_parts(options: Sequence[Option]) -> list[Part]:
 
 def valid_parts() -> list[Part]:
     """Return what may be typed."""
-    width = max(len(_(typed)) for typed, _does in VALID)
-    return [Part(_(does), f"  {_(typed):<{width}}  ", lead_tone=Tone.KEY) for typed, does in VALID]
+    rows = [(_(typed) if typed == OWN_WORDS else typed, _(does)) for typed, does in VALID]
+    width = max(len(typed) for typed, _does in rows)
+    return [Part(does, f"  {typed:<{width}}  ", lead_tone=Tone.KEY) for typed, does in rows]

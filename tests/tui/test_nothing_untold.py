@@ -9,9 +9,11 @@ import pytest
 from chamberwise.engine.drill.entries import Mode
 from chamberwise.exports.record.standing import marks
 from chamberwise.tui.command.main import COMMANDS, _parser
+from chamberwise.tui.line.commands import COMMANDS as LINE_COMMANDS
 from chamberwise.tui.line.drill_script import HandSetClock
 from chamberwise.tui.present.drill_pages import opening
 from chamberwise.tui.present.parts import text_lines
+from chamberwise.tui.rehearsal import valid_parts
 from chamberwise.tui.rehearsing import rehearse, scenario_of
 
 from tests.engine.drill.stage import ON, RUPTURE, shipped
@@ -120,7 +122,9 @@ async def test_the_keys_of_drills() -> None:
     with spoken_in_signs():
         for drilling in (drilling_alone, drilling_as_team):
             async with drilling(size=(100, 40)) as (pilot, _clock, _rehearsal):
-                assert untold(await press(pilot, "f3"), typed) == []
+                shown = await press(pilot, "f3")
+                assert untold(shown, typed) == []
+                assert "/sure" in shown
 
 
 def test_the_head_of_a_drill() -> None:
@@ -147,3 +151,13 @@ def test_no_text_is_told_inside_another() -> None:
         and isinstance(call.args[0], ast.Constant)
     ]
     assert wrong == []
+
+
+def test_what_is_typed_stays_as_it_is_typed() -> None:
+    with spoken_in_signs():
+        said = "\n".join(text_lines(valid_parts(), 78))
+        letters = transcript("?", "q")
+    assert [word for word in ("back", "again", "end", "q") if f"  {word} " not in said] == []
+    assert [each.letter for each in LINE_COMMANDS if f"  {each.letter} " not in letters] == [
+        "Enter"
+    ]
