@@ -90,18 +90,24 @@ def as_mo(catalogue: Catalog) -> bytes:
     return out.getvalue()
 
 
+class _Bare(Catalog):
+    """A catalogue whose head says what gettext needs, and nothing of days, people or tools."""
+
+    @property
+    def mime_headers(self) -> list[tuple[str, str]]:  # type: ignore[override]
+        return [
+            ("Content-Type", "text/plain; charset=utf-8"),
+            ("Plural-Forms", self.plural_forms),
+        ]
+
+
 def compiled(code: str) -> bytes:
     """Return what gettext should read, made of the catalogue that is kept."""
-    kept = read(path_of(code, "po"), code)
-    plain = Catalog(locale=code, fuzzy=False, creation_date=None, revision_date=None)
-    plain.mime_headers = [
-        ("Content-Type", "text/plain; charset=utf-8"),
-        ("Plural-Forms", kept.plural_forms),
-    ]
-    for message in kept:
+    bare = _Bare(locale=code, fuzzy=False)
+    for message in read(path_of(code, "po"), code):
         if message.id:
-            plain.add(message.id, message.string, context=message.context)
-    return as_mo(plain)
+            bare.add(message.id, message.string, context=message.context)
+    return as_mo(bare)
 
 
 def main(words: list[str]) -> int:
