@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from decimal import ROUND_HALF_UP, Decimal
 
+from chamberwise.engine.language.numbers import decimal
+
 _STEPS = tuple(Decimal(1).scaleb(-places) for places in range(9))
 
 
@@ -17,9 +19,18 @@ def rounded(value: Decimal, places: int) -> Decimal:
 
 
 def plain(value: Decimal) -> str:
-    """Return a number as it is read aloud: no exponent, no trailing zero, no negative nought.
+    """Return a number as it is told, in the language spoken: what `pointed` says.
 
-    >>> plain(Decimal("19.10")), plain(Decimal("1E+2")), plain(Decimal("-0.00"))
+    >>> plain(Decimal("0.25"))
+    '0.25'
+    """
+    return decimal(pointed(value))
+
+
+def pointed(value: Decimal) -> str:
+    """Return a number with a point: no exponent, no trailing zero, no negative nought.
+
+    >>> pointed(Decimal("19.10")), pointed(Decimal("1E+2")), pointed(Decimal("-0.00"))
     ('19.1', '100', '0')
     """
     text = f"{value:f}"
