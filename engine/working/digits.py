@@ -52,3 +52,15 @@ def shown(value: Decimal, places: int, *, sign: bool = False) -> str:
     """Return a number to some places at most."""
     told = rounded(value, places)
     return signed(told) if sign else plain(told)
+
+
+def as_typed(value: Decimal) -> str:
+    """Return a number as it can be given to a calculation in every language.
+
+    Three decimals could be taken for thousands, so they are followed by a nought.
+
+    >>> as_typed(Decimal("118.425")), as_typed(Decimal("21.50")), as_typed(Decimal(21))
+    ('118.4250', '21.5', '21')
+    """
+    text = pointed(value)
+    return f"{text}0" if len(text.partition(".")[2]) == 3 else text

@@ -22,6 +22,7 @@ RECENTRED = replace(
     example=NO,
     given=NO,
 )
+OPEN = N_("Unknown never counts as absent. Open: {unknown}.")
 HALVED = N_(
     "The odds-ratio model is of 2009. Ruptures have about halved since, from 1.95 "
     "% to 1.01 % of operations (read), so that it now overstates about two-fold."
@@ -63,9 +64,7 @@ def _range(sheet: Sheet, found: tuple[Ratio, ...], baseline: str) -> None:
     sheet.conclude("low", _("chance of rupture, at least"), low, "%", 2)
     sheet.conclude("high", _("chance of rupture, at most"), high, "%", 2)
     if unknown:
-        sheet.remark(
-            _("Unknown never counts as absent. Open: {unknown}.").format(unknown="; ".join(unknown))
-        )
+        sheet.remark(_(OPEN).format(unknown="; ".join(unknown)))
 
 
 def _told(ratio: Ratio) -> str:
