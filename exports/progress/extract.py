@@ -49,6 +49,7 @@ def progress_content(library: Library, of: Progress, signs: Sequence[str]) -> Pr
         acts=tuple(_act(each, words) for each in of.acts),
         latest=len(of.latest),
         courses=tuple(_courses(of.course)) if of.results else (),
+        current=tuple(_current(of, words)) if of.results else (),
         editions=tuple(_editions(of)),
         not_met=tuple(_met(library, of)),
     )
@@ -57,6 +58,19 @@ def progress_content(library: Library, of: Progress, signs: Sequence[str]) -> Pr
 def _editions(of: Progress) -> Iterator[str]:
     for edition, runs in of.editions:
         yield f"edition {edition}: {runs} run{'s' * (runs != 1)}"
+
+
+def _current(of: Progress, words: Words) -> Iterator[str]:
+    found = of.current
+    if found is None:
+        return
+    yield f"Not current: {'; '.join(found.lacks)}." if found.lacks else "Current."
+    if found.latest is not None:
+        yield f"Latest run that counts: {day(found.latest.date())}."
+    if found.weakest is not None:
+        likely = _of_ten(found.weakest, of.asked_on)
+        yield f"Most likely forgotten: {_named(found.weakest, words)}, recall about {likely}."
+    yield "It says what to rehearse, never what anybody can do."
 
 
 def _met(library: Library, of: Progress) -> Iterator[str]:

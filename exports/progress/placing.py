@@ -35,6 +35,8 @@ def _sections(of: ProgressContent) -> Iterator[Section]:
     if of.months:
         yield "By month", _listed(_months(of))
     yield "Editions drilled", _listed(of.editions or ("none yet",))
+    if of.current:
+        yield "Rehearsal", _listed(of.current)
     if of.not_met:
         yield "Met", _listed(of.not_met)
     for course in of.courses:

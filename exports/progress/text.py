@@ -30,13 +30,11 @@ def _lines(of: ProgressContent) -> Iterator[str]:
     yield f"Pathway {of.pathway}. As of {of.asked_on}. {runs}."
     if of.status:
         yield f"Status of the pathway: {of.status}"
-    yield from ("", "DUE")
-    for each in of.due:
-        yield from _wrapped(each, "  - ")
-    if of.not_met:
-        yield from ("", "MET SO FAR")
-        for each in of.not_met:
-            yield from _wrapped(each, "  - ")
+    for heading, said in (("DUE", of.due), ("REHEARSAL", of.current), ("MET SO FAR", of.not_met)):
+        if said:
+            yield from ("", heading)
+            for each in said:
+                yield from _wrapped(each, "  - ")
     if of.runs:
         yield from ("", "RUNS: " + ", ".join(f"{sign} {word}" for sign, word in SIGNS))
         yield f"  {of.strip}"
