@@ -1,4 +1,4 @@
-"""Briefs, comparisons and mutants in another language: what people read of them is told."""
+"""Briefs, comparisons, mutants and drills in another language: what people read is told."""
 
 from __future__ import annotations
 
@@ -10,16 +10,30 @@ from chamberwise.engine.brief.listing import read_list
 from chamberwise.engine.brief.stock import read_stock
 from chamberwise.engine.brief.work import brief
 from chamberwise.engine.comparing.changes import changes_of_pathway
+from chamberwise.engine.drill.fold import begin_drill
+from chamberwise.engine.drill.ladder import nudge, told
+from chamberwise.engine.drill.never_right import never_right
+from chamberwise.engine.drill.taking import SECOND, Typed, take, tick
 from chamberwise.engine.language.speaking import speaking
 from chamberwise.engine.mutants.all_mutants import mutants
 from chamberwise.engine.proof.replay_key import MistypedError, moves_of
 
 from tests.engine.comparing.test_edits import EDITS
 from tests.engine.comparing.versions import PATHWAY, new, old
+from tests.engine.drill.stage import began, scenario, typed
 from tests.language.bracketed import bracketed, untold
 from tests.language.test_workings import NAMED, UNITS
 
 DEMONSTRATION = Path(__file__).resolve().parents[2] / "protocols" / "demonstration"
+LINES = (
+    "has the capsule gone?",
+    "foo bar",
+    "the posterior capsule has ruptured /sure",
+    "hold still /guess",
+    "do not withdraw the tip",
+    "look for vitreous",
+    "fill the chamber with dispersive viscoelastic /likely",
+)
 EVERY = 6
 """Of the edits that are compared here; all of them are rated elsewhere."""
 LISTS = {
@@ -109,3 +123,25 @@ def test_a_key_that_is_mistyped_is_refused_in_words_that_are_told() -> None:
     with bracketed(), pytest.raises(MistypedError) as error:
         moves_of(old(), "AAAA-AAAA", ())
     assert untold(str(error.value)) == []
+
+
+def test_what_a_drill_answers_is_told() -> None:
+    of = scenario()
+    with bracketed():
+        drill = tick(begin_drill(of, began(of)), of.first_cue * SECOND).drill
+        said = [nudge(drill), told(drill)]
+        for place, line in enumerate(LINES, start=1):
+            taken = take(drill, Typed(line, (of.first_cue + place) * SECOND))
+            drill = taken.drill
+            said += [*taken.said, nudge(drill), told(drill)]
+        said += [rule.title for rule in never_right(of)]
+    texts = {step.why for step in of.library.pathways[of.pathway].steps.values()}
+    assert [text for text in said if text not in texts and untold(text)] == []
+
+
+def test_a_drill_goes_the_same_way_in_every_language() -> None:
+    of = scenario()
+    english = typed(of, LINES)
+    with speaking("de"):
+        german = typed(of, LINES)
+    assert german.journal == english.journal
