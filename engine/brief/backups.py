@@ -8,7 +8,9 @@ from decimal import Decimal
 from chamberwise.engine.brief.brief import Backup, OnTheShelf, Position
 from chamberwise.engine.brief.case import Stock, StockedLens
 from chamberwise.engine.brief.form import IN_FRONT, SULCUS
-from chamberwise.engine.working.digits import plain, shown
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.working.digits import as_typed, plain, pointed, shown
 from chamberwise.engine.working.optics.stocked import around
 from chamberwise.engine.working.optics.sulcus import BANDS, changes
 from chamberwise.engine.working.refusal import RefusedError
@@ -61,53 +63,62 @@ def _refused(position: Position, lens: StockedLens, error: RefusedError) -> Back
 
 def _captured(lens: StockedLens, bag: Working) -> Backup:
     exact = bag.result("power")
-    shelf = _shelf(lens, exact, lambda which, _: _left(bag, f"{which}-leaves"))
-    way = f"SRK/T, A {plain(lens.a_constant)}, not reduced"
+    shelf = _shelf(lens, exact, lambda which, _power: _left(bag, f"{which}-leaves"))
+    way = _("SRK/T, A {a_constant}, not reduced").format(a_constant=plain(lens.a_constant))
     return Backup(Position.CAPTURED, lens.name, lens.title, exact, way, tuple(shelf))
 
 
 def _in_bag(lens: StockedLens, eye: Mapping[str, str]) -> Working:
-    return _worked("srk-t", {**eye, "a-constant": str(lens.a_constant)}, lens)
+    return _worked("srk-t", {**eye, "a-constant": as_typed(lens.a_constant)}, lens)
 
 
 def _in_sulcus(lens: StockedLens, eye: Mapping[str, str], planned: Decimal, choice: str) -> Backup:
     typed = {name: text for name, text in eye.items() if name != "axial-length"} | {
-        "planned-lens": str(planned),
+        "planned-lens": as_typed(planned),
         "lens-type": lens.kind,
     }
     found = _worked("lens-to-sulcus", typed, lens)
     half, more = (found.result(f"vergence-{shift}") for shift in (HALF, MORE))
     exact, way = _chosen(choice, planned, half, more)
-    shelf = _shelf(lens, exact, lambda _, power: _left(found, f"{plain(power)}-leaves-{HALF}"))
+    shelf = _shelf(
+        lens, exact, lambda _side, power: _left(found, f"{pointed(power)}-leaves-{HALF}")
+    )
     others = [(HALF, half), (MORE, more)]
-    beside = ", ".join(f"{mm} mm {shown(each, 2)} D" for mm, each in others if each != exact)
+    beside = ", ".join(
+        f"{decimal(mm)} mm {shown(each, 2)} D" for mm, each in others if each != exact
+    )
     return Backup(Position.SULCUS, lens.name, lens.title, exact, way, tuple(shelf), beside)
 
 
 def _chosen(choice: str, planned: Decimal, half: Decimal, more: Decimal) -> tuple[Decimal, str]:
     """Return the power by the unit's way; where that gives no one figure, by half a millimetre."""
     if choice == f"vergence-{MORE}":
-        return more, f"the unit's way: {MORE} mm forward"
+        return more, _("the unit's way: {shift} mm forward").format(shift=decimal(MORE))
     for table in BANDS:
         if table.name == choice:
             found = changes(table, planned)
             if len(found) == 1 and len(found[0].change) == 1:
-                return planned + found[0].change[0], f"the unit's way: {table.title}"
-            return half, f"the unit's way ({table.title}) gives no single figure here"
-    chosen = "the unit's way: " if choice else "unit's way NOT SET: "
-    return half, f"{chosen}{HALF} mm forward"
+                return planned + found[0].change[0], _("the unit's way: {table}").format(
+                    table=_(table.title)
+                )
+            return half, _("the unit's way ({table}) gives no single figure here").format(
+                table=_(table.title)
+            )
+    way = _("the unit's way: {shift} mm forward")
+    unset = _("unit's way NOT SET: {shift} mm forward")
+    return half, (way if choice else unset).format(shift=decimal(HALF))
 
 
 def _in_front(lens: StockedLens, eye: Mapping[str, str]) -> Backup:
-    typed = {**eye, "a-constant": str(lens.a_constant), "fixation": lens.kind}
+    typed = {**eye, "a-constant": as_typed(lens.a_constant), "fixation": lens.kind}
     exact = _worked("anterior-chamber-lens", typed, None).result("power")
-    shelf = _shelf(lens, exact, lambda *_: "")
+    shelf = _shelf(lens, exact, lambda *_which: "")
     way = f"SRK/T, A {plain(lens.a_constant)}"
     return Backup(Position.IN_FRONT, lens.name, lens.title, exact, way, tuple(shelf))
 
 
 def _worked(name: str, typed: Mapping[str, str], lens: StockedLens | None) -> Working:
-    stock = {"stock": " ".join(map(str, lens.powers))} if lens and lens.powers else {}
+    stock = {"stock": " ".join(map(as_typed, lens.powers))} if lens and lens.powers else {}
     return worked(calculation(name), {**typed, **stock}, keeps_lines=False)
 
 

@@ -7,6 +7,8 @@ from decimal import Decimal
 from enum import StrEnum
 
 from chamberwise.engine.brief.case import Head
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 
 class Position(StrEnum):
@@ -14,9 +16,14 @@ class Position(StrEnum):
     front of the iris or fixed to it.
     """
 
-    CAPTURED = "captured"
-    SULCUS = "sulcus"
-    IN_FRONT = "at the iris"
+    CAPTURED = N_("captured")
+    SULCUS = N_("sulcus")
+    IN_FRONT = N_("at the iris")
+
+    @property
+    def told(self) -> str:
+        """The position in the language that is spoken."""
+        return _(self.value)
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from chamberwise.engine.brief.fields import FIELDS
+from chamberwise.engine.language.texts import N_
 from chamberwise.engine.reading.shapes import (
     DATE,
     TEXT,
@@ -21,60 +22,60 @@ KINDS = (*LENS_TYPE.words, *IN_FRONT)
 SULCUS = FITTING
 
 HEAD = {
-    "reader": Key(TEXT, "Who reads aloud, by role"),
-    "takes over": Key(TEXT, "Who takes over, by role"),
-    "stop word": Key(TEXT, "The word that stops everything"),
+    "reader": Key(TEXT, N_("Who reads aloud, by role")),
+    "takes over": Key(TEXT, N_("Who takes over, by role")),
+    "stop word": Key(TEXT, N_("The word that stops everything")),
 }
 
 LIST = Record(
-    "a list",
+    N_("a list"),
     {
-        "list": Key(TEXT, "What the list is called; never a patient's name", required=True),
-        "day": Key(DATE, "The day of the list"),
+        "list": Key(TEXT, N_("What the list is called; never a patient's name"), required=True),
+        "day": Key(DATE, N_("The day of the list")),
         **HEAD,
         "cases": Key(
             Items(
                 Record(
-                    "a case",
+                    N_("a case"),
                     {name: Key(TEXT, name, required=name == "case") for name in FIELDS},
                 )
             ),
-            "The cases in their order",
+            N_("The cases in their order"),
             required=True,
         ),
     },
 )
 
 POWER = Record(
-    "a power on the shelf",
+    N_("a power on the shelf"),
     {
-        "power": Key(TEXT, "In dioptres", required=True),
+        "power": Key(TEXT, N_("In dioptres"), required=True),
         "count": Key(
-            TEXT, "How many there are; 0 where it is usual and has run out", required=True
+            TEXT, N_("How many there are; 0 where it is usual and has run out"), required=True
         ),
     },
 )
 
 LENS = Record(
-    "a lens on the shelf",
+    N_("a lens on the shelf"),
     {
-        "title": Key(TEXT, "What it is, by its generic name", required=True),
-        "kind": Key(Scalar(Kind.WORD, KINDS), "How it is built", required=True),
-        "a-constant": Key(TEXT, "Its A-constant, as the unit uses it", required=True),
-        "powers": Key(Items(POWER), "How many there are of each power", required=True),
+        "title": Key(TEXT, N_("What it is, by its generic name"), required=True),
+        "kind": Key(Scalar(Kind.WORD, KINDS), N_("How it is built"), required=True),
+        "a-constant": Key(TEXT, N_("Its A-constant, as the unit uses it"), required=True),
+        "powers": Key(Items(POWER), N_("How many there are of each power"), required=True),
     },
 )
 
 STOCK = Record(
-    "a file of stock",
+    N_("a file of stock"),
     {
-        "stock": Key(TEXT, "The unit whose shelf it is", required=True),
-        "counted": Key(DATE, "When it was counted", required=True),
+        "stock": Key(TEXT, N_("The unit whose shelf it is"), required=True),
+        "counted": Key(DATE, N_("When it was counted"), required=True),
         **HEAD,
-        "sulcus": Key(Scalar(Kind.WORD, CHOICES), "The unit's way to a power in the sulcus"),
+        "sulcus": Key(Scalar(Kind.WORD, CHOICES), N_("The unit's way to a power in the sulcus")),
         "lidocaine limit": Key(
-            Scalar(Kind.WORD, ("lower", "stricter")), "Which ceiling the unit keeps"
+            Scalar(Kind.WORD, ("lower", "stricter")), N_("Which ceiling the unit keeps")
         ),
-        "lenses": Key(Entries(LENS), "The lenses by name", required=True),
+        "lenses": Key(Entries(LENS), N_("The lenses by name"), required=True),
     },
 )

@@ -23,15 +23,17 @@ from chamberwise.engine.brief.form import LIST
 from chamberwise.engine.brief.stock import head_of
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.diagnostics.problem import Problem, Span
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading import source_text
 from chamberwise.engine.reading.read import read
 from chamberwise.engine.reading.tree import Listing, Table, Tree, parse
 
 MOST = 2_000
 DELIMITERS = (",", ";", "\t")
-LABELS = (
-    "Write a label for the day: a letter, a number, or both, as A, 3 or A3, and keep who it is "
-    "elsewhere."
+LABELS = N_(
+    "Write a label for the day: a letter, a number, or both, as A, 3 or A3, and "
+    "keep who it is elsewhere."
 )
 
 
@@ -81,7 +83,7 @@ def _refuse_identity(tree: Tree) -> None:
         for key in each.entries if isinstance(each, Table) else ():
             if field(key) not in FIELDS and is_identity(key):
                 at = ("cases", place, key)
-                message = f"`{key}` looks like a patient's identity"
+                message = _("`{key}` looks like a patient's identity").format(key=key)
                 tree.report(codes.IDENTITY.at(tree.file, at, tree.span(at), message, _delete(key)))
 
 
@@ -103,10 +105,10 @@ def _of_csv(text: str, file: str) -> tuple[CaseList, list[Problem]]:
                 label = written.pop(CASE, "")
                 cases.append(Case(label, {key: cell for key, cell in written.items() if cell}))
     except csv.Error as error:
-        message = f"the row cannot be read: {error}"
-        problems.append(_row(message, "Look at the quotes of this row.", rows.line_num, file))
+        message = _("the row cannot be read: {error}").format(error=error)
+        problems.append(_row(message, _("Look at the quotes of this row."), rows.line_num, file))
     if not cases and not problems:
-        problems.append(_row("the list holds no case", "Add a row for each case.", 1, file))
+        problems.append(_row(_("the list holds no case"), _("Add a row for each case."), 1, file))
     return CaseList(Head(), tuple(cases)), problems
 
 
@@ -116,43 +118,68 @@ def _of_heads(heads: list[str], file: str) -> Iterator[Problem]:
         name = field(each)
         span = Span(1, 1, 1, 2)
         if name not in FIELDS and is_identity(each):
-            message = f"the column `{each}` looks like a patient's identity"
+            message = _("the column `{each}` looks like a patient's identity").format(each=each)
             yield codes.IDENTITY.at(file, (), span, message, _delete(each))
         elif name not in FIELDS:
-            advice = did_you_mean(name, FIELDS, f"A list takes {', '.join(FIELDS)}.")
-            message = f"`{each}` is no column of a list" if each else "a column has no head"
+            advice = did_you_mean(
+                name, FIELDS, _("A list takes {fields}.").format(fields=", ".join(FIELDS))
+            )
+            message = (
+                _("`{each}` is no column of a list").format(each=each)
+                if each
+                else _("a column has no head")
+            )
             yield codes.COLUMN.at(file, (), span, message, advice)
         elif name in seen:
-            yield codes.COLUMN.at(file, (), span, f"`{each}` stands twice", "Delete one of them.")
+            yield codes.COLUMN.at(
+                file,
+                (),
+                span,
+                _("`{each}` stands twice").format(each=each),
+                _("Delete one of them."),
+            )
         seen.add(name)
     if CASE not in seen:
-        message = "there is no column `case`"
-        yield codes.COLUMN.at(file, (), Span(1, 1, 1, 2), message, f"Add it. {LABELS}")
+        message = _("there is no column `case`")
+        yield codes.COLUMN.at(
+            file, (), Span(1, 1, 1, 2), message, _("Add it. {labels}").format(labels=_(LABELS))
+        )
 
 
 def _of_row(row: list[str], fields: list[str], line: int, file: str) -> Iterator[Problem]:
     if len(row) != len(fields):
-        message = f"{len(row)} cells stand under {len(fields)} heads"
-        advice = "Write decimals with a point, and an empty cell where something is not known."
+        message = _("{row} cells stand under {fields} heads").format(
+            row=len(row), fields=len(fields)
+        )
+        advice = _("Write decimals with a point, and an empty cell where something is not known.")
         yield _row(message, advice, line, file)
 
 
 def _of_labels(cases: tuple[Case, ...], file: str) -> Iterator[Problem]:
     if len(cases) > MOST:
-        yield _row(f"{len(cases)} cases are no list of a day", "Part the file.", 1, file)
+        yield _row(
+            _("{count} cases are no list of a day").format(count=len(cases)),
+            _("Part the file."),
+            1,
+            file,
+        )
     seen: set[str] = set()
     for number, each in enumerate(cases, start=1):
         if not is_label(each.label):
-            message = f"the label of case {number} may name somebody, or is none"
-            yield codes.IDENTITY.at(file, (), None, message, LABELS)
+            message = _("the label of case {number} may name somebody, or is none").format(
+                number=number
+            )
+            yield codes.IDENTITY.at(file, (), None, message, _(LABELS))
         elif each.label in seen:
-            message = f"the label `{each.label}` stands twice"
-            yield codes.ROW.at(file, (), None, message, "Give each case a label of its own.")
+            message = _("the label `{label}` stands twice").format(label=each.label)
+            yield codes.ROW.at(file, (), None, message, _("Give each case a label of its own."))
         seen.add(each.label)
 
 
 def _delete(head: str) -> str:
-    return f"Delete `{head}` with all that stands under it. {LABELS}"
+    return _("Delete `{head}` with all that stands under it. {labels}").format(
+        head=head, labels=_(LABELS)
+    )
 
 
 def _row(message: str, advice: str, line: int, file: str) -> Problem:

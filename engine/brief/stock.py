@@ -12,16 +12,19 @@ from chamberwise.engine.brief import codes
 from chamberwise.engine.brief.case import Head, Stock, StockedLens
 from chamberwise.engine.brief.form import STOCK
 from chamberwise.engine.diagnostics.problem import Pointer, Problem
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading import source_text
 from chamberwise.engine.reading.read import read
 from chamberwise.engine.reading.tree import Tree, parse
+from chamberwise.engine.working.digits import plain
 from chamberwise.engine.working.form import Input, between
 from chamberwise.engine.working.given import tried
 from chamberwise.engine.working.optics.inputs import A_CONSTANT, LENS
 from chamberwise.engine.working.refusal import RefusedError
 from chamberwise.engine.working.scalars import number
 
-COUNT = Input(name="count", meaning="how many there are", example="2", hard=between("0", "999"))
+COUNT = Input(name="count", meaning=N_("how many there are"), example="2", hard=between("0", "999"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,7 +84,12 @@ def _lenses(tree: Tree, raw: dict[str, Any]) -> Iterator[StockedLens]:
             if power is None or count is None:
                 continue
             if power in counts:
-                _report(tree, where, f"{power} D stands twice", "Put the two counts together.")
+                _report(
+                    tree,
+                    where,
+                    _("{power} D stands twice").format(power=plain(power)),
+                    _("Put the two counts together."),
+                )
             counts[power] = int(count)
         if constant is not None and "kind" in each and "title" in each:
             yield StockedLens(name, each["title"], each["kind"], constant, counts)

@@ -9,6 +9,7 @@ from itertools import groupby
 
 from chamberwise.engine.brief.brief import Backup, CaseBrief
 from chamberwise.engine.brief.case import Case, Head, Stock
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.digits import plain, shown
 from chamberwise.engine.working.optics.inputs import LENS
 from chamberwise.engine.working.refusal import RefusedError
@@ -18,15 +19,21 @@ from chamberwise.engine.working.scalars import number
 def of_the_list(head: Head, stock: Stock) -> Iterator[str]:
     """Yield what nobody has said yet."""
     unset = {
-        "Who reads aloud": head.reader,
-        "Who takes over": head.takes_over,
-        "The stop word": head.stop_word,
+        _("Who reads aloud"): head.reader,
+        _("Who takes over"): head.takes_over,
+        _("The stop word"): head.stop_word,
     }
-    yield from (f"{what} is NOT SET LOCALLY." for what, said in unset.items() if not said)
+    yield from (
+        _("{what} is NOT SET LOCALLY.").format(what=what)
+        for what, said in unset.items()
+        if not said
+    )
     if not stock.lenses:
-        yield "No shelf was given: no backup lens is worked."
+        yield _("No shelf was given: no backup lens is worked.")
     if head.day and stock.counted > head.day:
-        yield f"The shelf was counted on {stock.counted}, after the day of the list."
+        yield _("The shelf was counted on {counted}, after the day of the list.").format(
+            counted=stock.counted
+        )
 
 
 def of_the_shelf(cases: Sequence[Case], briefs: Sequence[CaseBrief], stock: Stock) -> Iterator[str]:
@@ -35,15 +42,19 @@ def of_the_shelf(cases: Sequence[Case], briefs: Sequence[CaseBrief], stock: Stoc
     for each in briefs:
         missing = [own for own in each.backups if own.is_missing and not own.refused]
         if missing:
-            yield f"Missing for case {each.label}: {'; '.join(_wanted(missing))}."
+            yield _("Missing for case {label}: {missing}.").format(
+                label=each.label, missing="; ".join(_wanted(missing))
+            )
     yield from _shared(briefs)
 
 
 def _wanted(missing: Sequence[Backup]) -> Iterator[str]:
     """Yield each kind of lens with the powers that are wanted of it."""
     for title, backups in groupby(missing, key=lambda each: each.title):
-        powers = (f"{shown(each.exact or Decimal(0), 2)} D ({each.position})" for each in backups)
-        yield f"{title} near {', '.join(powers)}"
+        powers = (
+            f"{shown(each.exact or Decimal(0), 2)} D ({each.position.told})" for each in backups
+        )
+        yield _("{title} near {powers}").format(title=title, powers=", ".join(powers))
 
 
 def _planned(cases: Sequence[Case], stock: Stock) -> Iterator[str]:
@@ -60,8 +71,16 @@ def _planned(cases: Sequence[Case], stock: Stock) -> Iterator[str]:
         there = lens.counts.get(power, 0) if lens else 0
         if lens is not None and there < count:
             yield (
-                f"Planned lens {plain(power)} D, {lens.title}: {there} on the shelf, "
-                f"{count} needed for {_cases(labels[model, power])}."
+                _(
+                    "Planned lens {power} D, {lens}: {there} on the shelf, {count} needed for "
+                    "{labels}."
+                ).format(
+                    power=plain(power),
+                    lens=lens.title,
+                    there=there,
+                    count=count,
+                    labels=_cases(labels[model, power]),
+                )
             )
 
 
@@ -81,7 +100,9 @@ def _shared(briefs: Sequence[CaseBrief]) -> Iterator[str]:
             wanting.setdefault(found, []).append(each.label)
     for (title, power, count), labels in wanting.items():
         if count < len(labels):
-            yield f"{title} {plain(power)} D: {count} on the shelf, nearest for {_cases(labels)}."
+            yield _("{title} {power} D: {count} on the shelf, nearest for {labels}.").format(
+                title=title, power=plain(power), count=count, labels=_cases(labels)
+            )
 
 
 def _nearest(backup: Backup) -> tuple[str, Decimal, int]:
@@ -91,4 +112,8 @@ def _nearest(backup: Backup) -> tuple[str, Decimal, int]:
 
 
 def _cases(labels: Sequence[str]) -> str:
-    return f"case {labels[0]}" if len(labels) == 1 else f"cases {', '.join(labels)}"
+    return (
+        _("case {labels}").format(labels=labels[0])
+        if len(labels) == 1
+        else _("cases {labels}").format(labels=", ".join(labels))
+    )

@@ -11,10 +11,15 @@ from chamberwise.engine.brief.case import Case, CaseList, Head, Stock
 from chamberwise.engine.brief.fields import OF_RISK
 from chamberwise.engine.brief.ready import ready
 from chamberwise.engine.brief.to_do import of_the_list, of_the_shelf
-from chamberwise.engine.working.digits import plain
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.working.calculations.rupture_risk import OPEN
+from chamberwise.engine.working.digits import as_typed, plain
+from chamberwise.engine.working.optics.inputs import TARGET
 from chamberwise.engine.working.refusal import RefusedError
 from chamberwise.engine.working.registry import calculation
 from chamberwise.engine.working.run import worked
+from chamberwise.engine.working.scalars import number
 
 APART = Decimal("0.5")
 """Dioptres by which plan and biometry may differ before it is asked about."""
@@ -65,13 +70,14 @@ def _risk(written: Mapping[str, str], to_do: list[str]) -> Risk | None:
     try:
         found = worked(calculation("rupture-risk"), typed, keeps_lines=False)
     except RefusedError as error:
-        to_do += [f"Risk: {each.what}." for each in error.refusals]
+        to_do += [_("Risk: {what}.").format(what=each.what) for each in error.refusals]
         return None
     points = tuple(": ".join(row[:2]) for row in found.tables[1].rows[1:])
-    unknown = [each for each in found.remarks if each.startswith("Unknown never")]
-    if unknown:
-        to_do.append(f"Open of the risk: {unknown[0].partition('Open: ')[2]}")
-    told = unknown[0] if unknown else ""
+    before, after = _(OPEN).split("{unknown}")
+    told = next((each for each in found.remarks if each.startswith(before)), "")
+    if told:
+        open_ones = told.removeprefix(before).removesuffix(after)
+        to_do.append(_("Open of the risk: {names}.").format(names=open_ones))
     return Risk(found.result("low"), found.result("high"), points, told)
 
 
@@ -80,28 +86,37 @@ def _planned(written: Mapping[str, str], stock: Stock, to_do: list[str]) -> str:
     model, power = written.get("planned-model", ""), written.get("planned-lens", "")
     lens = stock.lens(model)
     if lens is None or not power:
-        what = f"`{model}` is no lens of the shelf" if model else "no lens model is written"
-        to_do.append(f"Planned lens: {what if lens is None else 'no power is written'}.")
-        return f"{power or 'NOT WRITTEN'} {model}".strip()
+        if lens is not None:
+            wanting = _("Planned lens: no power is written.")
+        elif model:
+            wanting = _("Planned lens: `{model}` is no lens of the shelf.").format(model=model)
+        else:
+            wanting = _("Planned lens: no lens model is written.")
+        to_do.append(wanting)
+        return f"{power or _('NOT WRITTEN')} {model}".strip()
     names = ("axial-length", "keratometry", "target", "eye", "biometry-eye")
     typed = {name: written[name] for name in names if name in written}
-    typed |= {"formula": "srk-t", "a-constant": str(lens.a_constant), "stock": power}
+    typed |= {"formula": "srk-t", "a-constant": as_typed(lens.a_constant), "stock": power}
     try:
         found = worked(calculation("nearest-lenses"), typed, keeps_lines=False)
     except RefusedError as error:
-        to_do += [f"Biometry: {each.what}." for each in error.refusals]
+        to_do += [_("Biometry: {what}.").format(what=each.what) for each in error.refusals]
         return f"{power} {lens.title}"
     left = found.results[1]
     assert left.value is not None
-    aim = found.given[4].value
-    away = left.value - Decimal(aim.partition(" ")[0])
+    aim, power = found.given[4].value, decimal(left.name.removesuffix("-leaves"))
+    away = left.value - number(TARGET, typed["target"]).value
     if abs(away) > APART:
-        to_do.append(f"Plan and biometry differ: by SRK/T {left.title} {left.shown}, aim {aim}.")
-    return f"{left.title.removesuffix(' leaves')} {lens.title}, leaves {left.shown}"
+        differ = _("Plan and biometry differ: by SRK/T {power} D leaves {left}, aim {aim}.")
+        to_do.append(differ.format(power=power, left=left.shown, aim=aim))
+    planned = _("{power} D {lens}, leaves {left}")
+    return planned.format(power=power, lens=lens.title, left=left.shown)
 
 
 def _without_figure(found: tuple[Backup, ...]) -> Iterator[str]:
-    yield from (f"Backup lens: {each.refused}." for each in found if each.refused)
+    yield from (
+        _("Backup lens: {refused}.").format(refused=each.refused) for each in found if each.refused
+    )
 
 
 def _said(wanted: str, to_do: list[str]) -> bool:
@@ -111,8 +126,8 @@ def _said(wanted: str, to_do: list[str]) -> bool:
 
 def _ceiling(written: Mapping[str, str], stock: Stock, to_do: list[str]) -> str:
     if "weight" not in written:
-        to_do.append("Weight is not known.")
-        return "not worked: weight unknown"
+        to_do.append(_("Weight is not known."))
+        return _("not worked: weight unknown")
     typed = {
         "weight": written["weight"],
         "already": written.get("lidocaine-planned", "0 mg"),
@@ -122,11 +137,13 @@ def _ceiling(written: Mapping[str, str], stock: Stock, to_do: list[str]) -> str:
     try:
         found = worked(calculation("lidocaine-ceiling"), typed, keeps_lines=False)
     except RefusedError as error:
-        to_do += [f"Ceiling: {each.what}." for each in error.refusals]
-        return "not worked"
+        to_do += [_("Ceiling: {what}.").format(what=each.what) for each in error.refusals]
+        return _("not worked")
     ceiling, left, volume = (each.shown for each in found.results)
-    already = "" if ceiling == left else f", {left} left after the plan"
-    return f"lidocaine {ceiling}{already}: {volume} of 2 %"
+    told = _("lidocaine {ceiling}: {volume} of 2 %")
+    if ceiling != left:
+        told = _("lidocaine {ceiling}, {left} left after the plan: {volume} of 2 %")
+    return told.format(ceiling=ceiling, left=left, volume=volume)
 
 
 def _chance(cases: tuple[CaseBrief, ...]) -> tuple[Decimal, Decimal] | None:
@@ -149,4 +166,4 @@ def range_told(low: Decimal, high: Decimal) -> str:
     ('1.9 %', '0.4 to 9 %')
     """
     ends = dict.fromkeys(plain(round(each, 1)) for each in (low, high))
-    return f"{' to '.join(ends)} %"
+    return f"{_(' to ').join(ends)} %"

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.advance import offered
 from chamberwise.engine.meaning.layout import layout_of
 from chamberwise.engine.meaning.state import Freshness, State
@@ -40,7 +41,11 @@ class Answering:
             for answer in offered(library, state, question):
                 if value in answer.means or value == answer.id == CANNOT_TELL:
                     return Given(value, answer.id)
-        raise CaseError(f"`{question.id}` does not offer `{values[0]}` for `{question.ask}`")
+        raise CaseError(
+            _("`{step}` does not offer `{value}` for `{finding}`").format(
+                step=question.id, value=values[0], finding=question.ask
+            )
+        )
 
     def _values(self, library: Library, state: State, question: Question) -> list[ValueId]:
         """Return what to answer with; the second where the first is ruled out by now."""
@@ -52,7 +57,11 @@ class Answering:
         first = self.combination.get(finding) or chosen(field.finding)
         first = first or self.assume.get(finding) or undecided(field.finding)
         if first is None:
-            raise CaseError(f"`{question.id}` asks `{finding}`; add it to `assume`")
+            raise CaseError(
+                _("`{step}` asks `{finding}`; add it to `assume`").format(
+                    step=question.id, finding=finding
+                )
+            )
         return [first, *again]
 
 

@@ -9,6 +9,7 @@ from chamberwise.engine.cases.answering import Answering, CaseError
 from chamberwise.engine.cases.doubt import Doubt, doubt
 from chamberwise.engine.cases.hang import Hang
 from chamberwise.engine.cases.way import Way
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.advance import begin, moves, passage
 from chamberwise.engine.meaning.state import Answered, Done, State
 from chamberwise.engine.model.library import Library, Place
@@ -82,7 +83,7 @@ def run_case(
 
 
 def _walk(library: Library, state: State, answering: Answering, way: Way) -> None:
-    for _ in range(MOST_MOVES):
+    for _move in range(MOST_MOVES):
         step = library.step(state.place)
         move: Answered | Done = Done()
         if isinstance(step, Question):
@@ -92,11 +93,11 @@ def _walk(library: Library, state: State, answering: Answering, way: Way) -> Non
         elif isinstance(step, Outcome):
             return
         elif not moves(library, state):
-            raise CaseError(f"`{step.id}` cannot decide")
+            raise CaseError(_("`{id}` cannot decide").format(id=step.id))
         made = passage(library, state, move)
         state = made.state
         way.pass_over(state, made.silent)
-    raise CaseError(f"no outcome after {MOST_MOVES} moves")
+    raise CaseError(_("no outcome after {moves} moves").format(moves=MOST_MOVES))
 
 
 def _holds(declared: Impossible, values: Mapping[FindingId, ValueId]) -> bool:
@@ -106,16 +107,22 @@ def _holds(declared: Impossible, values: Mapping[FindingId, ValueId]) -> bool:
 def _of_doubts(doubts: tuple[Doubt, ...]) -> Iterator[str]:
     for each in doubts:
         if each.stands_at and not each.looked_at:
-            yield f"declared impossible, yet not looked at again after `{each.stands_at.step}`"
+            yield _("declared impossible, yet not looked at again after `{step}`").format(
+                step=each.stands_at.step
+            )
         elif each.too_late_for:
             late = each.too_late_for.step
-            yield f"declared impossible, yet `{late}` comes before the second look"
+            yield _("declared impossible, yet `{late}` comes before the second look").format(
+                late=late
+            )
 
 
 def _contrary(way: Way) -> Iterator[str]:
     for name, place in way.contrary.items():
         value = way.combination[name]
         yield (
-            f"`{place.step}` goes by a `{name}` that cannot be `{value}`, unasked; "
-            "declare it impossible"
+            _(
+                "`{step}` goes by a `{name}` that cannot be `{value}`, unasked; declare it "
+                "impossible"
+            ).format(step=place.step, name=name, value=value)
         )

@@ -8,6 +8,7 @@ from difflib import SequenceMatcher
 from chamberwise.engine.checks.wording.rule import TextKind
 from chamberwise.engine.comparing.change import Change, Kind
 from chamberwise.engine.comparing.saying import PROCEDURAL, SAFETY, At
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Caution
 
 ALIKE = 0.5
@@ -18,20 +19,20 @@ def changes_of_cautions(old: Sequence[Caution], new: Sequence[Caution], at: At) 
     twin = _twins(old, new)
     for place, caution in enumerate(old):
         if place not in twin:
-            why = "a caution is gone"
+            why = _("a caution is gone")
             yield Change(Kind.CAUTION, SAFETY, at.where, told_caution(caution), "", why)
     was_of = {other: old[one] for one, other in twin.items()}
     for place, caution in enumerate(new):
         if place in was_of:
             yield from _caution(was_of[place], caution, at)
         else:
-            why = "a caution is new"
+            why = _("a caution is new")
             yield Change(Kind.CAUTION, SAFETY, at.where, "", told_caution(caution), why)
     places = list(twin.values())
     if places != sorted(places):
         before = tuple(told_caution(old[one]) for one in twin)
         after = tuple(told_caution(new[other]) for other in sorted(places))
-        why = "cautions are shown in another order"
+        why = _("cautions are shown in another order")
         yield from at.value(Kind.ORDER, PROCEDURAL, before, after, why)
 
 
@@ -57,13 +58,13 @@ def _likeness(one: Caution, other: Caution) -> float:
 
 
 def _caution(old: Caution, new: Caution, at: At) -> Iterator[Change]:
-    strength = "it warns more or less strongly"
+    strength = _("it warns more or less strongly")
     yield from at.value(Kind.CAUTION, SAFETY, str(old.signal), str(new.signal), strength)
     yield from at.text(Kind.CAUTION, TextKind.CAUTION, old.harm, new.harm, SAFETY)
     yield from at.text(Kind.CAUTION, TextKind.INSTEAD, old.instead, new.instead, SAFETY)
-    guards = "it guards another act"
+    guards = _("it guards another act")
     yield from at.value(Kind.CAUTION, SAFETY, old.guards, new.guards, guards)
-    evidence = "the evidence for a caution changed"
+    evidence = _("the evidence for a caution changed")
     yield from at.each(Kind.SOURCES, PROCEDURAL, old.sources, new.sources, evidence)
 
 

@@ -10,6 +10,8 @@ from chamberwise.engine.comparing.renames import Renames
 from chamberwise.engine.comparing.saying import EDITORIAL, SAFETY, At, told
 from chamberwise.engine.comparing.steps import LeadsAround, changes_of_step, weight
 from chamberwise.engine.comparing.words import changes_of_words
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import (
@@ -35,15 +37,15 @@ def changes_of_pathway(old: Pathway, new: Pathway, renamed: Renames) -> Iterator
     yield from changes_of_head(old, new)
     yield from changes_of_words(old.words, new.words, new.id)
     for was, now in renamed.items():
-        why = "the step is the same; only its name in the file changed"
+        why = _("the step is the same; only its name in the file changed")
         yield Change(Kind.RENAMED, EDITORIAL, Where(new.id, "steps", now), was, now, why)
     for name, step in old.steps.items():
         if name not in new.steps:
-            yield _alone(step, new, "removed", gone=True)
+            yield _alone(step, new, gone=True)
     around = _around(old, new)
     for name, step in new.steps.items():
         if name not in old.steps:
-            yield _alone(step, new, "added", gone=False)
+            yield _alone(step, new, gone=False)
         elif old.steps[name] != step:
             yield from changes_of_step(
                 old.steps[name], step, At(Where(new.id, "steps", name)), around
@@ -51,12 +53,13 @@ def changes_of_pathway(old: Pathway, new: Pathway, renamed: Renames) -> Iterator
     yield from _order(old, new)
 
 
-def _alone(step: Step, pathway: Pathway, what: str, *, gone: bool) -> Change:
+def _alone(step: Step, pathway: Pathway, *, gone: bool) -> Change:
     rating, why = weight(step)
     said = _told_step(step)
     was, now = (said, "") if gone else ("", said)
     where = Where(pathway.id, "steps", step.id)
-    return Change(Kind.STEP, rating, where, was, now, f"a step was {what}: {why}")
+    came = _("a step was removed: {why}") if gone else _("a step was added: {why}")
+    return Change(Kind.STEP, rating, where, was, now, came.format(why=why))
 
 
 def _told_step(step: Step) -> str:
@@ -76,7 +79,7 @@ def _order(old: Pathway, new: Pathway) -> Iterator[Change]:
     if before != after:
         moved = tuple(was for was, now in zip(before, after, strict=True) if was != now)
         where = Where(new.id, "steps")
-        why = "steps stand elsewhere in the file; no arrow changed by it"
+        why = _("steps stand elsewhere in the file; no arrow changed by it")
         yield Change(Kind.ORDER, EDITORIAL, where, told(moved), "", why)
 
 
@@ -122,9 +125,15 @@ def changes_over_there(
             continue
         found = [*changes_of_pathway(old.pathways[name], new.pathways[name], renamed.get(name, {}))]
         if found:
-            places = f"{len(found)} {'place' if len(found) == 1 else 'places'}"
-            why = f"a pathway that is handed over to changed in {places}; compare that one too"
+            why = ngettext(
+                "a pathway that is handed over to changed in {places} place; compare that one too",
+                "a pathway that is handed over to changed in {places} places; compare that one too",
+                len(found),
+            ).format(places=len(found))
             editions = old.pathways[name].edition, new.pathways[name].edition
-            was, now = (f"{name}, edition {edition}" for edition in editions)
+            was, now = (
+                _("{name}, edition {edition}").format(name=name, edition=edition)
+                for edition in editions
+            )
             rating = gravest(change.rating for change in found)
             yield Change(Kind.HANDOVER, rating, Where(name, "pathway"), was, now, why)

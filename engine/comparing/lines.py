@@ -9,6 +9,7 @@ from chamberwise.engine.checks.wording.rule import TextKind
 from chamberwise.engine.comparing.change import Change, Kind, Rating
 from chamberwise.engine.comparing.saying import PROCEDURAL, SAFETY, At
 from chamberwise.engine.comparing.wording import weighs
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Line
 
 ALIKE = 0.6
@@ -22,13 +23,13 @@ def changes_of_lines(
 ) -> Iterator[Change]:
     """Yield the changes between two lists of lines, in the order of the new, what is gone first."""
     pairs = paired(old, new)
-    kept_old, kept_new = {one for one, _ in pairs}, {other for _, other in pairs}
+    kept_old, kept_new = {one for one, _new in pairs}, {other for _old, other in pairs}
     for place, line in enumerate(old):
         if place not in kept_old:
-            yield _alone(line, at.part(f"line {place + 1}"), kind, was=True)
+            yield _alone(line, at.part(_("line {number}").format(number=place + 1)), kind, was=True)
     was_of = {other: old[one] for one, other in pairs}
     for place, line in enumerate(new):
-        here = at.part(f"line {place + 1}")
+        here = at.part(_("line {number}").format(number=place + 1))
         if place in kept_new:
             yield from _line(was_of[place], line, here, kind)
         else:
@@ -78,36 +79,36 @@ def _alone(line: Line, at: At, kind: Kind, *, was: bool) -> Change:
 def how_grave(line: Line) -> tuple[Rating, str]:
     """Return how much hangs on a line that came or went, and why."""
     if line.act:
-        return SAFETY, "an act came or went"
+        return SAFETY, _("an act came or went")
     if heavy := weighs(line.text):
-        return SAFETY, f"a line came or went, and {heavy}"
-    return PROCEDURAL, "a line without an act came or went"
+        return SAFETY, _("a line came or went, and {heavy}").format(heavy=heavy)
+    return PROCEDURAL, _("a line without an act came or went")
 
 
 def _line(old: Line, new: Line, at: At, kind: Kind) -> Iterator[Change]:
     acts = old.act is not None or new.act is not None
     who = SAFETY if acts else PROCEDURAL
-    yield from at.value(Kind.ACT, SAFETY, old.act, new.act, "rules speak of acts")
-    yield from at.value(Kind.DUTY, who, old.who, new.who, "somebody else does or says it")
+    yield from at.value(Kind.ACT, SAFETY, old.act, new.act, _("rules speak of acts"))
+    yield from at.value(Kind.DUTY, who, old.who, new.who, _("somebody else does or says it"))
     yield from at.value(
-        Kind.SPOKEN, who, _voice(old), _voice(new), "it is said aloud instead of done, or done"
+        Kind.SPOKEN, who, _voice(old), _voice(new), _("it is said aloud instead of done, or done")
     )
     reads = TextKind.SPOKEN if new.said_aloud else TextKind.INSTRUCTION
     of = Kind.SPOKEN if new.said_aloud and kind is Kind.LINE else kind
     yield from at.text(of, reads, old.text, new.text)
     yield from at.text(Kind.WHEN, TextKind.INSTRUCTION, old.when, new.when)
     yield from at.each(
-        Kind.SOURCES, PROCEDURAL, old.sources, new.sources, "the evidence for it changed"
+        Kind.SOURCES, PROCEDURAL, old.sources, new.sources, _("the evidence for it changed")
     )
 
 
 def _order(
     old: Sequence[Line], new: Sequence[Line], pairs: Sequence[Pair], at: At
 ) -> Iterator[Change]:
-    places = [other for _, other in pairs]
+    places = [other for _old, other in pairs]
     if places == sorted(places):
         return
-    before = tuple(old[one].act or old[one].text for one, _ in pairs)
+    before = tuple(old[one].act or old[one].text for one, _new in pairs)
     after = tuple(new[other].act or new[other].text for other in sorted(places))
     acts_before = [old[one].act for one, other in pairs if old[one].act and new[other].act]
     acts_after = [
@@ -116,12 +117,12 @@ def _order(
         if new[other].act and old[one].act
     ]
     grave = acts_before != acts_after
-    why = "acts come in another order" if grave else "lines come in another order"
+    why = _("acts come in another order") if grave else _("lines come in another order")
     yield from at.value(Kind.ORDER, SAFETY if grave else PROCEDURAL, before, after, why)
 
 
 def _voice(line: Line) -> str:
-    return "said aloud" if line.said_aloud else "done"
+    return _("said aloud") if line.said_aloud else _("done")
 
 
 def told_line(line: Line) -> str:

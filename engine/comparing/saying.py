@@ -9,6 +9,7 @@ from typing import NamedTuple
 from chamberwise.engine.checks.wording.rule import TextKind
 from chamberwise.engine.comparing.change import Change, Kind, Rating, Where
 from chamberwise.engine.comparing.wording import ASIDE, reworded, weighs
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.words import Effects
 
@@ -35,7 +36,7 @@ class At(NamedTuple):
             rating, why = reworded(was, now, reads)
         else:
             heavy = "" if reads in ASIDE else weighs(was or now)
-            rating, why = (SAFETY, heavy) if heavy else (grave, "a text came or went")
+            rating, why = (SAFETY, heavy) if heavy else (grave, _("a text came or went"))
         yield Change(kind, rating, self.where, was, now, why)
 
     def value(
@@ -64,7 +65,7 @@ def told(value: object) -> str:
         case None | "" | ():
             return ""
         case bool():
-            return "yes" if value else "no"
+            return _("yes") if value else _("no")
         case Condition():
             return condition(value)
         case Effects():
@@ -76,10 +77,13 @@ def told(value: object) -> str:
 
 def condition(value: Condition) -> str:
     """Return a condition, e.g. `vitreous: none or behind; nucleus: all out`."""
-    return "; ".join(f"{name}: {' or '.join(values)}" for name, values in value.terms)
+    return "; ".join(f"{name}: {_(' or ').join(values)}" for name, values in value.terms)
 
 
 def effects(value: Effects) -> tuple[str, ...]:
     """Return each thing that becomes known or stale; the order of values says nothing."""
-    known = (f"makes known {name}: {' or '.join(sorted(values))}" for name, values in value.known)
-    return (*known, *(f"makes stale {name}" for name in value.stale))
+    known = (
+        _("makes known {name}: {values}").format(name=name, values=_(" or ").join(sorted(values)))
+        for name, values in value.known
+    )
+    return (*known, *(_("makes stale {name}").format(name=name) for name in value.stale))

@@ -17,6 +17,7 @@ from chamberwise.engine.comparing.saying import (
     effects,
     told,
 )
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.step import (
     Action,
@@ -36,22 +37,22 @@ LeadsAround = Callable[[StepId, StepId], bool]
 def weight(step: Step) -> tuple[Rating, str]:
     """Return how much hangs on a step that came or went: as much as on the gravest thing in it."""
     if not isinstance(step, Action):
-        return SAFETY, "it decides, ends or hands over"
+        return SAFETY, _("it decides, ends or hands over")
     if step.cautions or step.bound or step.effects.known or step.effects.stale:
-        return SAFETY, "it warns, changes what is known, or is bounded"
+        return SAFETY, _("it warns, changes what is known, or is bounded")
     found = [how_grave(line) for line in step.lines]
-    rating = gravest(each for each, _ in found)
+    rating = gravest(each for each, _why in found)
     why = next(
-        (why for each, why in found if each is rating), "it does nothing that rules speak of"
+        (why for each, why in found if each is rating), _("it does nothing that rules speak of")
     )
-    return (rating, why) if rating is SAFETY else (PROCEDURAL, "it performs no act")
+    return (rating, why) if rating is SAFETY else (PROCEDURAL, _("it performs no act"))
 
 
 def changes_of_step(old: Step, new: Step, at: At, leads_around: LeadsAround) -> Iterator[Change]:
     """Yield every change between two versions of a step."""
     if type(old) is not type(new):
         kinds = type(old).__name__.lower(), type(new).__name__.lower()
-        yield from at.value(Kind.STEP, SAFETY, *kinds, "it is another kind of step")
+        yield from at.value(Kind.STEP, SAFETY, *kinds, _("it is another kind of step"))
         return
     yield from changes_of_cautions(old.cautions, new.cautions, at)
     match old, new:
@@ -79,27 +80,29 @@ def _target(
             PROCEDURAL,
             old,
             new,
-            "it leads to the same step, over one that came or went",
+            _("it leads to the same step, over one that came or went"),
         )
         return
-    yield from at.value(Kind.TARGET, SAFETY, old, new, "it leads elsewhere")
+    yield from at.value(Kind.TARGET, SAFETY, old, new, _("it leads elsewhere"))
 
 
 def _question(old: Question, new: Question, at: At, around: LeadsAround) -> Iterator[Change]:
-    yield from at.value(Kind.FINDING_ASKED, SAFETY, old.ask, new.ask, "it asks something else")
+    yield from at.value(Kind.FINDING_ASKED, SAFETY, old.ask, new.ask, _("it asks something else"))
     yield from at.text(Kind.QUESTION, TextKind.QUESTION, old.question, new.question)
     before = {_key(each): each for each in old.answers}
     after = {_key(each): each for each in new.answers}
     for key, answer in before.items():
         if key not in after:
-            here = at.part(f"answer `{answer.id}`")
+            here = at.part(_("answer `{answer}`").format(answer=answer.id))
             yield from here.value(
-                Kind.ANSWER, SAFETY, _told_answer(answer), "", "an answer is gone"
+                Kind.ANSWER, SAFETY, _told_answer(answer), "", _("an answer is gone")
             )
     for key, answer in after.items():
-        here = at.part(f"answer `{answer.id}`")
+        here = at.part(_("answer `{answer}`").format(answer=answer.id))
         if key not in before:
-            yield from here.value(Kind.ANSWER, SAFETY, "", _told_answer(answer), "an answer is new")
+            yield from here.value(
+                Kind.ANSWER, SAFETY, "", _told_answer(answer), _("an answer is new")
+            )
         else:
             label = before[key].label
             yield from here.text(Kind.ANSWER, TextKind.ANSWER, label, answer.label)
@@ -107,7 +110,9 @@ def _question(old: Question, new: Question, at: At, around: LeadsAround) -> Iter
     kept = [key for key in before if key in after]
     if kept != [key for key in after if key in before]:
         order = tuple(before[key].id for key in kept), tuple(each.id for each in new.answers)
-        yield from at.value(Kind.ORDER, EDITORIAL, *order, "answers are offered in another order")
+        yield from at.value(
+            Kind.ORDER, EDITORIAL, *order, _("answers are offered in another order")
+        )
 
 
 def _key(answer: Answer) -> frozenset[str]:
@@ -115,18 +120,22 @@ def _key(answer: Answer) -> frozenset[str]:
 
 
 def _told_answer(answer: Answer) -> str:
-    return f"{answer.label or told(answer.means) or answer.id}, to {answer.go_to}"
+    return _("{answer}, to {step}").format(
+        answer=answer.label or told(answer.means) or answer.id, step=answer.go_to
+    )
 
 
 def _action(old: Action, new: Action, at: At) -> Iterator[Change]:
     yield from changes_of_lines(old.lines, new.lines, at)
-    known = "what is known afterwards changed"
+    known = _("what is known afterwards changed")
     before, after = effects(old.effects), effects(new.effects)
     yield from at.each(Kind.EFFECT, SAFETY, before, after, known)
-    yield from at.each(Kind.KIT, PROCEDURAL, old.needs, new.needs, "what has to be to hand changed")
-    choice = "which choice is shown here changed"
+    yield from at.each(
+        Kind.KIT, PROCEDURAL, old.needs, new.needs, _("what has to be to hand changed")
+    )
+    choice = _("which choice is shown here changed")
     yield from at.each(Kind.CHOICE, PROCEDURAL, old.choices, new.choices, choice)
-    limit = "a local target, not a benchmark"
+    limit = _("a local target, not a benchmark")
     yield from at.value(Kind.TIME_TARGET, PROCEDURAL, old.time_target, new.time_target, limit)
 
 
@@ -135,19 +144,23 @@ def _branch(old: Branch, new: Branch, at: At, around: LeadsAround) -> Iterator[C
     after = {_terms(row.when): row for row in new.rows}
     for key, row in before.items():
         if key not in after:
-            here = at.part(f"row `{condition(row.when)}`")
-            yield from here.value(Kind.ROW, SAFETY, f"to {row.go_to}", "", "a row is gone")
+            here = at.part(_("row `{when}`").format(when=condition(row.when)))
+            yield from here.value(
+                Kind.ROW, SAFETY, _("to {step}").format(step=row.go_to), "", _("a row is gone")
+            )
     for key, row in after.items():
-        here = at.part(f"row `{condition(row.when)}`")
+        here = at.part(_("row `{when}`").format(when=condition(row.when)))
         if key not in before:
-            yield from here.value(Kind.ROW, SAFETY, "", f"to {row.go_to}", "a row is new")
+            yield from here.value(
+                Kind.ROW, SAFETY, "", _("to {step}").format(step=row.go_to), _("a row is new")
+            )
         else:
             yield from _target(before[key].go_to, row.go_to, here, around)
     kept = [key for key in before if key in after]
     order = [key for key in after if key in before]
     if kept != order:
         rows = [tuple(condition(after[key].when) for key in each) for each in (kept, order)]
-        first = "the first row that is true decides, and they come in another order"
+        first = _("the first row that is true decides, and they come in another order")
         yield from at.value(Kind.ORDER, SAFETY, rows[0], rows[1], first)
     yield from _target(old.otherwise, new.otherwise, at.part("otherwise"), around)
     yield from _target(old.not_known, new.not_known, at.part("not known"), around)
@@ -158,34 +171,40 @@ def _terms(when: Condition) -> frozenset[tuple[str, frozenset[str]]]:
 
 
 def _handover(old: Handover, new: Handover, at: At, around: LeadsAround) -> Iterator[Change]:
-    yield from at.value(Kind.HANDOVER, SAFETY, old.to, new.to, "it goes over to another pathway")
+    yield from at.value(Kind.HANDOVER, SAFETY, old.to, new.to, _("it goes over to another pathway"))
     yield from at.text(Kind.SPOKEN, TextKind.SPOKEN, old.says, new.says)
     before, after = dict(old.on_return), dict(new.on_return)
     for outcome in dict.fromkeys((*before, *after)):
-        here = at.part(f"coming back by `{outcome}`")
+        here = at.part(_("coming back by `{outcome}`").format(outcome=outcome))
         yield from _target(before.get(outcome), after.get(outcome), here, around)
 
 
 def _of_any(old: Step, new: Step, at: At, around: LeadsAround) -> Iterator[Change]:
     if old.bound and new.bound:
         times = old.bound.at_most, new.bound.at_most
-        yield from at.value(Kind.BOUND, SAFETY, *times, "it may be done more or less often")
+        yield from at.value(Kind.BOUND, SAFETY, *times, _("it may be done more or less often"))
         here = at.part("after that")
         yield from _target(old.bound.after_that, new.bound.after_that, here, around)
     else:
-        came = "a bound came or went"
+        came = _("a bound came or went")
         yield from at.value(Kind.BOUND, SAFETY, _bound(old), _bound(new), came)
     yield from at.text(Kind.SHORT, TextKind.INSTRUCTION, old.short, new.short)
     yield from at.text(Kind.REASON, TextKind.REASON, old.why, new.why, EDITORIAL)
-    part = "it stands in another part of the operation"
+    part = _("it stands in another part of the operation")
     yield from at.value(Kind.PHASE, PROCEDURAL, old.phase, new.phase, part)
-    evidence = "the evidence for it changed"
+    evidence = _("the evidence for it changed")
     yield from at.each(Kind.SOURCES, PROCEDURAL, old.sources, new.sources, evidence)
     before, after = dict(old.plan), dict(new.plan)
     for column in dict.fromkeys((*before, *after)):
         texts = before.get(column, ""), after.get(column, "")
-        yield from at.part(f"plan `{column}`").text(Kind.PLAN, TextKind.INSTRUCTION, *texts)
+        yield from at.part(_("plan `{column}`").format(column=column)).text(
+            Kind.PLAN, TextKind.INSTRUCTION, *texts
+        )
 
 
 def _bound(step: Step) -> str:
-    return f"{step.bound.at_most}, then to {step.bound.after_that}" if step.bound else ""
+    return (
+        _("{number}, then to {step}").format(number=step.bound.at_most, step=step.bound.after_that)
+        if step.bound
+        else ""
+    )

@@ -10,12 +10,14 @@ from typing import TypeAlias
 
 from chamberwise.engine.comparing.change import Change, Kind, Rating, Where
 from chamberwise.engine.comparing.saying import EDITORIAL, PROCEDURAL, SAFETY, At
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.local import Local, Machine, SwitchedOff
 from chamberwise.engine.model.step import PathwayId
 
 UNSET = Local("", "", "", "", "", ())
 NO_MACHINE = Machine("")
-SET = "the unit set what was left open"
+SET = N_("the unit set what was left open")
 Said: TypeAlias = Mapping[str, str]
 
 
@@ -27,23 +29,25 @@ def changes_of_unit(old: Local | None, new: Local | None, pathway: PathwayId) ->
         return _each(pathway, kind, rating, why, before, after)
 
     yield from At(Where(pathway, "unit")).value(
-        Kind.UNIT, PROCEDURAL, was.unit, now.unit, "it is the sheet of another unit"
+        Kind.UNIT, PROCEDURAL, was.unit, now.unit, _("it is the sheet of another unit")
     )
-    yield from each(Kind.PHONE, SAFETY, "help is called otherwise", _phones(was), _phones(now))
-    taken = "something else is taken in hand"
+    yield from each(Kind.PHONE, SAFETY, _("help is called otherwise"), _phones(was), _phones(now))
+    taken = _("something else is taken in hand")
     yield from each(Kind.PRODUCT, SAFETY, taken, _products(was), _products(now))
-    lies = "it lies elsewhere, or another amount is kept"
+    lies = _("it lies elsewhere, or another amount is kept")
     yield from each(Kind.SHELF, PROCEDURAL, lies, _shelves(was), _shelves(now))
-    walk = "what is fetched from there is elsewhere, or takes another time"
+    walk = _("what is fetched from there is elsewhere, or takes another time")
     yield from each(Kind.PLACE, PROCEDURAL, walk, _places(was), _places(now))
     before, after = was.machine or NO_MACHINE, now.machine or NO_MACHINE
-    meant = "another page or button is meant"
+    meant = _("another page or button is meant")
     yield from each(Kind.MACHINE, SAFETY, meant, before.pages, after.pages)
     yield from At(Where(pathway, "machine")).value(
-        Kind.MACHINE, PROCEDURAL, before.title, after.title, "the machine is another"
+        Kind.MACHINE, PROCEDURAL, before.title, after.title, _("the machine is another")
     )
-    yield from each(Kind.REASON, EDITORIAL, "the unit's reason changed", was.reasons, now.reasons)
-    method = "the unit came to its target otherwise"
+    yield from each(
+        Kind.REASON, EDITORIAL, _("the unit's reason changed"), was.reasons, now.reasons
+    )
+    method = _("the unit came to its target otherwise")
     yield from each(Kind.TIME_TARGET, EDITORIAL, method, _methods(was), _methods(now))
     yield from _switched_off(pathway, was, now)
 
@@ -59,7 +63,7 @@ def _each(
             PROCEDURAL if is_first else rating,
             before,
             after,
-            SET if is_first else why,
+            _(SET) if is_first else why,
         )
 
 
@@ -77,7 +81,9 @@ TABLES = {
 
 def _phones(local: Local) -> Said:
     return {
-        act: "; otherwise ".join(filter(None, (f"{each.number}, {each.hours}", each.outside_hours)))
+        act: _("; otherwise ").join(
+            filter(None, (f"{each.number}, {each.hours}", each.outside_hours))
+        )
         for act, each in local.phones.items()
     }
 
@@ -94,7 +100,10 @@ def _shelves(local: Local) -> Said:
 
 
 def _places(local: Local) -> Said:
-    return {name: f"{each.title}, {each.walk} s" for name, each in local.places.items()}
+    return {
+        name: _("{title}, {walk} s").format(title=each.title, walk=each.walk)
+        for name, each in local.places.items()
+    }
 
 
 def _methods(local: Local) -> Said:
@@ -104,10 +113,14 @@ def _methods(local: Local) -> Said:
 def _switched_off(pathway: PathwayId, was: Local, now: Local) -> Iterator[Change]:
     for rule in dict.fromkeys((*was.switched_off, *now.switched_off)):
         before, after = (_off(each.switched_off.get(rule)) for each in (was, now))
-        why = "whether the unit is bound by the rule, or who decided so, changed"
+        why = _("whether the unit is bound by the rule, or who decided so, changed")
         at = At(Where(pathway, "switched off", rule))
         yield from at.value(Kind.RULE, SAFETY, before, after, why)
 
 
 def _off(told: SwitchedOff | None) -> str:
-    return f"switched off by {told.by}: {told.because}" if told else ""
+    return (
+        _("switched off by {by}: {because}").format(by=told.by, because=told.because)
+        if told
+        else ""
+    )

@@ -24,6 +24,7 @@ from chamberwise.engine.checks.wording.rule import TextKind
 from chamberwise.engine.comparing.change import Rating
 from chamberwise.engine.comparing.spelling import spelt_alike
 from chamberwise.engine.comparing.turning import TURNING, is_medicine
+from chamberwise.engine.language.texts import gettext as _
 
 CAUTIONS = frozenset({TextKind.CAUTION, TextKind.INSTEAD, TextKind.REMEDY})
 ASIDE = frozenset({TextKind.REASON, TextKind.TITLE})
@@ -75,14 +76,14 @@ def reworded(was: str, now: str, kind: TextKind) -> Reworded:
     aside = Rating.PROCEDURAL if kind in ASIDE else Rating.SAFETY
     if _quantities(before) != _quantities(after):
         dosed = QUANTITY.search(was) or QUANTITY.search(now)
-        return Reworded(Rating.SAFETY if dosed else aside, "a number or a unit changed")
+        return Reworded(Rating.SAFETY if dosed else aside, _("a number or a unit changed"))
     if _negations(was) != _negations(now):
-        return Reworded(aside, "a negation changed")
+        return Reworded(aside, _("a negation changed"))
     if before == after or "".join(before) == "".join(after):
-        return Reworded(Rating.EDITORIAL, "the words are the same")
+        return Reworded(Rating.EDITORIAL, _("the words are the same"))
     if _are_spelt_alike(before, after):
         strict = Rating.PROCEDURAL if kind in CAUTIONS else Rating.EDITORIAL
-        return Reworded(strict, "the same words spelt otherwise")
+        return Reworded(strict, _("the same words spelt otherwise"))
     return _by_words(before, after, kind, aside)
 
 
@@ -90,30 +91,32 @@ def weighs(text: str) -> str:
     """Return, as a clause, what makes a text that came or went a matter of safety, if it is one."""
     words = _words(text)
     if _quantities(words):
-        return "it gives a number"
+        return _("it gives a number")
     if _negations(text):
-        return "it forbids or denies something"
-    return "it names a medicine" if any(map(is_medicine, words)) else ""
+        return _("it forbids or denies something")
+    return _("it names a medicine") if any(map(is_medicine, words)) else ""
 
 
 def _by_words(before: list[str], after: list[str], kind: TextKind, aside: Rating) -> Reworded:
     gone, come = Counter(before) - Counter(after), Counter(after) - Counter(before)
     touched = _without_spellings(gone, come)
     if any(is_medicine(word) for word in touched):
-        return Reworded(aside, "a medicine changed")
+        return Reworded(aside, _("a medicine changed"))
     if any(word in TURNING for word in touched):
-        return Reworded(aside, "a word changed on which the meaning turns")
+        return Reworded(aside, _("a word changed on which the meaning turns"))
     if kind in CAUTIONS:
-        return Reworded(Rating.SAFETY, "a caution says something else")
+        return Reworded(Rating.SAFETY, _("a caution says something else"))
     if kind in ASIDE:
-        return Reworded(Rating.EDITORIAL, "an explanation or a title, without number or negation")
+        return Reworded(
+            Rating.EDITORIAL, _("an explanation or a title, without number or negation")
+        )
     if not touched and _turns(before):
-        return Reworded(Rating.SAFETY, "the order of words on which the meaning turns changed")
+        return Reworded(Rating.SAFETY, _("the order of words on which the meaning turns changed"))
     if touched and touched <= _NEUTRAL:
-        return Reworded(Rating.EDITORIAL, "only small words changed")
+        return Reworded(Rating.EDITORIAL, _("only small words changed"))
     if touched and any(_NUMBER.match(word) for word in before):
-        return Reworded(Rating.SAFETY, "a text that gives a quantity speaks of something else")
-    return Reworded(Rating.PROCEDURAL, "other words for what is done or said")
+        return Reworded(Rating.SAFETY, _("a text that gives a quantity speaks of something else"))
+    return Reworded(Rating.PROCEDURAL, _("other words for what is done or said"))
 
 
 def _words(text: str) -> list[str]:

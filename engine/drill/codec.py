@@ -16,6 +16,7 @@ from types import UnionType
 from typing import Any, Union, get_args, get_origin, get_type_hints
 
 from chamberwise.engine.drill.entries import Entry
+from chamberwise.engine.language.texts import gettext as _
 
 _KINDS: Mapping[str, type] = {kind.__name__: kind for kind in get_args(Entry)}
 
@@ -41,7 +42,9 @@ def decode(line: str) -> Entry:
         kind = _KINDS[values.pop("is")]
         made: Entry = kind(**{name: _read(kind)[name](said) for name, said in values.items()})
     except (ValueError, KeyError, TypeError, AttributeError, RecursionError) as error:
-        raise UnreadableEntryError(f"not an entry of a drill: {line[:60]!r}") from error
+        raise UnreadableEntryError(
+            _("not an entry of a drill: {line}").format(line=repr(line[:60]))
+        ) from error
     return made
 
 

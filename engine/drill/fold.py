@@ -24,6 +24,7 @@ from chamberwise.engine.drill.reaching import came_to
 from chamberwise.engine.drill.run import Run
 from chamberwise.engine.drill.scenario import Scenario
 from chamberwise.engine.drill.standing import Standing
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Action
 from chamberwise.engine.model.words import ActId
 
@@ -66,11 +67,11 @@ def unfold(scenario: Scenario, journal: Iterable[Entry]) -> Drill:
     entries = iter(journal)
     first = next(entries, None)
     if not isinstance(first, Began):
-        raise DrillJournalError("the journal does not say which drill was begun")
+        raise DrillJournalError(_("the journal does not say which drill was begun"))
     drill = begin_drill(scenario, first)
     for entry in entries:
         if isinstance(entry, Began):
-            raise DrillJournalError("the journal begins twice")
+            raise DrillJournalError(_("the journal begins twice"))
         drill = add(drill, entry)
     return drill
 
@@ -85,7 +86,7 @@ def as_run(drill: Drill) -> Run:
     book, began, wanted = drill.scenario.book, drill.journal[0], _wanted(drill)
     assert isinstance(began, Began)
     before, harms = begun(drill.scenario), drill.scenario.harms
-    entries = tuple(entry for _, entry in drill.stands)
+    entries = tuple(entry for _at, entry in drill.stands)
     ended = next((each for each in entries if isinstance(each, Ended)), None)
     first_cue = next(
         (each.at for each in entries if isinstance(each, Cued) and each.is_first), None

@@ -11,6 +11,7 @@ from functools import lru_cache
 from random import Random
 
 from chamberwise.engine.drill.scenario import Scenario, is_true
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.drill import (
     Authored,
     DrillBook,
@@ -92,7 +93,7 @@ def generate(
             brief=brief,
             so_far=authored.so_far if authored and authored.so_far else opening.so_far,
             truth=drawn,
-            known=tuple(finding for finding, _ in opening.known),
+            known=tuple(finding for finding, _value in opening.known),
             cue=cue,
             first_cue=first_cue,
             decoys=decoys,
@@ -107,7 +108,11 @@ def generate(
         )
         if not _is_impossible(made):
             return made
-    raise NoScenarioError(f"{TRIES} draws from `{opening.id}` gave nothing that can be.")
+    raise NoScenarioError(
+        _("{tries} draws from `{opening}` gave nothing that can be.").format(
+            tries=TRIES, opening=opening.id
+        )
+    )
 
 
 @lru_cache(maxsize=16)
@@ -137,7 +142,11 @@ def _authored(book: DrillBook, name: str | None) -> Authored | None:
     found = next((each for each in book.scenarios if each.id == name), None)
     if found is None:
         known = ", ".join(each.id for each in book.scenarios) or "none"
-        raise NoScenarioError(f"There is no scenario `{name}`. Written by hand: {known}.")
+        raise NoScenarioError(
+            _("There is no scenario `{name}`. Written by hand: {known}.").format(
+                name=name, known=known
+            )
+        )
     return found
 
 
@@ -145,7 +154,9 @@ def _opening(book: DrillBook, authored: Authored | None, random: Random) -> Open
     if authored is not None:
         found = next((each for each in book.openings if each.id == authored.opening), None)
         if found is None:
-            raise NoScenarioError(f"There is no opening `{authored.opening}`.")
+            raise NoScenarioError(
+                _("There is no opening `{opening}`.").format(opening=authored.opening)
+            )
         return found
     weights = [each.weight for each in book.openings]
     return random.choices(book.openings, weights)[0]
@@ -160,7 +171,7 @@ def _truths(
 ) -> Iterator[dict[FindingId, ValueId]]:
     weights = {**dict(book.truth), **dict(opening.truth)}
     findings = library.words(book.pathway).findings.values()
-    for _ in range(TRIES):
+    for _draw in range(TRIES):
         yield {
             each.id: settled.get(each.id) or _value(each, weights.get(each.id), random)
             for each in findings
@@ -169,7 +180,9 @@ def _truths(
 
 def _value(finding: Finding, weights: Weights | None, random: Random) -> ValueId:
     if weights:
-        return random.choices([value for value, _ in weights], [each for _, each in weights])[0]
+        return random.choices(
+            [value for value, _weight in weights], [each for _value, each in weights]
+        )[0]
     if finding.choice:
         return finding.choice.chosen or finding.choice.suggested or finding.values[0].id
     return finding.values[0].id

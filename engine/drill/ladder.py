@@ -12,14 +12,17 @@ from chamberwise.engine.drill.standing import step_of
 from chamberwise.engine.drill.wording.clauses import Clause
 from chamberwise.engine.drill.wording.matching import says_trigger
 from chamberwise.engine.drill.wording.phrasebook import Target, phrasebook_of
+from chamberwise.engine.language.capitals import small
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 MENU_LENGTH = 8
 MOST_RIGHT = 2
 MOST_WRONG = 2
 
-WHAT_IS_IT = "What have you just seen? Say aloud what you think it is."
-LOOK_FIRST = "Something has to be looked at before the next hand moves."
-WHAT_NOW = "What is due now, and who does it?"
+WHAT_IS_IT = N_("What have you just seen? Say aloud what you think it is.")
+LOOK_FIRST = N_("Something has to be looked at before the next hand moves.")
+WHAT_NOW = N_("What is due now, and who does it?")
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +38,7 @@ def is_recognised(drill: Drill) -> bool:
     """Whether somebody said what this is once it showed, or knew it from the start."""
     if drill.scenario.begins_at is not None:
         return True
-    entries = [entry for _, entry in drill.stands]
+    entries = [entry for _at, entry in drill.stands]
     shown = (each.at for each in entries if isinstance(each, Cued) and each.is_first)
     first = next(shown, None)
     said = [each.at for each in entries if isinstance(each, Recognised)]
@@ -44,7 +47,7 @@ def is_recognised(drill: Drill) -> bool:
 
 def level_now(drill: Drill) -> Level:
     """Return how much help came since the last thing that was done, seen or said."""
-    for _, entry in reversed(drill.stands):
+    for _at, entry in reversed(drill.stands):
         if isinstance(entry, Helped):
             return entry.level
         if isinstance(entry, Did | Looked | Recognised):
@@ -66,12 +69,12 @@ def level_of(drill: Drill, target: Target) -> Level:
 def nudge(drill: Drill) -> str:
     """Return a hint that names nothing; before anybody has said it, only what to ask oneself."""
     if not is_recognised(drill):
-        return WHAT_IS_IT
+        return _(WHAT_IS_IT)
     asked = whats_next(drill.scenario, drill.standing)
     why = step_of(drill.scenario, drill.standing).why
     if asked and asked[0].finding:
-        return why or LOOK_FIRST
-    return why or WHAT_NOW
+        return why or _(LOOK_FIRST)
+    return why or _(WHAT_NOW)
 
 
 def menu(drill: Drill) -> tuple[Option, ...]:
@@ -98,12 +101,14 @@ def menu(drill: Drill) -> tuple[Option, ...]:
 def told(drill: Drill) -> str:
     """Return the answer."""
     if not is_recognised(drill):
-        return f"This is it: {drill.scenario.book.what_it_is[0].lower()}{_rest(drill)}."
+        what = small(drill.scenario.book.what_it_is.rstrip("."))
+        return _("This is it: {what}.").format(what=what)
     asked = whats_next(drill.scenario, drill.standing)
     if not asked:
-        return "Nothing more is due here."
-    act = asked[0].act
-    return f"Next: {drill.scenario.title_of(act)}." if act else f"Next: {asked[0].line}"
+        return _("Nothing more is due here.")
+    if act := asked[0].act:
+        return _("Next: {act}.").format(act=drill.scenario.title_of(act))
+    return _("Next: {line}").format(line=asked[0].line)
 
 
 def names_it(drill: Drill, text: str) -> bool:
@@ -111,12 +116,8 @@ def names_it(drill: Drill, text: str) -> bool:
     return says_trigger(phrasebook_of(drill.scenario), Clause(text))
 
 
-def _rest(drill: Drill) -> str:
-    return drill.scenario.book.what_it_is[1:].rstrip(".")
-
-
 def _acts_so_far(drill: Drill) -> int:
-    return sum(isinstance(entry, Did | Looked) for _, entry in drill.stands)
+    return sum(isinstance(entry, Did | Looked) for _at, entry in drill.stands)
 
 
 def _target(asked: Next) -> Target:
@@ -133,7 +134,7 @@ def title_of(drill: Drill, target: Target) -> str:
         return drill.scenario.title_of(target.act)
     place = drill.standing.state.place.pathway
     title = drill.scenario.library.finding(place, target.finding).title
-    return f"Look: {title[0].lower()}{title[1:]}"
+    return _("Look: {finding}").format(finding=small(title))
 
 
 def _decoys(drill: Drill, but: set[Target]) -> list[Target]:

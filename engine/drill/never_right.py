@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from chamberwise.engine.drill.scenario import Scenario
+from chamberwise.engine.language.capitals import in_sentence
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.rule import Happening, HarmSeverity, Pattern, Rule, Scope
 
 
@@ -11,7 +13,7 @@ def never_right(scenario: Scenario) -> tuple[Rule, ...]:
     return tuple(
         Rule(
             act,
-            f"Never: {scenario.title_of(act).lower()}",
+            _("Never: {act}").format(act=in_sentence(scenario.title_of(act))),
             Pattern.ABSENCE,
             (Happening(acts=(act,)),),
             (),

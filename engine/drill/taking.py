@@ -32,13 +32,20 @@ from chamberwise.engine.drill.playing import who_does
 from chamberwise.engine.drill.standing import has_been, was_done
 from chamberwise.engine.drill.wording.matching import understand
 from chamberwise.engine.drill.wording.phrasebook import Target, phrasebook_of
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 SECOND: Milliseconds = 1000
-NOT_DONE = "Heard what is not done. Say what you do."
-NOT_FOUND = "Not understood; it is kept for whoever looks after the words. Say it another way."
-NOTHING_SEEN = "Nothing of it can be told from here."
-ASKED = "Asked, not said: the team waits for an answer. Once you know, say what it is."
-TOO_EARLY = "Nothing shows that yet. It is written down."
+NOT_DONE = N_("Heard what is not done. Say what you do.")
+NOT_FOUND = N_("Not understood; it is kept for whoever looks after the words. Say it another way.")
+NOTHING_SEEN = N_("Nothing of it can be told from here.")
+ASKED = N_("Asked, not said: the team waits for an answer. Once you know, say what it is.")
+MARKED = {
+    Certainty.SURE: N_("Marked: sure."),
+    Certainty.LIKELY: N_("Marked: likely."),
+    Certainty.GUESS: N_("Marked: guess."),
+}
+TOO_EARLY = N_("Nothing shows that yet. It is written down.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +83,7 @@ def take(drill: Drill, typed: Typed) -> Taken:
     wonders = meant.asks_trigger and not is_recognised(drill)
     if wonders:
         entry = Wondered(typed.at, typed.text, typed.who or "surgeon")
-        taken = replace(taken, drill=add(taken.drill, entry), said=(*taken.said, ASKED))
+        taken = replace(taken, drill=add(taken.drill, entry), said=(*taken.said, _(ASKED)))
     before = [each for each in meant.first if not _was_done(taken.drill, each)]
     for target in (*before, *meant.taken):
         taken = _one(taken, target, typed)
@@ -85,8 +92,8 @@ def take(drill: Drill, typed: Typed) -> Taken:
     if meant.taken or meant.says_trigger or wonders:
         return taken
     if meant.only_not_done:
-        return _not_understood(taken, typed, NOT_DONE)
-    return _not_understood(taken, typed, NOT_FOUND)
+        return _not_understood(taken, typed, _(NOT_DONE))
+    return _not_understood(taken, typed, _(NOT_FOUND))
 
 
 def choose(drill: Drill, target: Target, typed: Typed) -> Taken:
@@ -106,7 +113,7 @@ def happened(drill: Drill, entries: Iterable[Entry], at: Milliseconds) -> Taken:
 
 def not_meant(drill: Drill, typed: Typed) -> Taken:
     """Return the drill after none of what was offered was meant."""
-    return _not_understood(Taken(drill), typed, NOT_FOUND)
+    return _not_understood(Taken(drill), typed, _(NOT_FOUND))
 
 
 def say_it(drill: Drill, typed: Typed) -> Taken:
@@ -126,12 +133,12 @@ def give_up(drill: Drill, at: Milliseconds) -> Drill:
 
 def is_over(drill: Drill) -> bool:
     """Whether the drill has ended."""
-    return any(isinstance(entry, Ended) for _, entry in drill.stands)
+    return any(isinstance(entry, Ended) for _at, entry in drill.stands)
 
 
 def first_cue_at(drill: Drill) -> Milliseconds | None:
     """Return when the first cue was shown, if it was."""
-    cues = (entry for _, entry in drill.stands if isinstance(entry, Cued) and entry.is_first)
+    cues = (entry for _at, entry in drill.stands if isinstance(entry, Cued) and entry.is_first)
     return next((entry.at for entry in cues), None)
 
 
@@ -182,7 +189,7 @@ def _by_clock(drill: Drill) -> Iterator[Cued | Injected | Ended]:
 
 
 def _shown(drill: Drill) -> set[str]:
-    return {entry.text for _, entry in drill.stands if isinstance(entry, Cued)}
+    return {entry.text for _at, entry in drill.stands if isinstance(entry, Cued)}
 
 
 def _recognised(taken: Taken, typed: Typed) -> Taken:
@@ -191,7 +198,7 @@ def _recognised(taken: Taken, typed: Typed) -> Taken:
     who = typed.who or "surgeon"
     entry = Recognised(typed.at, typed.text, who, level, typed.certainty, typed.first_key)
     early = first_cue_at(drill) is None
-    said = TOO_EARLY if early else f"Recognised.{_marked(typed)}"
+    said = _(TOO_EARLY) if early else f"{_('Recognised.')}{_marked(typed)}"
     return replace(taken, drill=add(drill, entry), said=(*taken.said, said))
 
 
@@ -204,7 +211,9 @@ def _one(taken: Taken, target: Target, typed: Typed) -> Taken:
 def _act(taken: Taken, target: Target, typed: Typed) -> Taken:
     drill, scenario, act = taken.drill, taken.drill.scenario, target.act
     if not can_be_done(scenario, drill.standing, act):
-        said = f"{scenario.title_of(act)}: not now. {scenario.turns_of(act).otherwise}"
+        said = _("{act}: not now. {otherwise}").format(
+            act=scenario.title_of(act), otherwise=scenario.turns_of(act).otherwise
+        )
         return replace(taken, said=(*taken.said, said))
     entry = Did(
         typed.at,
@@ -216,7 +225,8 @@ def _act(taken: Taken, target: Target, typed: Typed) -> Taken:
         typed.first_key,
     )
     drill = add(drill, entry)
-    taken = replace(taken, said=(*taken.said, f"Done: {scenario.title_of(act)}.{_marked(typed)}"))
+    done = _("Done: {act}.").format(act=scenario.title_of(act))
+    taken = replace(taken, said=(*taken.said, f"{done}{_marked(typed)}"))
     return _settled(_cued(taken, drill, drill.standing.cues, typed.at), typed.at)
 
 
@@ -234,7 +244,7 @@ def _look(taken: Taken, target: Target, typed: Typed) -> Taken:
         typed.first_key,
     )
     title = title_of(drill, target)
-    sign = sign_of(scenario, drill.standing, finding, saw) if saw else NOTHING_SEEN
+    sign = sign_of(scenario, drill.standing, finding, saw) if saw else _(NOTHING_SEEN)
     taken = replace(
         taken, said=(*taken.said, f"{title}.{_marked(typed)}"), seen=(*taken.seen, sign)
     )
@@ -263,7 +273,7 @@ def _cued(taken: Taken, drill: Drill, cues: Iterable[str], at: Milliseconds) -> 
 
 def _marked(typed: Typed) -> str:
     """Return how sure somebody said to be, so that no mark goes unseen."""
-    return f" Marked: {typed.certainty.name.lower()}." if typed.certainty else ""
+    return f" {_(MARKED[typed.certainty])}" if typed.certainty else ""
 
 
 def _was_done(drill: Drill, target: Target) -> bool:

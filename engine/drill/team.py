@@ -21,6 +21,7 @@ from chamberwise.engine.drill.entries import (
 from chamberwise.engine.drill.fold import Drill
 from chamberwise.engine.drill.following import can_be_done
 from chamberwise.engine.drill.ladder import is_recognised
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.drill import DrillBook, Task
 from chamberwise.engine.model.words import Duty
 
@@ -53,7 +54,9 @@ def owners(book: DrillBook, roles: Sequence[str]) -> tuple[Owned, ...]:
         else:
             found.append(Owned(key, task, owner))
     if nobody:
-        raise NobodyError(f"Nobody who is in today has: {'; '.join(nobody)}.")
+        raise NobodyError(
+            _("Nobody who is in today has: {nobody}.").format(nobody="; ".join(nobody))
+        )
     return tuple(found)
 
 
@@ -80,7 +83,7 @@ def entries_of(drill: Drill, owned: Owned, at: Milliseconds) -> tuple[Entry, ...
 
 def progress(drill: Drill, task: Task) -> tuple[bool, bool, bool]:
     """Return whether a task was asked for, read back, and done."""
-    stands = [entry for _, entry in drill.stands]
+    stands = [entry for _at, entry in drill.stands]
     return tuple(  # type: ignore[return-value]
         any(isinstance(entry, kind) and entry.request == task.id for entry in stands)
         for kind in (Asked, ReadBack, ReportedDone)

@@ -13,3 +13,12 @@ def small(text: str) -> str:
     'whole, centred'
     """
     return text[:1].lower() + text[1:] if spoken() is ENGLISH else text
+
+
+def in_sentence(text: str) -> str:
+    """Return a text within a sentence, in English without any capital.
+
+    >>> in_sentence("Pull the Tip")
+    'pull the tip'
+    """
+    return text.lower() if spoken() is ENGLISH else text

@@ -32,6 +32,15 @@ def day_in_words(day: date) -> str:
     return format_date(day, "EEE d. MMM y", spoken().code)
 
 
+def weekday(day: date) -> str:
+    """Return the name of a day of the week, e.g. `Saturday`."""
+    if spoken() is ENGLISH:
+        return f"{day:%A}"
+    from babel.dates import format_date
+
+    return format_date(day, "EEEE", spoken().code)
+
+
 def thousands(number: int) -> str:
     """Return a whole number with its thousands grouped as the language groups them.
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from chamberwise.engine.exploration.unswept import unswept
+from chamberwise.engine.language.numbers import thousands
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.rule import Rule
 from chamberwise.engine.model.step import PathwayId
@@ -67,5 +69,8 @@ def _verdict(library: Library, found: Run, number: int, rule: Rule) -> Verdict:
     if found.holds(number):
         return Holds(rule, found.is_vacuous(number))
     if found.found.stopped:
-        return Unproven(rule, f"there are more than {found.found.states:,} states")
-    return Unproven(rule, "the search ended with the first rule that broke")
+        return Unproven(
+            rule,
+            _("there are more than {states} states").format(states=thousands(found.found.states)),
+        )
+    return Unproven(rule, _("the search ended with the first rule that broke"))

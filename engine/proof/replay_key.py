@@ -11,6 +11,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from hashlib import sha256
 
 from chamberwise.engine.keys.base32 import number_of, written
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.advance import advance, begin, moves
 from chamberwise.engine.meaning.state import Move
 from chamberwise.engine.model.library import Library
@@ -59,21 +60,25 @@ def moves_of(
     """Return the walk of a key, its pathway being one of some. Raises `ReplayKeyError`."""
     number = number_of(key)
     if number is None:
-        raise MistypedError("This key is mistyped: its check signs do not fit. Type it anew.")
+        raise MistypedError(_("This key is mistyped: its check signs do not fit. Type it anew."))
     number, name = divmod(number, NAME)
     number, content = divmod(number, CONTENT)
     named = [each for each in pathways if _name(each) == name]
     if not named:
         raise NoSuchPathwayError(
-            "This key is of a pathway that is not here. Name its file, or the folder after "
-            "--library."
+            _(
+                "This key is of a pathway that is not here. Name its file, or the folder after "
+                "--library."
+            )
         )
     for pathway in named:
         if _content(loaded, pathway) == content:
             return pathway, tuple(_replayed(loaded.library, pathway, number))
     raise ChangedSinceError(
-        f"`{named[0]}`, or a word it uses, has changed since this key was made. "
-        f"`chamberwise prove {named[0]}` makes a new one where a rule is still broken."
+        _(
+            "`{named}`, or a word it uses, has changed since this key was made. "
+            "`chamberwise prove {named}` makes a new one where a rule is still broken."
+        ).format(named=named[0])
     )
 
 
@@ -118,8 +123,10 @@ def _replayed(library: Library, pathway: PathwayId, number: int) -> Iterator[Mov
         if not number:
             return
     raise NoLongerLegalError(
-        f"The moves of this key do not fit `{pathway}` as it stands. "
-        f"`chamberwise prove {pathway}` makes a new one where a rule is still broken."
+        _(
+            "The moves of this key do not fit `{pathway}` as it stands. `chamberwise prove "
+            "{pathway}` makes a new one where a rule is still broken."
+        ).format(pathway=pathway)
     )
 
 

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from decimal import ROUND_HALF_UP, Decimal
 
+from chamberwise.engine.language.numbers import decimal
+
 _STEPS = tuple(Decimal(1).scaleb(-places) for places in range(9))
 
 
@@ -17,9 +19,18 @@ def rounded(value: Decimal, places: int) -> Decimal:
 
 
 def plain(value: Decimal) -> str:
-    """Return a number as it is read aloud: no exponent, no trailing zero, no negative nought.
+    """Return a number as it is told, in the language spoken: what `pointed` says.
 
-    >>> plain(Decimal("19.10")), plain(Decimal("1E+2")), plain(Decimal("-0.00"))
+    >>> plain(Decimal("0.25"))
+    '0.25'
+    """
+    return decimal(pointed(value))
+
+
+def pointed(value: Decimal) -> str:
+    """Return a number with a point: no exponent, no trailing zero, no negative nought.
+
+    >>> pointed(Decimal("19.10")), pointed(Decimal("1E+2")), pointed(Decimal("-0.00"))
     ('19.1', '100', '0')
     """
     text = f"{value:f}"
@@ -41,3 +52,15 @@ def shown(value: Decimal, places: int, *, sign: bool = False) -> str:
     """Return a number to some places at most."""
     told = rounded(value, places)
     return signed(told) if sign else plain(told)
+
+
+def as_typed(value: Decimal) -> str:
+    """Return a number as it can be given to a calculation in every language.
+
+    Three decimals could be taken for thousands, so they are followed by a nought.
+
+    >>> as_typed(Decimal("118.425")), as_typed(Decimal("21.50")), as_typed(Decimal(21))
+    ('118.4250', '21.5', '21')
+    """
+    text = pointed(value)
+    return f"{text}0" if len(text.partition(".")[2]) == 3 else text

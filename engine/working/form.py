@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
 from functools import cache
 from typing import TYPE_CHECKING
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.engine.model.words import Source
 
 if TYPE_CHECKING:
@@ -16,8 +17,8 @@ if TYPE_CHECKING:
     from chamberwise.engine.working.sheet import Sheet
 
 STANDING = (
-    "Check by hand against the unit's own biometry and formulary.",
-    "Follow local protocol. For rehearsal and preparation, never live care.",
+    N_("Check by hand against the unit's own biometry and formulary."),
+    N_("Follow local protocol. For rehearsal and preparation, never live care."),
 )
 """What every working says."""
 
@@ -43,6 +44,11 @@ class Range:
 
     def __contains__(self, value: Decimal) -> bool:
         return self.low <= value <= self.high
+
+
+def meaning_of(choices: Iterable[tuple[str, str]]) -> str:
+    """Return what each word means, in one line."""
+    return "; ".join(f"{word}: {title}" for word, title in choices)
 
 
 def between(low: str, high: str) -> Range:
@@ -77,6 +83,8 @@ class Input:
     words: tuple[str, ...] = ()
     required: bool = True
     given: str = ""
+    choices: tuple[tuple[str, str], ...] = ()
+    """What each word means, where that is the whole `meaning`."""
 
     @property
     def names(self) -> tuple[str, ...]:

@@ -14,7 +14,8 @@ from dataclasses import dataclass
 from decimal import Decimal
 from functools import cache
 
-from chamberwise.engine.working.digits import plain
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.working.digits import pointed
 
 Values = Mapping[str, Decimal]
 Evaluate = Callable[[Values], Decimal]
@@ -33,11 +34,21 @@ class Formula:
     @property
     def shown(self) -> str:
         """The formula in symbols, as it is printed."""
-        return self.written.translate(_SIGNS)
+        return _as_written(self.written.translate(_SIGNS))
 
     def with_numbers(self, values: Values) -> str:
         """Return the formula with a number in the place of each symbol."""
-        return _SYMBOL.sub(lambda found: _bracketed(plain(values[found.group()])), self.shown)
+        written = self.written.translate(_SIGNS)
+        return _as_written(
+            _SYMBOL.sub(lambda found: _bracketed(pointed(values[found.group()])), written)
+        )
+
+
+def _as_written(formula: str) -> str:
+    """Return a formula with decimals as the language writes them; a comma parts no values then."""
+    if decimal(".") == ".":
+        return formula
+    return decimal(formula.replace(",", ";"))
 
 
 def _bracketed(number: str) -> str:

@@ -8,6 +8,7 @@ from datetime import date
 from decimal import Decimal
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.digits import plain
 from chamberwise.engine.working.form import Calculation, Input, Kind
 from chamberwise.engine.working.refusal import Refusal, RefusedError
@@ -91,9 +92,9 @@ def _by_name(
         if known is None:
             refusals.append(_unknown(calculation, name))
         elif known.name in by_name:
-            what = f"`{known.name}` is given twice"
-            why = "Nobody can tell which is meant."
-            refusals.append(Refusal(known.name, what, why, "Give it once."))
+            what = _("`{known}` is given twice").format(known=known.name)
+            why = _("Nobody can tell which is meant.")
+            refusals.append(Refusal(known.name, what, why, _("Give it once.")))
         else:
             by_name[known.name] = text
     return by_name
@@ -123,23 +124,36 @@ def _take(found: Given, of: Input, text: str, assumed: bool) -> None:
 
 def _in_range(found: Given, of: Input, one: Number) -> None:
     if of.hard is not None and one.value not in of.hard:
-        ends = f"{plain(of.hard.low)} to {plain(of.hard.high)} {of.unit}".strip()
-        fix = of.outside or "Look at the number and its unit again."
+        ends = (
+            _("{low} to {high} {unit}")
+            .format(low=plain(of.hard.low), high=plain(of.hard.high), unit=of.unit)
+            .strip()
+        )
+        fix = of.outside or _("Look at the number and its unit again.")
         if of.slip is not None and one.value in of.slip[0]:
             fix = of.slip[1]
         raise RefusedError(
             [
                 Refusal(
                     of.name,
-                    f"`{of.name}` is {one.told}",
-                    f"It is worked from {ends} only.",
+                    _("`{of}` is {number}").format(of=of.name, number=one.told),
+                    _("It is worked from {ends} only.").format(ends=ends),
                     fix.replace("{typed}", plain(one.value)),
+                    is_outside=True,
                 )
             ]
         )
     if of.soft is not None and one.value not in of.soft:
-        ends = f"{plain(of.soft.low)} to {plain(of.soft.high)} {of.unit}".strip()
-        found.remarks.append(f"`{of.name}` {one.told} is unusual (usual: {ends}). Look again.")
+        ends = (
+            _("{low} to {high} {unit}")
+            .format(low=plain(of.soft.low), high=plain(of.soft.high), unit=of.unit)
+            .strip()
+        )
+        found.remarks.append(
+            _("`{of}` {number} is unusual (usual: {ends}). Look again.").format(
+                of=of.name, number=one.told, ends=ends
+            )
+        )
 
 
 def _unknown(calculation: Calculation, name: str) -> Refusal:
@@ -147,18 +161,20 @@ def _unknown(calculation: Calculation, name: str) -> Refusal:
     listed = ", ".join(f"`{each.name}`" for each in calculation.inputs)
     return Refusal(
         name,
-        f"`{calculation.name}` takes no `{name[:40]}`",
-        "What is not understood is not left out in silence.",
-        did_you_mean(name, names, f"It takes {listed}."),
+        _("`{calculation}` takes no `{name}`").format(calculation=calculation.name, name=name[:40]),
+        _("What is not understood is not left out in silence."),
+        did_you_mean(name, names, _("It takes {listed}.").format(listed=listed)),
     )
 
 
 def _missing(of: Input) -> Refusal:
     return Refusal(
         of.name,
-        f"`{of.name}` is missing",
-        f"{of.meaning[:1].upper()}{of.meaning[1:]}: it is not guessed.",
-        f'Add `{of.name}="{of.example}"`.',
+        _("`{of}` is missing").format(of=of.name),
+        _("{meaning}: it is not guessed.").format(
+            meaning=f"{of.meaning[:1].upper()}{of.meaning[1:]}"
+        ),
+        _('Add `{of}="{example}"`.').format(of=of.name, example=of.example),
     )
 
 
@@ -166,7 +182,7 @@ def _exchanged(
     calculation: Calculation, by_name: Mapping[str, str], refusals: list[Refusal]
 ) -> list[Refusal]:
     """Return the refusals, with a hint where two inputs look exchanged."""
-    outside = [each.of for each in refusals if "is worked from" in each.why]
+    outside = [each.of for each in refusals if each.is_outside]
     pairs = [
         (first, second)
         for place, first in enumerate(outside)
@@ -176,9 +192,9 @@ def _exchanged(
     hints = [
         Refusal(
             first,
-            f"`{first}` and `{second}` look exchanged",
-            "Each lies in the range of the other.",
-            "Exchange them if so.",
+            _("`{first}` and `{second}` look exchanged").format(first=first, second=second),
+            _("Each lies in the range of the other."),
+            _("Exchange them if so."),
         )
         for first, second in pairs
     ]

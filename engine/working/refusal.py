@@ -14,6 +14,8 @@ class Refusal:
     what: str
     why: str
     fix: str
+    is_outside: bool = False
+    """Whether a number was read, and lies outside the range that is worked."""
 
     def __str__(self) -> str:
         return f"{self.what}. {self.why} {self.fix}"

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from importlib import import_module
 
 from chamberwise.engine.working.form import Calculation
+from chamberwise.engine.working.telling import as_told
 
 NAMES = (
     "lens-power",
@@ -41,12 +42,12 @@ NAMES = (
 
 
 def calculation(name: str) -> Calculation:
-    """Return a calculation. Raises `KeyError` for a name that is none."""
+    """Return a calculation, in the language spoken. Raises `KeyError` for a wrong name."""
     if name not in NAMES:
         raise KeyError(name)
     module = f"chamberwise.engine.working.calculations.{name.replace('-', '_')}"
     found: Calculation = import_module(module).CALCULATION
-    return found
+    return as_told(found)
 
 
 def calculations() -> Iterator[Calculation]:

@@ -6,6 +6,8 @@ from collections.abc import Sequence
 from datetime import date
 from decimal import Decimal, DivisionByZero, InvalidOperation, localcontext
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.digits import plain, rounded, shown, signed
 from chamberwise.engine.working.formula import formula
 from chamberwise.engine.working.refusal import refused
@@ -42,7 +44,7 @@ class Sheet:
     def fix(self, symbol: str, value: str, title: str) -> None:
         """Let a symbol stand for a constant of the formula itself, and say so."""
         self.take(symbol, value)
-        self.say(f"{symbol} = {value}, {title}.")
+        self.say(f"{symbol} = {decimal(value)}, {title}.")
 
     def head(self, title: str) -> None:
         """Begin a part."""
@@ -65,9 +67,11 @@ class Sheet:
         except (DivisionByZero, InvalidOperation, ZeroDivisionError, OverflowError):
             raise refused(
                 "",
-                f"the line `{symbol} = {asked.shown}` has no value for these inputs",
-                "The eye described cannot be worked by this formula.",
-                "Look at each input again, and at its unit.",
+                _("the line `{symbol} = {asked}` has no value for these inputs").format(
+                    symbol=symbol, asked=asked.shown
+                ),
+                _("The eye described cannot be worked by this formula."),
+                _("Look at each input again, and at its unit."),
             ) from None
         if self.keeps_lines:
             numbers = asked.with_numbers(self._values)
@@ -93,8 +97,9 @@ class Sheet:
         self.results.append(Result(name, title, None, words, day))
 
     def tabulate(self, title: str, heads: tuple[str, ...], rows: Sequence[tuple[str, ...]]) -> None:
-        """Put figures side by side."""
-        self.tables.append(Table(title, heads, tuple(rows)))
+        """Put figures side by side; heads are marked, and told here."""
+        told = tuple(map(_, heads))
+        self.tables.append(Table(title, told, tuple(rows), heads))
 
     def remark(self, text: str) -> None:
         """Remark on something to know; said once."""

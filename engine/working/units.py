@@ -10,6 +10,8 @@ from decimal import Decimal
 from functools import cache
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.language.texts import gettext as _
+
 if TYPE_CHECKING:
     from pint import UnitRegistry
 
@@ -105,15 +107,17 @@ def factor(unit: str, to: str) -> Decimal:
     if unit == to:
         return Decimal(1)
     if not _LOOKS_LIKE_A_UNIT.fullmatch(unit):
-        raise UnitError(f"`{unit}` is no unit that is known here")
+        raise UnitError(_("`{unit}` is no unit that is known here").format(unit=unit))
     from pint import DimensionalityError, UndefinedUnitError
 
     try:
         found: Decimal = _registry().Quantity(Decimal(1), unit).to(to).magnitude
     except UndefinedUnitError:
-        raise UnitError(f"`{unit}` is no unit that is known here") from None
+        raise UnitError(_("`{unit}` is no unit that is known here").format(unit=unit)) from None
     except DimensionalityError:
-        raise UnitError(f"`{unit}` does not measure what `{to}` measures") from None
+        raise UnitError(
+            _("`{unit}` does not measure what `{to}` measures").format(unit=unit, to=to)
+        ) from None
     except Exception as error:
-        raise UnitError(f"`{unit}` cannot be read as a unit") from error
+        raise UnitError(_("`{unit}` cannot be read as a unit").format(unit=unit)) from error
     return Decimal(f"{found.normalize():f}")

@@ -65,6 +65,8 @@ class Table:
     title: str
     heads: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
+    keys: tuple[str, ...]
+    """The heads as programs know them."""
 
 
 @dataclass(frozen=True, slots=True)

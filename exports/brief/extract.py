@@ -47,7 +47,7 @@ def _case(case: CaseBrief) -> CaseLine:
 def _backup(backup: Backup) -> BackupLine:
     power = "not worked" if backup.exact is None else f"{shown(backup.exact, 2)} D"
     return BackupLine(
-        str(backup.position),
+        backup.position.told,
         backup.title,
         power,
         backup.way,

@@ -37,7 +37,7 @@ def values(working: Working) -> dict[str, Any]:
         "tables": [
             {
                 "title": each.title,
-                "rows": [dict(zip(each.heads, row, strict=True)) for row in each.rows],
+                "rows": [dict(zip(each.keys, row, strict=True)) for row in each.rows],
             }
             for each in working.tables
         ],

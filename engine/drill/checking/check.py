@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 
@@ -23,6 +23,8 @@ from chamberwise.engine.drill.checking.names import (
 from chamberwise.engine.drill.checking.telling import telling
 from chamberwise.engine.drill.checking.trying import harmless, unended
 from chamberwise.engine.drill.generate import drill_library
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.drill import DrillBook, TruthBook
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.reading.drills import PHRASES_FILE, TRUTH_FILE, DrillFile, Drills
@@ -31,27 +33,38 @@ from chamberwise.engine.reading.library import Loaded
 NOT_DEFINED = Code(
     "drill-name",
     Severity.ERROR,
-    "A drill names what there is not",
-    "What hangs on that name would never happen in the drill.",
+    N_("A drill names what there is not"),
+    N_("What hangs on that name would never happen in the drill."),
 )
 TELLS = Code(
     "drill-tells",
     Severity.ERROR,
-    "A cue names what it is",
-    "Whoever is told cannot rehearse recognising it.",
+    N_("A cue names what it is"),
+    N_("Whoever is told cannot rehearse recognising it."),
 )
 NO_CONSEQUENCE = Code(
     "drill-no-consequence",
     Severity.ERROR,
-    "A wrong act that leads to nothing",
-    "An error without an answer teaches that it does no harm.",
+    N_("A wrong act that leads to nothing"),
+    N_("An error without an answer teaches that it does no harm."),
 )
 NO_END = Code(
     "drill-no-end",
     Severity.ERROR,
-    "A scenario that does not come to its end, or punishes what is right",
-    "Whoever does everything right must come to the end without harm.",
+    N_("A scenario that does not come to its end, or punishes what is right"),
+    N_("Whoever does everything right must come to the end without harm."),
 )
+
+
+NO_NAME: Mapping[str, str] = {
+    Of.ACT: N_("act `{name}` is not defined"),
+    Of.FINDING: N_("finding `{name}` is not defined"),
+    Of.DUTY: N_("duty `{name}` is not defined"),
+    Of.SOURCE: N_("source `{name}` is not defined"),
+    STEP: N_("step `{name}` is not defined"),
+    OPENING: N_("opening `{name}` is not defined"),
+    INJECT: N_("inject `{name}` is not defined"),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,14 +129,16 @@ def _names(words: _Words, named: Iterable[Named], file: DrillFile) -> Iterator[P
     for each in named:
         if each.value_of is None:
             known = words.known(each.of)
-            message = f"{each.of} `{each.name}` is not defined"
+            message = _(NO_NAME[each.of]).format(name=each.name)
         elif each.value_of in findings:
             known = [value.id for value in findings[each.value_of].values]
-            message = f"`{each.value_of}` has no value `{each.name}`"
+            message = _("`{finding}` has no value `{name}`").format(
+                finding=each.value_of, name=each.name
+            )
         else:
             continue
         if each.name not in known:
-            advice = did_you_mean(each.name, known, "Name one that is defined.")
+            advice = did_you_mean(each.name, known, _("Name one that is defined."))
             yield _at(file, NOT_DEFINED, each.pointer, message, advice)
 
 
@@ -131,15 +146,17 @@ def _meaning(words: _Words, drills: Drills) -> Iterator[Problem]:
     assert words.book
     file = drills.file_of(words.pathway)
     for pointer, text in telling(words.library, drills, words.book):
-        advice = "Say what can be seen, heard or felt, not what it means."
-        yield _at(file, TELLS, pointer, f"“{text}” says what it is", advice)
+        advice = _("Say what can be seen, heard or felt, not what it means.")
+        yield _at(file, TELLS, pointer, _("“{text}” says what it is").format(text=text), advice)
     for act in harmless(words.library, drills, words.book):
-        message = f"`{act}` is called wrong, and in some scenario nothing follows it"
-        advice = "Give it a turn with `shows` and `lesson` for every truth there can be."
+        message = _("`{act}` is called wrong, and in some scenario nothing follows it").format(
+            act=act
+        )
+        advice = _("Give it a turn with `shows` and `lesson` for every truth there can be.")
         truth = drills.files[TRUTH_FILE]
         yield _at(truth, NO_CONSEQUENCE, ("wrong acts", act), message, advice)
     for pointer, why in unended(words.library, drills, words.book):
-        yield _at(file, NO_END, pointer, why, "Change its truth, or where it ends.")
+        yield _at(file, NO_END, pointer, why, _("Change its truth, or where it ends."))
 
 
 def _at(file: DrillFile, code: Code, pointer: Pointer, message: str, advice: str) -> Problem:

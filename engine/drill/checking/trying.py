@@ -12,6 +12,7 @@ from chamberwise.engine.drill.generate import NoScenarioError, generate
 from chamberwise.engine.drill.playing import ANYBODY, begun, played
 from chamberwise.engine.drill.scenario import Scenario
 from chamberwise.engine.drill.standing import has_been
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.drill import DrillBook
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.words import ActId
@@ -32,20 +33,20 @@ def unended(library: Library, drills: Drills, book: DrillBook) -> Iterator[tuple
                 yield pointer, str(error)
                 break
             if why := _why_not(scenario):
-                yield pointer, f"{why} (seed {seed})"
+                yield pointer, _("{why} (seed {seed})").format(why=why, seed=seed)
                 break
 
 
 def _why_not(scenario: Scenario) -> str:
     last = first = begun(scenario)
     if scenario.begins_at and not has_been(scenario, first, (scenario.begins_at,)):
-        return f"done rightly, it never comes to `{scenario.begins_at}`"
+        return _("done rightly, it never comes to `{step}`").format(step=scenario.begins_at)
     for last in played(scenario, first):
         if last.consequences:
-            return f"done rightly, `{last.consequences[-1].act}` is punished"
+            return _("done rightly, `{act}` is punished").format(act=last.consequences[-1].act)
         if has_been(scenario, last, scenario.ends_at) or is_at_the_end(scenario, last):
             return ""
-    return f"done rightly, it stays at `{last.state.place.step}`"
+    return _("done rightly, it stays at `{step}`").format(step=last.state.place.step)
 
 
 def harmless(library: Library, drills: Drills, book: DrillBook) -> Iterator[ActId]:

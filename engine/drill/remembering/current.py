@@ -15,6 +15,7 @@ from enum import StrEnum
 from chamberwise.engine.drill.measures.gates import Result
 from chamberwise.engine.drill.remembering.remembered import Remembered
 from chamberwise.engine.drill.spacing.scheduling import Memory, recall
+from chamberwise.engine.language.texts import N_
 
 RUNS = 2
 FRESH = timedelta(days=90)
@@ -25,12 +26,12 @@ RECALL = 0.9
 class Lack(StrEnum):
     """What keeps rehearsal from being current."""
 
-    RUNS = "fewer than two runs that count"
-    MET = "the last two runs were not both met"
-    SEEDS = "the last two runs were of the same drill"
-    INJECT = "in neither of the last two did anything happen meanwhile"
-    AGE = "the latest run is more than 90 days ago"
-    RECALL = "something is likely to be forgotten"
+    RUNS = N_("fewer than two runs that count")
+    MET = N_("the last two runs were not both met")
+    SEEDS = N_("the last two runs were of the same drill")
+    INJECT = N_("in neither of the last two did anything happen meanwhile")
+    AGE = N_("the latest run is more than 90 days ago")
+    RECALL = N_("something is likely to be forgotten")
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Caution, SignalWord, Step
 from chamberwise.engine.model.words import Words
@@ -20,7 +21,9 @@ def dropped(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
     """Yield the pathway without each caution."""
     for step, place, at in _each(pathway):
         cautions = [*step.cautions[:place], *step.cautions[place + 1 :]]
-        what = f"`{step.id}` is without its {_shown(step.cautions[place])}"
+        what = _("`{step}` is without its {caution}").format(
+            step=step.id, caution=_shown(step.cautions[place])
+        )
         yield mutant(DROP, at, what, _with(pathway, step, cautions))
 
 
@@ -30,7 +33,9 @@ def weakened(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
         if step.cautions[place].signal is SignalWord.DANGER:
             cautions = [*step.cautions]
             cautions[place] = replace(cautions[place], signal=SignalWord.NOTICE)
-            what = f"`{step.id}` tells as a mere notice its {_shown(step.cautions[place])}"
+            what = _("`{step}` tells as a mere notice its {caution}").format(
+                step=step.id, caution=_shown(step.cautions[place])
+            )
             yield mutant(WEAKEN, at, what, _with(pathway, step, cautions))
 
 
@@ -46,7 +51,7 @@ def _name(caution: Caution) -> str:
 
 
 def _shown(caution: Caution) -> str:
-    return f"{caution.signal}: {caution.harm}"
+    return f"{_(caution.signal)}: {caution.harm}"
 
 
 def _with(pathway: Pathway, step: Step, cautions: list[Caution]) -> Pathway:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.words import Words
 from chamberwise.engine.mutants.kinds.lines import lines_with_act, with_lines
@@ -18,5 +19,7 @@ def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
     for step, place, act in lines_with_act(pathway):
         lines = [*step.lines]
         lines[place] = replace(lines[place], act=None)
-        what = f"a line of `{step.name}` no longer says that it is `{act}`"
+        what = _("a line of `{step}` no longer says that it is `{act}`").format(
+            step=step.name, act=act
+        )
         yield mutant(KIND, f"{step.name}/{act}", what, with_lines(pathway, step, lines))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Handover, Outcome
 from chamberwise.engine.model.words import Words
@@ -22,9 +23,13 @@ def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
         if not isinstance(step, Handover):
             continue
         for target in onward(step):
-            what = f"`{name}` is left out; what led to it leads to `{target}`"
+            what = _("`{name}` is left out; what led to it leads to `{target}`").format(
+                name=name, target=target
+            )
             yield mutant(KIND, f"{name} -> {target}", what, without_step(pathway, name, target))
         if not step.on_return:
             end = Outcome(id=name, phase=step.phase, title=step.says, plan=step.plan)
-            what = f"the walk ends at `{name}` instead of going on in `{step.to}`"
+            what = _("the walk ends at `{name}` instead of going on in `{pathway}`").format(
+                name=name, pathway=step.to
+            )
             yield mutant(KIND, f"{name}/ends there", what, with_steps(pathway, end))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Action
 from chamberwise.engine.model.words import Words
@@ -19,5 +20,5 @@ def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
         lines = [*step.lines[:place], *step.lines[place + 1 :]]
         if not lines and isinstance(pathway.steps[step.name], Action):
             continue
-        what = f"`{step.name}` is without its line `{act}`"
+        what = _("`{step}` is without its line `{act}`").format(step=step.name, act=act)
         yield mutant(KIND, f"{step.name}/{act}", what, with_lines(pathway, step, lines))

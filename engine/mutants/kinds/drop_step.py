@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Action, Branch, Question
 from chamberwise.engine.model.words import Words
@@ -21,5 +22,7 @@ def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
         targets = [each for each in onward(step) if each != name]
         for target in targets:
             at = name if len(targets) == 1 else f"{name} -> {target}"
-            what = f"`{name}` is left out; what led to it leads to `{target}`"
+            what = _("`{name}` is left out; what led to it leads to `{target}`").format(
+                name=name, target=target
+            )
             yield mutant(KIND, at, what, without_step(pathway, name, target))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.words import Words
 from chamberwise.engine.mutants.editing import with_steps
@@ -21,8 +22,12 @@ def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
             continue
         for more in RAISED_BY:
             raised = replace(step.bound, at_most=step.bound.at_most + more)
-            what = f"`{name}` may be entered {raised.at_most} times instead of {step.bound.at_most}"
+            what = _("`{name}` may be entered {raised} times instead of {times}").format(
+                name=name, raised=raised.at_most, times=step.bound.at_most
+            )
             edited = with_steps(pathway, replace(step, bound=raised))
             yield mutant(KIND, f"{name}/{more} more", what, edited)
         free = with_steps(pathway, replace(step, bound=None))
-        yield mutant(KIND, f"{name}/none", f"`{name}` may be entered without end", free)
+        yield mutant(
+            KIND, f"{name}/none", _("`{name}` may be entered without end").format(name=name), free
+        )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Answer, Question
 from chamberwise.engine.model.words import ValueId, Words
@@ -19,7 +20,9 @@ def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
     for name, step in pathway.steps.items():
         if isinstance(step, Question):
             for value, answer in _moves(step):
-                what = f"`{value}` is answered by `{answer.id}` at `{name}`"
+                what = _("`{value}` is answered by `{answer}` at `{name}`").format(
+                    value=value, answer=answer.id, name=name
+                )
                 moved = replace(step, answers=tuple(_moved(step, value, answer)))
                 yield mutant(KIND, f"{name}/{value} -> {answer.id}", what, _in(pathway, moved))
 

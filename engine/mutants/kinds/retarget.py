@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Outcome, Step, StepId
 from chamberwise.engine.model.words import Words
@@ -26,13 +27,15 @@ def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
                 continue
             for wrong in plausible(pathway, step, right):
                 at = f"{name}/{label} -> {wrong}"
-                what = f"`{label}` of `{name}` leads to `{wrong}` instead of `{right}`"
+                what = _("`{label}` of `{name}` leads to `{wrong}` instead of `{right}`").format(
+                    label=label, name=name, wrong=wrong, right=right
+                )
                 yield mutant(KIND, at, what, with_steps(pathway, turned(step, label, wrong)))
 
 
 def plausible(pathway: Pathway, step: Step, right: StepId) -> tuple[StepId, ...]:
     """Return the steps that an arrow might wrongly lead to, each once."""
-    found = [to for _, to in arrows(step)]
+    found = [to for _label, to in arrows(step)]
     found += onward(pathway.steps[right])
     if isinstance(pathway.steps[right], Outcome):
         found += [each.id for each in pathway.steps.values() if isinstance(each, Outcome)]

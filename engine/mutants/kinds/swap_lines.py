@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import pairwise
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Action, Line
 from chamberwise.engine.model.words import Words
@@ -34,7 +35,9 @@ def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
                 continue
             lines = list(step.lines)
             lines[one], lines[other] = lines[other], lines[one]
-            what = f"in `{name}`, `{second}` comes before `{first}`"
+            what = _("in `{name}`, `{second}` comes before `{first}`").format(
+                name=name, second=second, first=first
+            )
             swapped = with_steps(pathway, replace(step, lines=tuple(lines)))
             yield mutant(KIND, f"{name}/{first} <-> {second}", what, swapped)
 

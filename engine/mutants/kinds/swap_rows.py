@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import combinations
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Branch
 from chamberwise.engine.model.words import Words
@@ -30,5 +31,7 @@ def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
             rows[one] = replace(first, go_to=second.go_to)
             rows[other] = replace(second, go_to=first.go_to)
             at = f"{name}/{told(first.when)} <-> {told(second.when)}"
-            what = f"two rows of `{name}` lead to `{second.go_to}` and `{first.go_to}`, exchanged"
+            what = _("two rows of `{name}` lead to `{first}` and `{second}`, exchanged").format(
+                name=name, first=second.go_to, second=first.go_to
+            )
             yield mutant(KIND, at, what, with_steps(pathway, replace(step, rows=tuple(rows))))

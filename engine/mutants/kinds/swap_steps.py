@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Action
 from chamberwise.engine.model.words import Words
@@ -19,7 +20,7 @@ def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
     for name, step in pathway.steps.items():
         after = pathway.steps.get(step.go_to) if isinstance(step, Action) else None
         if isinstance(step, Action) and isinstance(after, Action) and after.go_to != name:
-            what = f"`{after.id}` comes before `{name}`"
+            what = _("`{after}` comes before `{name}`").format(after=after.id, name=name)
             yield mutant(KIND, f"{name} <-> {after.id}", what, _swapped(pathway, step, after))
 
 
@@ -29,7 +30,7 @@ def _swapped(pathway: Pathway, first: Action, second: Action) -> Pathway:
     What led to the second from elsewhere still does.
     """
     steps = {
-        name: rewired(step, lambda _, to: second.id if to == first.id else to)
+        name: rewired(step, lambda _label, to: second.id if to == first.id else to)
         for name, step in pathway.steps.items()
     }
     after = second.go_to if second.go_to != second.id else first.id

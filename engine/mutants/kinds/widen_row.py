@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Branch
@@ -13,6 +15,8 @@ from chamberwise.engine.mutants.editing import told, with_steps
 from chamberwise.engine.mutants.mutant import Mutant, mutant
 
 KIND = "widen-row"
+WITH = N_("the row `{row}` of `{step}` is taken with {finding}={value}")
+WITHOUT = N_("the row `{row}` of `{step}` is taken without {finding}")
 
 
 def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
@@ -22,21 +26,22 @@ def mutants(pathway: Pathway, shared: Words) -> Iterator[Mutant]:
         if not isinstance(step, Branch):
             continue
         for place, row in enumerate(step.rows):
-            for how, when in _wider(row.when, words):
+            for how, said, finding, value, when in _wider(row.when, words):
                 rows = list(step.rows)
                 rows[place] = replace(row, when=when)
                 at = f"{name}/{told(row.when)} {how}"
-                what = f"the row `{told(row.when)}` of `{name}` is taken {how}"
+                what = _(said).format(row=told(row.when), step=name, finding=finding, value=value)
                 edited = with_steps(pathway, replace(step, rows=tuple(rows)))
                 yield mutant(KIND, at, what, edited)
 
 
-def _wider(when: Condition, words: Words) -> Iterator[tuple[str, Condition]]:
+def _wider(when: Condition, words: Words) -> Iterator[tuple[str, str, str, str, Condition]]:
+    """Yield each way to be wider: how, its text, the finding, the value, and the condition."""
     for place, (name, values) in enumerate(when.terms):
         before, after = when.terms[:place], when.terms[place + 1 :]
         for value in words.findings[name].values:
             if value.id not in values:
-                term = (name, (*values, value.id))
-                yield f"with {name}={value.id}", Condition((*before, term, *after))
+                wider = Condition((*before, (name, (*values, value.id)), *after))
+                yield f"with {name}={value.id}", WITH, name, value.id, wider
         if before or after:
-            yield f"without {name}", Condition((*before, *after))
+            yield f"without {name}", WITHOUT, name, "", Condition((*before, *after))

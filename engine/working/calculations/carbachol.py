@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.engine.model.words import Mark
 from chamberwise.engine.working import citations
 from chamberwise.engine.working.doses.drug import drug_calculation
@@ -9,7 +10,7 @@ from chamberwise.engine.working.doses.recipe import Recipe
 
 VIAL = Recipe(
     "vial",
-    "0.01 %, at most 0.5 mL; strongest after 2 to 5 minutes",
+    N_("0.01 %, at most 0.5 mL; strongest after 2 to 5 minutes"),
     Mark.READ,
     "0.1",
     (),
@@ -19,11 +20,14 @@ VIAL = Recipe(
 
 CALCULATION = drug_calculation(
     "carbachol",
-    "Carbachol to make the pupil small",
+    N_("Carbachol to make the pupil small"),
     (VIAL,),
     (
-        "By its label care with acute heart failure, asthma, peptic ulcer, overactive thyroid, "
-        "spasm of the gut, blocked urine flow, Parkinson's disease. The stopper holds latex.",
+        N_(
+            "By its label care with acute heart failure, asthma, peptic ulcer, overactive "
+            "thyroid, spasm of the gut, blocked urine flow, Parkinson's disease. The "
+            "stopper holds latex."
+        ),
     ),
     (citations.CARBACHOL,),
 )

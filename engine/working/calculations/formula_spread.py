@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working import citations
 from chamberwise.engine.working.digits import shown
 from chamberwise.engine.working.form import Calculation
@@ -33,24 +35,29 @@ def work(given: Given, sheet: Sheet) -> None:
         formula.position(sheet)
         powers[formula.name] = formula.power(sheet)
         sheet.conclude(formula.name, formula.title, powers[formula.name], "D", 2)
-    sheet.head("Spread")
+    sheet.head(_("Spread"))
     sheet.take("most", max(powers.values()))
     sheet.take("least", min(powers.values()))
-    spread = sheet.work("d", "between the strongest and the weakest", "most - least", "D")
-    sheet.conclude("spread", "spread of the formulas", spread, "D", 2)
-    rows = [(FORMULAS[name].title, f"{shown(power, 2)} D") for name, power in powers.items()]
-    sheet.tabulate("Formulas side by side", ("formula", "power"), rows)
+    spread = sheet.work("d", _("between the strongest and the weakest"), "most - least", "D")
+    sheet.conclude("spread", _("spread of the formulas"), spread, "D", 2)
+    rows = [
+        (FORMULAS[name].title, _("{power} D").format(power=shown(power, 2)))
+        for name, power in powers.items()
+    ]
+    sheet.tabulate(_("Formulas side by side"), (N_("formula"), N_("power")), rows)
     if spread > WIDE:
         sheet.remark(
-            "The formulas lie more than half a dioptre apart. That is known of short and long "
-            "eyes; they are not averaged, and none is chosen here."
+            _(
+                "The formulas lie more than half a dioptre apart. That is known of short and "
+                "long eyes; they are not averaged, and none is chosen here."
+            )
         )
 
 
 CALCULATION = Calculation(
     name="formula-spread",
-    title="Spread of the formulas",
-    purpose="One eye by SRK/T, Holladay 1 and Hoffer Q, side by side.",
+    title=N_("Spread of the formulas"),
+    purpose=N_("One eye by SRK/T, Holladay 1 and Hoffer Q, side by side."),
     inputs=(AXIAL_LENGTH, KERATOMETRY, A_CONSTANT, TARGET, *EYES),
     sources=(citations.SRK_T, citations.HOLLADAY_1, citations.HOFFER_Q, citations.CONSTANTS),
     limits=LIMITS,

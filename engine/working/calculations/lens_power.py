@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working import citations
 from chamberwise.engine.working.form import Calculation
 from chamberwise.engine.working.given import Given
@@ -20,8 +22,8 @@ from chamberwise.engine.working.optics.stocked import leave
 from chamberwise.engine.working.sheet import Sheet
 
 THIN = (
-    "It does not know where the lens will lie: the position is taken as it is given.",
-    "Lens and cornea are taken as thin; no formula's own correction is in it.",
+    N_("It does not know where the lens will lie: the position is taken as it is given."),
+    N_("Lens and cornea are taken as thin; no formula's own correction is in it."),
 )
 
 
@@ -31,14 +33,14 @@ def work(given: Given, sheet: Sheet) -> None:
     sheet.take("ELP", given.number("lens-position"))
     sheet.take("V", given.number("vertex-distance"))
     exact = vergence.power(sheet)
-    sheet.conclude("power", "exact power", exact, "D", 2)
+    sheet.conclude("power", _("exact power"), exact, "D", 2)
     leave(sheet, exact, given.numbers("stock"), vergence.refraction)
 
 
 CALCULATION = Calculation(
     name="lens-power",
-    title="Lens power by thin-lens vergence",
-    purpose="The power that leaves the refraction aimed at, for a lens at a known place.",
+    title=N_("Lens power by thin-lens vergence"),
+    purpose=N_("The power that leaves the refraction aimed at, for a lens at a known place."),
     inputs=(AXIAL_LENGTH, KERATOMETRY, LENS_POSITION, TARGET, VERTEX, STOCK, *EYES),
     sources=(citations.OPTICS, citations.BAG_SULCUS_CHART),
     limits=THIN,

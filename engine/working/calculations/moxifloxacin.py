@@ -2,35 +2,38 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.engine.model.words import Mark
 from chamberwise.engine.working import citations
 from chamberwise.engine.working.doses.drug import drug_calculation
 from chamberwise.engine.working.doses.recipe import Recipe, Step
 
 UNDILUTED = Recipe(
-    "undiluted", "0.5 %, free of preservative, undiluted", Mark.READ, "5", (), "0.1", "0.1"
+    "undiluted", N_("0.5 %, free of preservative, undiluted"), Mark.READ, "5", (), "0.1", "0.1"
 )
 DILUTED = Recipe(
     "diluted",
-    "0.5 % made up to 0.15 %",
+    N_("0.5 % made up to 0.15 %"),
     Mark.READ,
     "5",
-    (Step("3", "10", "balanced salt solution"),),
+    (Step("3", "10", N_("balanced salt solution")),),
     "0.3",
     "0.4",
 )
-OLDER = Recipe("older", "0.1 %, an older series", Mark.READ, "1", (), "0.1", "0.1")
-BRAZIL = Recipe("at-5.45", "5.45 mg/mL", Mark.READ, "5.45", (), "0.05", "0.05")
+OLDER = Recipe("older", N_("0.1 %, an older series"), Mark.READ, "1", (), "0.1", "0.1")
+BRAZIL = Recipe("at-5.45", N_("5.45 mg/mL"), Mark.READ, "5.45", (), "0.05", "0.05")
 
 CALCULATION = drug_calculation(
     "moxifloxacin",
-    "Moxifloxacin into the chamber",
+    N_("Moxifloxacin into the chamber"),
     (UNDILUTED, DILUTED, OLDER, BRAZIL),
     (
-        "The volume belongs to the strength: 0.3 to 0.4 mL of the undiluted 5 mg/mL would be "
-        "1.5 to 2 mg.",
-        "Allergy to quinolones. A product with additives may poison the front of the eye.",
-        "Unlicensed for the chamber in many places.",
+        N_(
+            "The volume belongs to the strength: 0.3 to 0.4 mL of the undiluted 5 mg/mL "
+            "would be 1.5 to 2 mg."
+        ),
+        N_("Allergy to quinolones. A product with additives may poison the front of the eye."),
+        N_("Unlicensed for the chamber in many places."),
     ),
     (
         citations.MOXIFLOXACIN_ALERT,

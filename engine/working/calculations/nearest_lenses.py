@@ -5,8 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 from decimal import Decimal
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working import citations
-from chamberwise.engine.working.digits import plain, shown
+from chamberwise.engine.working.digits import plain, pointed, shown
 from chamberwise.engine.working.form import Calculation, Input, Kind
 from chamberwise.engine.working.given import Given
 from chamberwise.engine.working.optics.by_formula import CAUTIONS, LIMITS, take_constant, take_eye
@@ -26,7 +28,7 @@ MOST = 4
 
 FORMULA = Input(
     name="formula",
-    meaning="the formula to work by",
+    meaning=N_("the formula to work by"),
     example="srk-t",
     kind=Kind.WORD,
     words=tuple(FORMULAS),
@@ -41,20 +43,27 @@ def work(given: Given, sheet: Sheet) -> None:
     aim = given.number("target")
     formula.position(sheet)
     exact = formula.power(sheet)
-    sheet.conclude("power", "exact power for the bag", exact, "D", 2)
+    sheet.conclude("power", _("exact power for the bag"), exact, "D", 2)
     rows = []
     for lens in _nearest(exact, given.numbers("stock")):
-        sheet.head(f"What a lens of {plain(lens)} D leaves")
+        sheet.head(_("What a lens of {lens} D leaves").format(lens=plain(lens)))
         sheet.take("P", lens)
         left = formula.refraction(sheet)
-        sheet.conclude(f"{plain(lens)}-leaves", f"{plain(lens)} D leaves", left, "D", 2, sign=True)
-        rows.append((f"{plain(lens)} D", _signed(left), _signed(left - aim)))
-    sheet.tabulate("Lenses on the shelf", ("lens", "leaves", "against aim"), rows)
-    sheet.remark("Which lens is chosen is the team's own policy; none is chosen here.")
+        sheet.conclude(
+            f"{pointed(lens)}-leaves",
+            _("{lens} D leaves").format(lens=plain(lens)),
+            left,
+            "D",
+            2,
+            sign=True,
+        )
+        rows.append((_("{lens} D").format(lens=plain(lens)), _signed(left), _signed(left - aim)))
+    sheet.tabulate(_("Lenses on the shelf"), (N_("lens"), N_("leaves"), N_("against aim")), rows)
+    sheet.remark(_("Which lens is chosen is the team's own policy; none is chosen here."))
 
 
 def _signed(refraction: Decimal) -> str:
-    return f"{shown(refraction, 2, sign=True)} D"
+    return _("{refraction} D").format(refraction=shown(refraction, 2, sign=True))
 
 
 def _nearest(exact: Decimal, stock: tuple[Decimal, ...]) -> list[Decimal]:
@@ -65,15 +74,15 @@ def _nearest(exact: Decimal, stock: tuple[Decimal, ...]) -> list[Decimal]:
 
 CALCULATION = Calculation(
     name="nearest-lenses",
-    title="Refraction left by the nearest stocked lenses",
-    purpose="The lenses on the shelf nearest to the exact power, and what each leaves.",
+    title=N_("Refraction left by the nearest stocked lenses"),
+    purpose=N_("The lenses on the shelf nearest to the exact power, and what each leaves."),
     inputs=(
         FORMULA,
         AXIAL_LENGTH,
         KERATOMETRY,
         A_CONSTANT,
         TARGET,
-        replace(STOCK, required=True, meaning="powers on the shelf, blanks between them"),
+        replace(STOCK, required=True, meaning=N_("powers on the shelf, blanks between them")),
         *EYES,
     ),
     sources=(citations.SRK_T, citations.HOLLADAY_1, citations.HOFFER_Q, citations.CONSTANTS),

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from decimal import Decimal
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working import citations
 from chamberwise.engine.working.digits import plain
 from chamberwise.engine.working.form import UNKNOWN, Calculation, Input, Kind, between
@@ -18,14 +20,14 @@ LEAST, MOST = Decimal("4.5"), Decimal("5.5")
 
 CAPTURE = Input(
     name="capture",
-    meaning="optic pushed back through the opening, or brought in front of it",
+    meaning=N_("optic pushed back through the opening, or brought in front of it"),
     example="optic-behind",
     kind=Kind.WORD,
     words=("optic-behind", "optic-in-front"),
 )
 OPENING = Input(
     name="opening",
-    meaning="diameter of the opening in the anterior capsule",
+    meaning=N_("diameter of the opening in the anterior capsule"),
     example="5 mm",
     unit="mm",
     also=("cm",),
@@ -34,7 +36,7 @@ OPENING = Input(
 )
 OPTIC = Input(
     name="optic",
-    meaning="diameter of the optic",
+    meaning=N_("diameter of the optic"),
     example="6 mm",
     unit="mm",
     also=("cm",),
@@ -49,9 +51,9 @@ def _condition(name: str, meaning: str, good: str) -> Input:
 
 
 CONDITIONS = (
-    (_condition("edge-whole", "the edge of the opening is whole all round", "yes"), "yes"),
-    (_condition("centred", "the opening is centred", "yes"), "yes"),
-    (_condition("vitreous-in-plane", "vitreous lies in the plane of the opening", "no"), "no"),
+    (_condition("edge-whole", N_("the edge of the opening is whole all round"), "yes"), "yes"),
+    (_condition("centred", N_("the opening is centred"), "yes"), "yes"),
+    (_condition("vitreous-in-plane", N_("vitreous lies in the plane of the opening"), "no"), "no"),
 )
 
 
@@ -62,18 +64,20 @@ def work(given: Given, sheet: Sheet) -> None:
         _refuse_unless(given, condition, good)
     sheet.take("optic", given.number("optic"))
     sheet.take("opening", given.number("opening"))
-    overlap = sheet.work("o", "optic wider than the opening", "optic - opening", "mm", 2)
+    overlap = sheet.work("o", _("optic wider than the opening"), "optic - opening", "mm", 2)
     if overlap <= 0:
         raise refused(
             "opening",
-            "the opening is as wide as the optic, or wider",
-            "It cannot hold the optic.",
-            "See `lens-to-sulcus` for a lens in the sulcus without capture.",
+            _("the opening is as wide as the optic, or wider"),
+            _("It cannot hold the optic."),
+            _("See `lens-to-sulcus` for a lens in the sulcus without capture."),
         )
     if not LEAST <= sheet["opening"] <= MOST:
         sheet.remark(
-            f"An opening of {plain(LEAST)} to {plain(MOST)} mm holds a 6 mm optic (memory and "
-            "common practice). This one lies outside that."
+            _(
+                "An opening of {least} to {most} mm holds a 6 mm optic (memory and common "
+                "practice). This one lies outside that."
+            ).format(least=plain(LEAST), most=plain(MOST))
         )
     _powers(given, sheet)
 
@@ -83,61 +87,73 @@ def _refuse_unless(given: Given, condition: Input, good: str) -> None:
     if said != good:
         raise refused(
             condition.name,
-            f"capture needs `{condition.name}` to be {good}; it is {said}",
-            "An optic that is not held lies at another depth, and may fall.",
-            "What is unknown counts as not met. See `lens-to-sulcus` and `aphakia`.",
+            _("capture needs `{condition}` to be {good}; it is {said}").format(
+                condition=condition.name, good=good, said=said
+            ),
+            _("An optic that is not held lies at another depth, and may fall."),
+            _("What is unknown counts as not met. See `lens-to-sulcus` and `aphakia`."),
         )
 
 
 def _powers(given: Given, sheet: Sheet) -> None:
     planned = given.number("planned-lens")
     if given.word("capture") == "optic-behind":
-        sheet.say("The optic lies near the depth of the bag, so its power stays.")
-        sheet.conclude("power", "power captured", planned, "D", 2)
+        sheet.say(_("The optic lies near the depth of the bag, so its power stays."))
+        sheet.conclude("power", _("power captured"), planned, "D", 2)
     else:
-        sheet.say("The optic lies in front of the opening: a small shift to short sight.")
-        sheet.answer("power", "power captured", f"{plain(planned)} D, or 0.25 to 0.5 D less")
+        sheet.say(_("The optic lies in front of the opening: a small shift to short sight."))
+        sheet.answer(
+            "power",
+            _("power captured"),
+            _("{planned} D, or 0.25 to 0.5 D less").format(planned=plain(planned)),
+        )
     half = Decimal("0.5")
     sheet.tabulate(
-        "Where the optic lies",
-        ("position", "power", "mark"),
+        _("Where the optic lies"),
+        (N_("position"), N_("power"), N_("mark")),
         (
-            ("optic behind the opening", f"{plain(planned)} D", "memory: no change"),
             (
-                "as some surgeons do it",
-                f"{plain(planned - half)} to {plain(planned)} D",
-                "common practice: up to 0.5 D less",
+                _("optic behind the opening"),
+                _("{planned} D").format(planned=plain(planned)),
+                _("memory: no change"),
             ),
             (
-                "optic in front, haptics in the bag",
-                f"{plain(planned - half)} to {plain(planned - half / 2)} D",
-                "common practice, unsure: 0.25 to 0.5 D less",
+                _("as some surgeons do it"),
+                _("{low} to {high} D").format(low=plain(planned - half), high=plain(planned)),
+                _("common practice: up to 0.5 D less"),
             ),
-            ("in the sulcus, not captured", "see `lens-to-sulcus`", "other sources"),
+            (
+                _("optic in front, haptics in the bag"),
+                _("{low} to {high} D").format(
+                    low=plain(planned - half), high=plain(planned - half / 2)
+                ),
+                _("common practice, unsure: 0.25 to 0.5 D less"),
+            ),
+            (_("in the sulcus, not captured"), _("see `lens-to-sulcus`"), _("other sources")),
         ),
     )
 
 
 CALCULATION = Calculation(
     name="optic-capture",
-    title="Power of a lens with its optic captured",
-    purpose="Whether the opening can hold the optic, and the power by position.",
+    title=N_("Power of a lens with its optic captured"),
+    purpose=N_("Whether the opening can hold the optic, and the power by position."),
     inputs=(
         CAPTURE,
-        replace(PLANNED, meaning="power planned for the bag, of this lens model"),
+        replace(PLANNED, meaning=N_("power planned for the bag, of this lens model")),
         OPTIC,
         OPENING,
-        *(condition for condition, _ in CONDITIONS),
+        *(condition for condition, _good in CONDITIONS),
         *EYES,
     ),
     sources=(citations.CAPTURE, citations.RULE_OF_NINES, citations.HABIT),
     limits=(
-        "It does not know whether the optic will stay held.",
-        "Plate, toric and multifocal lenses are outside it.",
+        N_("It does not know whether the optic will stay held."),
+        N_("Plate, toric and multifocal lenses are outside it."),
     ),
     cautions=(
-        "If the capture is lost the lens lies in the sulcus, and its power no longer fits.",
-        "After a change of plan, lens model, power, place and eye are checked aloud anew.",
+        N_("If the capture is lost the lens lies in the sulcus, and its power no longer fits."),
+        N_("After a change of plan, lens model, power, place and eye are checked aloud anew."),
     ),
     work=work,
 )

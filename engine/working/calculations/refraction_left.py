@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working import citations
 from chamberwise.engine.working.calculations.lens_power import THIN
 from chamberwise.engine.working.form import Calculation
@@ -29,13 +31,13 @@ def work(given: Given, sheet: Sheet) -> None:
     sheet.take("ELP", given.number("lens-position"))
     sheet.take("V", given.number("vertex-distance"))
     left = vergence.refraction(sheet)
-    sheet.conclude("refraction", "refraction left, at the spectacles", left, "D", 2, sign=True)
+    sheet.conclude("refraction", _("refraction left, at the spectacles"), left, "D", 2, sign=True)
 
 
 CALCULATION = Calculation(
     name="refraction-left",
-    title="Refraction that a lens leaves, by thin-lens vergence",
-    purpose="What a lens of some power, at a known place, leaves at the spectacles.",
+    title=N_("Refraction that a lens leaves, by thin-lens vergence"),
+    purpose=N_("What a lens of some power, at a known place, leaves at the spectacles."),
     inputs=(AXIAL_LENGTH, KERATOMETRY, LENS, LENS_POSITION, VERTEX, *EYES),
     sources=(citations.OPTICS,),
     limits=THIN,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.engine.model.words import Mark
 from chamberwise.engine.working import citations
 from chamberwise.engine.working.doses.drug import drug_calculation
@@ -9,34 +10,36 @@ from chamberwise.engine.working.doses.recipe import Recipe, Step
 
 CHAMBER = Recipe(
     "chamber",
-    "into the chamber, ten-fold diluted",
+    N_("into the chamber, ten-fold diluted"),
     Mark.COMMON_PRACTICE,
     "40",
-    (Step("0.1", "1", "balanced salt solution"),),
+    (Step("0.1", "1", N_("balanced salt solution")),),
     "0.1",
     "0.2",
-    note="What is seen to be in excess is washed out.",
+    note=N_("What is seen to be in excess is washed out."),
 )
 LABEL = Recipe(
     "label-vitreous",
-    "into the vitreous cavity, undiluted, shaken 10 s, used at once",
+    N_("into the vitreous cavity, undiluted, shaken 10 s, used at once"),
     Mark.READ,
     "40",
     (),
     "0.025",
     "0.1",
-    note="The label's amounts are for the vitreous cavity; the chamber's are smaller.",
+    note=N_("The label's amounts are for the vitreous cavity; the chamber's are smaller."),
 )
 
 CALCULATION = drug_calculation(
     "triamcinolone",
-    "Triamcinolone to show vitreous",
+    N_("Triamcinolone to show vitreous"),
     (CHAMBER, LABEL),
     (
-        "Contraindicated by its label: hypersensitivity, systemic fungal infection.",
-        "A preserved product is washed or avoided: benzyl alcohol is unproven in the chamber. "
-        "Steroid may raise the pressure.",
-        "Unlicensed for the chamber.",
+        N_("Contraindicated by its label: hypersensitivity, systemic fungal infection."),
+        N_(
+            "A preserved product is washed or avoided: benzyl alcohol is unproven in the "
+            "chamber. Steroid may raise the pressure."
+        ),
+        N_("Unlicensed for the chamber."),
     ),
     (citations.TRIAMCINOLONE, citations.TRIAMCINOLONE_WASHED, citations.HABIT),
 )

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.dates.plans import Visit
 from chamberwise.engine.working.scalars import told_day
 
@@ -57,7 +58,7 @@ def _on(operated: date, days: int) -> date:
 
 def _shortened(visit: Visit, operated: date, counted: date) -> str:
     if visit.months and counted.day < operated.day:
-        return "the month is shorter, so it is its last day"
+        return _("the month is shorter, so it is its last day")
     return ""
 
 
@@ -67,10 +68,14 @@ def _urgent(counted: date, operated: date, closed: Closed, why: str, earlier: bo
         before -= ONE
     can_go = before > operated
     if earlier and can_go:
-        remark = f"{why}: urgent, so it goes earlier"
+        remark = _("{why}: urgent, so it goes earlier").format(why=why)
         return Moved(counted, before, (before - operated).days, remark)
-    other = f", or earlier, on {told_day(before)}" if can_go else ""
-    remark = f"{why}: urgent, so it stays and needs a slot{other}"
+    if can_go:
+        remark = _("{why}: urgent, so it stays and needs a slot, or earlier, on {before}").format(
+            why=why, before=told_day(before)
+        )
+    else:
+        remark = _("{why}: urgent, so it stays and needs a slot").format(why=why)
     return Moved(counted, counted, (counted - operated).days, remark)
 
 
@@ -79,10 +84,12 @@ def _routine(counted: date, operated: date, latest: date, closed: Closed, why: s
     while after <= latest and closed(after):
         after += ONE
     if after <= latest:
-        remark = f"{why}: routine, so it goes to the next working day"
+        remark = _("{why}: routine, so it goes to the next working day").format(why=why)
         return Moved(counted, after, (after - operated).days, remark)
     before = counted - ONE
     while before > operated and closed(before):
         before -= ONE
-    remark = f"{why}: no working day up to the latest, {told_day(latest)}, so it goes earlier"
+    remark = _("{why}: no working day up to the latest, {latest}, so it goes earlier").format(
+        why=why, latest=told_day(latest)
+    )
     return Moved(counted, before, (before - operated).days, remark)

@@ -6,6 +6,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 
+from chamberwise.engine.language.texts import N_, ngettext
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.digits import plain
 
 
@@ -21,15 +23,23 @@ class Visit:
     latest: int
     urgent: bool = False
     months: int = 0
+    told_by: str = ""
+    """The number in the title, where it has one."""
+
+    @property
+    def name(self) -> str:
+        """What it is."""
+        return _(self.title).format(number=self.told_by)
 
     @property
     def told(self) -> str:
         """When it is, counted from the day of the operation."""
         if self.months:
-            return f"{self.months} month{'s' if self.months > 1 else ''}"
+            months = ngettext("{months} month", "{months} months", self.months)
+            return months.format(months=self.months)
         if self.latest > self.day:
-            return f"day {self.day} to {self.latest}"
-        return f"day {self.day}"
+            return _("day {day} to {latest}").format(day=self.day, latest=self.latest)
+        return _("day {day}").format(day=self.day)
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,57 +53,63 @@ class Plan:
 PLANS = {
     "vitreous-loss": Plan(
         (
-            Visit("pressure", 1, 1, urgent=True),
-            Visit("review", 7, 10),
-            Visit("dilated fundus and OCT", 28, 42),
+            Visit(N_("pressure"), 1, 1, urgent=True),
+            Visit(N_("review"), 7, 10),
+            Visit(N_("dilated fundus and OCT"), 28, 42),
         ),
         (
-            "Where the pressure is measured the same day, it is after 4 to 6 hours.",
-            "The warning of detachment is given in writing and holds for life.",
+            N_("Where the pressure is measured the same day, it is after 4 to 6 hours."),
+            N_("The warning of detachment is given in writing and holds for life."),
         ),
     ),
     "retained-fragment": Plan(
         (
-            Visit("vitreoretinal review", 1, 3, urgent=True),
-            Visit("vitrectomy, planned by then", 14, 14, urgent=True),
+            Visit(N_("vitreoretinal review"), 1, 3, urgent=True),
+            Visit(N_("vitrectomy, planned by then"), 14, 14, urgent=True),
         ),
-        ("Each further week raised the odds of poor sight 1.13 times (Vanner 2011, read).",),
+        (N_("Each further week raised the odds of poor sight 1.13 times (Vanner 2011, read)."),),
     ),
     "suprachoroidal-bleed": Plan(
         (
-            Visit("review", 1, 1, urgent=True),
-            Visit("B-scan", 7, 7, urgent=True),
-            Visit("decision on drainage", 7, 14, urgent=True),
+            Visit(N_("review"), 1, 1, urgent=True),
+            Visit(N_("B-scan"), 7, 7, urgent=True),
+            Visit(N_("decision on drainage"), 7, 14, urgent=True),
         ),
     ),
     "descemet-detachment": Plan(
         (
-            Visit("review", 1, 1, urgent=True),
-            Visit("review", 3, 5, urgent=True),
-            Visit("review", 7, 10),
-            Visit("review", 14, 17),
+            Visit(N_("review"), 1, 1, urgent=True),
+            Visit(N_("review"), 3, 5, urgent=True),
+            Visit(N_("review"), 7, 10),
+            Visit(N_("review"), 14, 17),
         ),
-        ("It goes on weekly while the membrane is off.",),
+        (N_("It goes on weekly while the membrane is off."),),
     ),
     "gas-in-chamber": Plan(
-        (Visit("review", 1, 1, urgent=True), Visit("no flight, no nitrous oxide until", 14, 99)),
-        ("The eye is looked at after 1 to 2 hours on the day itself as well.",),
+        (
+            Visit(N_("review"), 1, 1, urgent=True),
+            Visit(N_("no flight, no nitrous oxide until"), 14, 99),
+        ),
+        (N_("The eye is looked at after 1 to 2 hours on the day itself as well."),),
     ),
-    "corneal-suture": Plan((Visit("suture, by topography from", 28, 84),)),
+    "corneal-suture": Plan((Visit(N_("suture, by topography from"), 28, 84),)),
     "endophthalmitis": Plan(
         (
-            Visit("review", 1, 1, urgent=True),
-            Visit("decision on a second injection", 2, 2, urgent=True),
+            Visit(N_("review"), 1, 1, urgent=True),
+            Visit(N_("decision on a second injection"), 2, 2, urgent=True),
         ),
-        ("It is seen daily; the decision falls at 36 to 60 hours.",),
+        (N_("It is seen daily; the decision falls at 36 to 60 hours."),),
     ),
     "retrobulbar-bleed": Plan(
-        (Visit("review", 1, 1, urgent=True), Visit("operation again, from", 28, 42)),
-        ("The eye is felt every hour until it is soft.",),
+        (Visit(N_("review"), 1, 1, urgent=True), Visit(N_("operation again, from"), 28, 42)),
+        (N_("The eye is felt every hour until it is soft."),),
     ),
 }
 """By what happened. Days are calendar days; day 0 is the operation."""
 
+OWN_URGENT = N_("urgent review, day {number}")
+OWN_ROUTINE = N_("routine review, day {number}")
+OWN_MONTH = N_("month {number}")
 SLACK = 7
 """Days by which a routine review of the unit's own rule may move at most."""
 
@@ -103,17 +119,14 @@ def own_plan(
 ) -> Plan:
     """Return the unit's own rule as a plan, in the order of days."""
     visits = sorted(_visits(urgent, routine), key=lambda each: each.day)
-    return Plan(
-        (*visits, *(Visit(_named(each, "month"), 0, 0, months=int(each)) for each in months))
-    )
+    later = (Visit(OWN_MONTH, 0, 0, months=int(each), told_by=plain(each)) for each in months)
+    return Plan((*visits, *later))
 
 
 def _visits(urgent: tuple[Decimal, ...], routine: tuple[Decimal, ...]) -> Iterator[Visit]:
     for each in urgent:
-        yield Visit(f"urgent review, {_named(each, 'day')}", int(each), int(each), urgent=True)
+        day = int(each)
+        yield Visit(OWN_URGENT, day, day, urgent=True, told_by=plain(each))
     for each in routine:
-        yield Visit(f"routine review, {_named(each, 'day')}", int(each), int(each) + SLACK)
-
-
-def _named(number: Decimal, unit: str) -> str:
-    return f"{unit} {plain(number)}"
+        day = int(each)
+        yield Visit(OWN_ROUTINE, day, day + SLACK, told_by=plain(each))

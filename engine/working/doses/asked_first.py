@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.form import UNKNOWN, Input, Kind
 from chamberwise.engine.working.given import Given
 from chamberwise.engine.working.refusal import Refusal, RefusedError
@@ -22,10 +23,10 @@ def refuse_if_any(given: Given, questions: Sequence[Input], why: str) -> None:
     for each in questions:
         said = given.word(each.name)
         if said == "yes":
-            what = f"{each.meaning}: no dose is worked"
-            refusals.append(Refusal(each.name, what, why, "Another way is looked for."))
+            what = _("{meaning}: no dose is worked").format(meaning=_(each.meaning))
+            refusals.append(Refusal(each.name, what, why, _("Another way is looked for.")))
         elif said == UNKNOWN:
-            what = f"{each.meaning}: unknown, so no dose is worked"
-            refusals.append(Refusal(each.name, what, why, "It is found out first."))
+            what = _("{meaning}: unknown, so no dose is worked").format(meaning=_(each.meaning))
+            refusals.append(Refusal(each.name, what, why, _("It is found out first.")))
     if refusals:
         raise RefusedError(refusals)

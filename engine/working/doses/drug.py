@@ -5,21 +5,24 @@ from __future__ import annotations
 from dataclasses import replace
 from decimal import Decimal
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.words import Source
 from chamberwise.engine.working import citations
-from chamberwise.engine.working.digits import plain
+from chamberwise.engine.working.digits import plain, pointed
 from chamberwise.engine.working.doses.inputs import AMOUNT, STRENGTH, VOLUME
 from chamberwise.engine.working.doses.recipe import Powder, Recipe, amounts, make_up
 from chamberwise.engine.working.doses.triple import agree, hold_together
-from chamberwise.engine.working.form import Calculation, Input, Kind, between
+from chamberwise.engine.working.form import Calculation, Input, Kind, between, meaning_of
 from chamberwise.engine.working.given import Given
+from chamberwise.engine.working.marks import told_mark
 from chamberwise.engine.working.refusal import refused
 from chamberwise.engine.working.sheet import Sheet
 
 DISPLACEMENT = Input(
     name="displacement",
     symbol="d",
-    meaning="volume the powder displaces, from its label",
+    meaning=N_("volume the powder displaces, from its label"),
     example="0.54 mL",
     unit="mL",
     also=("uL",),
@@ -27,15 +30,21 @@ DISPLACEMENT = Input(
     hard=between("0", "5"),
     required=False,
 )
-IN_HAND = replace(STRENGTH, meaning="strength on the vial in the hand, to compare")
-WRITTEN = replace(AMOUNT, meaning="amount as it is written, to compare")
+IN_HAND = replace(STRENGTH, meaning=N_("strength on the vial in the hand, to compare"))
+WRITTEN = replace(AMOUNT, meaning=N_("amount as it is written, to compare"))
 LIMITS = (
-    "It is arithmetic of a recipe. It does not know the product in the hand: its label goes first.",
-    "It does not know allergies, pregnancy, other drugs, or whether the eye should have it at all.",
+    N_(
+        "It is arithmetic of a recipe. It does not know the product in the hand: its "
+        "label goes first."
+    ),
+    N_(
+        "It does not know allergies, pregnancy, other drugs, or whether the eye should "
+        "have it at all."
+    ),
 )
-SECOND = (
-    "A second person derives it anew, and reads back mg, mL and mg/mL. In one study injections "
-    "meant to be 0.1 mL were 0.12 mL on average (read)."
+SECOND = N_(
+    "A second person derives it anew, and reads back mg, mL and mg/mL. In one "
+    "study injections meant to be 0.1 mL were 0.12 mL on average (read)."
 )
 
 
@@ -48,9 +57,11 @@ def drug_calculation(
 ) -> Calculation:
     """Return the calculation of a drug."""
     by_name = {each.name: each for each in recipes}
+    choices = tuple((each.name, each.title) for each in recipes)
     recipe_input = Input(
         name="recipe",
-        meaning="; ".join(f"{each.name}: {each.title}" for each in recipes),
+        meaning=meaning_of(choices),
+        choices=choices,
         example=recipes[0].name,
         kind=Kind.WORD,
         words=tuple(by_name),
@@ -65,7 +76,7 @@ def drug_calculation(
     return Calculation(
         name=name,
         title=title,
-        purpose="How it is made up, and amount, volume and strength that agree.",
+        purpose=N_("How it is made up, and amount, volume and strength that agree."),
         inputs=(recipe_input, VOLUME, WRITTEN, IN_HAND, *((DISPLACEMENT,) if has_powder else ())),
         sources=(*sources, citations.SYRINGES),
         limits=LIMITS,
@@ -76,23 +87,29 @@ def drug_calculation(
 
 def _work(given: Given, sheet: Sheet, recipe: Recipe, recipes: tuple[Recipe, ...]) -> None:
     _compare_vial(given, recipe)
-    sheet.head(f"{recipe.title} ({recipe.mark.value})")
+    sheet.head(f"{_(recipe.title)} ({told_mark(recipe.mark.value)})")
     displaced = given.number("displacement") if "displacement" in given else Decimal(0)
     strength = make_up(sheet, recipe, displaced)
     volume = given.number("volume") if "volume" in given else None
     found = list(amounts(sheet, recipe, volume))
     for each, amount in found:
-        sheet.conclude(f"amount-in-{each}", f"{each} mL holds", amount, "mg", 4)
+        title = _("{volume} mL holds").format(volume=plain(each))
+        sheet.conclude(f"amount-in-{pointed(each)}", title, amount, "mg", 4)
     if "amount" in given:
         _compare_amount(given.number("amount"), found, strength)
-    sheet.conclude("strength", "strength", strength, "mg/mL", 4)
-    told = "; or ".join(f"{plain(amount)} mg in {each} mL" for each, amount in found)
-    sheet.say(f"Read back: {told}, of {plain(strength)} mg/mL.")
-    _beside(sheet, recipe, [Decimal(each) for each, _ in found])
+    sheet.conclude("strength", _("strength"), strength, "mg/mL", 4)
+    told = _("; or ").join(
+        _("{amount} mg in {volume} mL").format(amount=plain(amount), volume=plain(each))
+        for each, amount in found
+    )
+    sheet.say(
+        _("Read back: {told}, of {strength} mg/mL.").format(told=told, strength=plain(strength))
+    )
+    _beside(sheet, recipe, [each for each, _amount in found])
     if recipe.note:
-        sheet.remark(recipe.note)
+        sheet.remark(_(recipe.note))
     if len(recipes) > 1:
-        sheet.remark("Recipes are not mixed: each has a volume for its own strength.")
+        sheet.remark(_("Recipes are not mixed: each has a volume for its own strength."))
 
 
 def _compare_vial(given: Given, recipe: Recipe) -> None:
@@ -101,26 +118,29 @@ def _compare_vial(given: Given, recipe: Recipe) -> None:
     if isinstance(recipe.start, Powder):
         raise refused(
             "strength",
-            "this recipe starts from a powder, which has no strength yet",
-            "A vial with a strength in mg/mL is another product.",
-            "Look at the vial in the hand, and at which recipe is meant.",
+            _("this recipe starts from a powder, which has no strength yet"),
+            _("A vial with a strength in mg/mL is another product."),
+            _("Look at the vial in the hand, and at which recipe is meant."),
         )
     in_hand = given.number("strength")
     if not agree(in_hand, Decimal(1), Decimal(recipe.start)):
         raise refused(
             "strength",
-            f"the vial in the hand holds {plain(in_hand)} mg/mL, the recipe starts from "
-            f"{plain(Decimal(recipe.start))} mg/mL",
-            "Made up by this recipe it comes to another dose.",
-            "Look at the vial, and at which recipe is meant.",
+            _(
+                "the vial in the hand holds {in_hand} mg/mL, the recipe starts from {start} mg/mL"
+            ).format(in_hand=plain(in_hand), start=plain(Decimal(recipe.start))),
+            _("Made up by this recipe it comes to another dose."),
+            _("Look at the vial, and at which recipe is meant."),
         )
 
 
-def _compare_amount(written: Decimal, found: list[tuple[str, Decimal]], strength: Decimal) -> None:
+def _compare_amount(
+    written: Decimal, found: list[tuple[Decimal, Decimal]], strength: Decimal
+) -> None:
     if len(found) > 1 and found[0][1] <= written <= found[-1][1]:
         return
     nearest = min(found, key=lambda each: abs(each[1] - written))
-    hold_together(written, Decimal(nearest[0]), strength)
+    hold_together(written, nearest[0], strength)
 
 
 def _beside(sheet: Sheet, recipe: Recipe, volumes: list[Decimal]) -> None:
@@ -128,6 +148,6 @@ def _beside(sheet: Sheet, recipe: Recipe, volumes: list[Decimal]) -> None:
         sheet.take(f"b{place}", strength)
         for volume in volumes:
             sheet.take("v", volume)
-            title = f"{name} in {plain(volume)} mL"
+            title = _("{name} in {volume} mL").format(name=_(name), volume=plain(volume))
             amount = sheet.work(f"mb{place}", title, f"b{place} * v", "mg")
-            sheet.conclude(f"{name}-in-{plain(volume)}", title, amount, "mg", 4)
+            sheet.conclude(f"{name}-in-{pointed(volume)}", title, amount, "mg", 4)

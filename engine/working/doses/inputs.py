@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.engine.working.form import Input, Kind, between
 
 AMOUNT = Input(
     name="amount",
     symbol="m",
-    meaning="amount of the drug",
+    meaning=N_("amount of the drug"),
     example="1 mg",
     unit="mg",
     also=("ug", "g"),
@@ -20,7 +21,7 @@ AMOUNT = Input(
 VOLUME = Input(
     name="volume",
     symbol="v",
-    meaning="volume of it",
+    meaning=N_("volume of it"),
     example="0.1 mL",
     unit="mL",
     also=("uL",),
@@ -31,7 +32,7 @@ VOLUME = Input(
 STRENGTH = Input(
     name="strength",
     symbol="c",
-    meaning="strength on the label",
+    meaning=N_("strength on the label"),
     example="10 mg/mL",
     unit="mg/mL",
     also=("%", "g/mL"),
@@ -42,20 +43,22 @@ STRENGTH = Input(
 WEIGHT = Input(
     name="weight",
     symbol="w",
-    meaning="weight of the patient",
+    meaning=N_("weight of the patient"),
     example="70 kg",
     unit="kg",
     also=("lb", "st"),
     bare=False,
     hard=between("30", "250"),
     soft=between("40", "150"),
-    outside="Doses by weight are worked for grown patients only.",
+    outside=N_("Doses by weight are worked for grown patients only."),
 )
-MADE_UP_TO = replace(VOLUME, name="made-up-to", symbol="v2", meaning="volume after making up")
+MADE_UP_TO = replace(VOLUME, name="made-up-to", symbol="v2", meaning=N_("volume after making up"))
 ALREADY = Input(
     name="already",
     symbol="g",
-    meaning="what was already given, every route, blanks between amounts; 0 mg where nothing was",
+    meaning=N_(
+        "what was already given, every route, blanks between amounts; 0 mg where nothing was"
+    ),
     example="0 mg",
     kind=Kind.SEVERAL,
     unit="mg",

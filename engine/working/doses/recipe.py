@@ -6,6 +6,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.words import Mark
 from chamberwise.engine.working.digits import plain
 from chamberwise.engine.working.refusal import refused
@@ -55,19 +57,31 @@ def make_up(sheet: Sheet, recipe: Recipe, displaced: Decimal) -> Decimal:
         case Powder(mass=mass, volume=volume, with_what=solvent):
             sheet.take("m0", mass)
             sheet.take("v0", volume)
-            sheet.work("c", "strength of the solution", "m0 / v0", "mg/mL")
+            sheet.work("c", _("strength of the solution"), "m0 / v0", "mg/mL")
             _solvent(sheet, recipe.start, displaced, solvent)
         case strength:
             sheet.take("c", strength)
-            sheet.say(f"Read back: the vial holds {plain(Decimal(strength))} mg/mL.")
+            sheet.say(
+                _("Read back: the vial holds {strength} mg/mL.").format(
+                    strength=plain(Decimal(strength))
+                )
+            )
     for step in recipe.steps:
         sheet.take("v1", step.taken)
         sheet.take("v2", step.to)
-        sheet.work("c", "strength after making up", "c * v1 / v2", "mg/mL")
+        sheet.work("c", _("strength after making up"), "c * v1 / v2", "mg/mL")
         rest = Decimal(step.to) - Decimal(step.taken)
         sheet.say(
-            f"Read back: {step.taken} mL, and {plain(rest)} mL of {step.with_what}, together "
-            f"{step.to} mL of {plain(sheet['c'])} mg/mL."
+            _(
+                "Read back: {taken} mL, and {rest} mL of {with_what}, together {to} mL of {c} "
+                "mg/mL."
+            ).format(
+                taken=decimal(step.taken),
+                rest=plain(rest),
+                with_what=_(step.with_what),
+                to=decimal(step.to),
+                c=plain(sheet["c"]),
+            )
         )
     return sheet["c"]
 
@@ -75,34 +89,50 @@ def make_up(sheet: Sheet, recipe: Recipe, displaced: Decimal) -> Decimal:
 def _solvent(sheet: Sheet, powder: Powder, displaced: Decimal, solvent: str) -> None:
     if displaced:
         sheet.take("d", displaced)
-        sheet.work("s", "solvent, less what the powder displaces", "v0 - d", "mL")
+        sheet.work("s", _("solvent, less what the powder displaces"), "v0 - d", "mL")
         added = plain(sheet["s"])
     else:
-        added = powder.volume
+        added = decimal(powder.volume)
     sheet.say(
-        f"Read back: {powder.mass} mg with {added} mL of {solvent} is {powder.volume} mL of "
-        f"{plain(sheet['c'])} mg/mL."
+        _("Read back: {mass} mg with {added} mL of {solvent} is {volume} mL of {c} mg/mL.").format(
+            mass=decimal(powder.mass),
+            added=added,
+            solvent=_(solvent),
+            volume=decimal(powder.volume),
+            c=plain(sheet["c"]),
+        )
     )
 
 
-def amounts(sheet: Sheet, recipe: Recipe, volume: Decimal | None) -> Iterator[tuple[str, Decimal]]:
+def amounts(
+    sheet: Sheet, recipe: Recipe, volume: Decimal | None
+) -> Iterator[tuple[Decimal, Decimal]]:
     """Work the amount in the volume given, or in the least and the most. Raises `RefusedError`."""
     least, most = Decimal(recipe.least), Decimal(recipe.most)
     if volume is not None and not least <= volume <= most:
         raise refused(
             "volume",
-            f"{plain(volume)} mL is not what this recipe gives",
-            f"It gives {_ends(least, most)} mL; the volume of one recipe in the strength of "
-            "another is how tenfold doses come about.",
-            "Look at which recipe is meant.",
+            _("{volume} mL is not what this recipe gives").format(volume=plain(volume)),
+            _(
+                "It gives {volumes} mL; the volume of one recipe in the strength of another is "
+                "how tenfold doses come about."
+            ).format(volumes=_ends(least, most)),
+            _("Look at which recipe is meant."),
         )
     volumes = (
         [volume] if volume is not None else [each for each in dict.fromkeys((least, most)) if each]
     )
     for each in volumes:
         sheet.take("v", each)
-        yield plain(each), sheet.work("m", f"amount in {plain(each)} mL", "c * v", "mg")
+        yield (
+            each,
+            sheet.work("m", _("amount in {volume} mL").format(volume=plain(each)), "c * v", "mg"),
+        )
 
 
 def _ends(least: Decimal, most: Decimal) -> str:
-    return plain(least) if least == most else f"{plain(least)} to {plain(most)}"
+    return (
+        plain(least)
+        if least == most
+        else _("{least} to {most}").format(least=plain(least), most=plain(most))
+    )

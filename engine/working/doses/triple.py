@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.digits import plain
 from chamberwise.engine.working.refusal import refused
 
@@ -29,11 +30,18 @@ def hold_together(amount: Decimal, volume: Decimal, strength: Decimal) -> None:
         return
     worked = volume * strength
     times = max(amount, worked) / min(amount, worked) if min(amount, worked) > 0 else Decimal(0)
-    slip = " They differ about tenfold: look at the decimal point." if 9 < times < 11 else ""
+    slip = _(" They differ about tenfold: look at the decimal point.") if 9 < times < 11 else ""
     raise refused(
         "amount",
-        f"{plain(amount)} mg, {plain(volume)} mL and {plain(strength)} mg/mL disagree: "
-        f"{plain(volume)} × {plain(strength)} = {plain(worked)} mg",
-        f"One of the three is of another dose.{slip}",
-        "Find which, on the label and with a second person.",
+        _(
+            "{amount} mg, {volume} mL and {strength} mg/mL disagree: {volume} × {strength} "
+            "= {worked} mg"
+        ).format(
+            amount=plain(amount),
+            volume=plain(volume),
+            strength=plain(strength),
+            worked=plain(worked),
+        ),
+        _("One of the three is of another dose.{slip}").format(slip=slip),
+        _("Find which, on the label and with a second person."),
     )

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from decimal import Decimal
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working import citations
 from chamberwise.engine.working.form import Calculation, Input
 from chamberwise.engine.working.given import Given
@@ -30,19 +32,23 @@ SHORT, LONG = Decimal(22), Decimal(26)
 """Millimetres outside which the formulas drift apart."""
 
 LIMITS = (
-    "It does not know an eye after refractive surgery, with a scarred or very irregular cornea, or "
-    "with silicone oil.",
-    "It does not know the depth of the chamber, the other eye, or a toric lens.",
-    "It works for a lens in the bag. Another place needs another figure: `lens-to-sulcus`, "
-    "`anterior-chamber-lens`.",
+    N_(
+        "It does not know an eye after refractive surgery, with a scarred or very "
+        "irregular cornea, or with silicone oil."
+    ),
+    N_("It does not know the depth of the chamber, the other eye, or a toric lens."),
+    N_(
+        "It works for a lens in the bag. Another place needs another figure: "
+        "`lens-to-sulcus`, `anterior-chamber-lens`."
+    ),
 )
 CAUTIONS = (
-    "A figure of the eye's own biometry, worked by its device, goes before this one.",
-    "After a change of plan, lens model, power and eye are checked aloud anew.",
+    N_("A figure of the eye's own biometry, worked by its device, goes before this one."),
+    N_("After a change of plan, lens model, power and eye are checked aloud anew."),
 )
 
 
-def power_calculation(name: str, own: Input | None = None) -> Calculation:
+def power_calculation(name: str, title: str, own: Input | None = None) -> Calculation:
     """Return the calculation of a formula; `own` is its lens constant where that is not A."""
     formula = FORMULAS[name]
     constants = (A_CONSTANT,) if own is None else (own, replace(A_CONSTANT, required=False))
@@ -52,13 +58,13 @@ def power_calculation(name: str, own: Input | None = None) -> Calculation:
         take_constant(given, sheet, formula, own)
         formula.position(sheet)
         exact = formula.power(sheet)
-        sheet.conclude("power", "exact power for the bag", exact, "D", 2)
+        sheet.conclude("power", _("exact power for the bag"), exact, "D", 2)
         leave(sheet, exact, given.numbers("stock"), formula.refraction)
 
     return Calculation(
         name=name,
-        title=f"Lens power by {formula.title}",
-        purpose="The power that leaves the refraction aimed at, and what stocked powers leave.",
+        title=title,
+        purpose=N_("The power that leaves the refraction aimed at, and what stocked powers leave."),
         inputs=(AXIAL_LENGTH, KERATOMETRY, *constants, TARGET, STOCK, *EYES),
         sources=(formula.source, *(() if own is None else (citations.CONSTANTS,))),
         limits=LIMITS,
@@ -76,8 +82,11 @@ def take_eye(given: Given, sheet: Sheet) -> None:
     sheet.take("Rx", given.number("target"))
     if not SHORT <= sheet["AL"] <= LONG:
         sheet.remark(
-            "The eye is short or long (usual: 22 to 26 mm): the formulas may differ by more than "
-            "half a dioptre. `formula-spread` shows them side by side; they are not averaged."
+            _(
+                "The eye is short or long (usual: 22 to 26 mm): the formulas may differ by "
+                "more than half a dioptre. `formula-spread` shows them side by side; they are "
+                "not averaged."
+            )
         )
 
 
@@ -89,12 +98,18 @@ def take_constant(
         sheet.take("A", given.number("a-constant"))
         constant_from_a(sheet, formula)
     elif (own.name in given) == ("a-constant" in given):
-        both = own.name in given
+        what = (
+            _("`{constant}` and `A` are both given")
+            if own.name in given
+            else _("`{constant}` and `A` are neither of them given")
+        )
         raise refused(
             own.name,
-            f"`{own.symbol}` and `A` are {'both' if both else 'neither of them'} given",
-            f"The formula takes one constant, {own.symbol}.",
-            f"Give `{own.symbol}`, or `A` from which it is then worked approximately.",
+            what.format(constant=own.symbol),
+            _("The formula takes one constant, {constant}.").format(constant=own.symbol),
+            _("Give `{constant}`, or `A` from which it is then worked approximately.").format(
+                constant=own.symbol
+            ),
         )
     elif own.name in given:
         sheet.take(own.symbol, given.number(own.name))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.given import Given
 from chamberwise.engine.working.optics.by_formula import take_eye
 from chamberwise.engine.working.optics.formulas import FORMULAS
@@ -28,9 +29,9 @@ def take_eye_if_known(given: Given, sheet: Sheet) -> bool:
         missing = next(name for name in both if name not in found)
         raise refused(
             missing,
-            f"`{found[0]}` without `{missing}`",
-            "The eye is worked from both, or from neither by the shortcut.",
-            f"Add `{missing}`, or leave `{found[0]}` out.",
+            _("`{found}` without `{missing}`").format(found=found[0], missing=missing),
+            _("The eye is worked from both, or from neither by the shortcut."),
+            _("Add `{missing}`, or leave `{found}` out.").format(missing=missing, found=found[0]),
         )
     if found:
         take_eye(given, sheet)
@@ -44,15 +45,18 @@ def shortcut(sheet: Sheet, known: bool) -> Decimal:
 
     `Pp` is the planned power.
     """
-    sheet.head("Shortcut: difference of the constants")
-    short = sheet.work("Pd", "power by the shortcut", "Pp + A2 - A1", "D", 2)
+    sheet.head(_("Shortcut: difference of the constants"))
+    short = sheet.work("Pd", _("power by the shortcut"), "Pp + A2 - A1", "D", 2)
     if known:
-        error = sheet.work("e", "error of the shortcut", "Pd - Pn", "D")
-        sheet.conclude("shortcut-error", "error of the shortcut", error, "D", 2, sign=True)
+        error = sheet.work("e", _("error of the shortcut"), "Pd - Pn", "D")
+        sheet.conclude("shortcut-error", _("error of the shortcut"), error, "D", 2, sign=True)
     else:
         sheet.remark(
-            "Without length and cornea only the shortcut is left. It is exact for an old "
-            "regression formula alone; in short and long eyes it misses by up to half a dioptre."
+            _(
+                "Without length and cornea only the shortcut is left. It is exact for an old "
+                "regression formula alone; in short and long eyes it misses by up to half a "
+                "dioptre."
+            )
         )
-    sheet.conclude("shortcut", "power by the shortcut (fallback)", short, "D", 2)
+    sheet.conclude("shortcut", _("power by the shortcut (fallback)"), short, "D", 2)
     return short

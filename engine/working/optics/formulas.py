@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from decimal import Decimal
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.words import Source
 from chamberwise.engine.working import citations
 from chamberwise.engine.working.optics import (
@@ -75,8 +76,10 @@ FORMULAS = {
 def constant_from_a(sheet: Sheet, formula: PowerFormula) -> None:
     """Work a formula's constant from the A-constant, if it has one of its own."""
     if formula.constant != "A":
-        sheet.work(formula.constant, "constant, from A", formula.from_a)
+        sheet.work(formula.constant, _("constant, from A"), formula.from_a)
         sheet.remark(
-            f"{formula.title}: its constant was worked from the A-constant; that is approximate, "
-            "and one optimised for the unit is better."
+            _(
+                "{formula}: its constant was worked from the A-constant; that is approximate, "
+                "and one optimised for the unit is better."
+            ).format(formula=formula.title)
         )

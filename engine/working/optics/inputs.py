@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.form import Input, Kind, between
 from chamberwise.engine.working.given import Given
 from chamberwise.engine.working.refusal import refused
@@ -12,7 +14,7 @@ from chamberwise.engine.working.sheet import Sheet
 AXIAL_LENGTH = Input(
     name="axial-length",
     symbol="AL",
-    meaning="length of the eye",
+    meaning=N_("length of the eye"),
     example="23.5 mm",
     unit="mm",
     also=("cm", "in"),
@@ -22,7 +24,7 @@ AXIAL_LENGTH = Input(
 KERATOMETRY = Input(
     name="keratometry",
     symbol="K",
-    meaning="power of the cornea, mean of both meridians, index 1.3375",
+    meaning=N_("power of the cornea, mean of both meridians, index 1.3375"),
     example="43.5 D",
     unit="D",
     also=("mm",),
@@ -31,32 +33,32 @@ KERATOMETRY = Input(
     soft=between("39", "49"),
     slip=(
         between("5", "11"),
-        'It looks like a radius in mm. If it is one, say so with its unit: `K="{typed} mm"`.',
+        N_('It looks like a radius in mm. If it is one, say so with its unit: `K="{typed} mm"`.'),
     ),
 )
 A_CONSTANT = Input(
     name="a-constant",
     symbol="A",
-    meaning="the lens's A-constant, as the unit uses it",
+    meaning=N_("the lens's A-constant, as the unit uses it"),
     example="118.7",
     hard=between("110", "122"),
     soft=between("114", "120"),
-    outside="It stands on the lens box or in the unit's list of constants.",
+    outside=N_("It stands on the lens box or in the unit's list of constants."),
 )
 TARGET = Input(
     name="target",
     symbol="Rx",
-    meaning="refraction aimed at, at the spectacles",
+    meaning=N_("refraction aimed at, at the spectacles"),
     example="-0.25 D",
     unit="D",
     hard=between("-10", "6"),
     soft=between("-3", "1"),
-    outside="Write the sign: a short-sighted aim is below 0.",
+    outside=N_("Write the sign: a short-sighted aim is below 0."),
 )
 VERTEX = Input(
     name="vertex-distance",
     symbol="V",
-    meaning="from the spectacles to the cornea",
+    meaning=N_("from the spectacles to the cornea"),
     example="12 mm",
     unit="mm",
     also=("cm",),
@@ -67,27 +69,27 @@ VERTEX = Input(
 LENS_POSITION = Input(
     name="lens-position",
     symbol="ELP",
-    meaning="from the cornea to the lens (effective lens position)",
+    meaning=N_("from the cornea to the lens (effective lens position)"),
     example="5.2 mm",
     unit="mm",
     also=("cm",),
     hard=between("2.5", "8"),
     soft=between("3.5", "6.5"),
-    outside="It is no chamber depth before surgery and no lens constant.",
+    outside=N_("It is no chamber depth before surgery and no lens constant."),
 )
 LENS = Input(
     name="lens",
     symbol="P",
-    meaning="power of the lens",
+    meaning=N_("power of the lens"),
     example="21 D",
     unit="D",
     hard=between("-15", "50"),
     soft=between("5", "34"),
 )
-PLANNED = replace(LENS, name="planned-lens", symbol="P", meaning="power planned for the bag")
+PLANNED = replace(LENS, name="planned-lens", symbol="P", meaning=N_("power planned for the bag"))
 STOCK = Input(
     name="stock",
-    meaning="powers on the shelf, blanks between them; without it, steps of 0.5 D",
+    meaning=N_("powers on the shelf, blanks between them; without it, steps of 0.5 D"),
     example="20.5 21 21.5 D",
     kind=Kind.SEVERAL,
     unit="D",
@@ -96,13 +98,13 @@ STOCK = Input(
 )
 EYE = Input(
     name="eye",
-    meaning="the eye to be operated on",
+    meaning=N_("the eye to be operated on"),
     example="right",
     kind=Kind.WORD,
     words=("right", "left"),
     required=False,
 )
-BIOMETRY_EYE = replace(EYE, name="biometry-eye", meaning="the eye that was measured")
+BIOMETRY_EYE = replace(EYE, name="biometry-eye", meaning=N_("the eye that was measured"))
 EYES = (EYE, BIOMETRY_EYE)
 
 
@@ -112,12 +114,16 @@ def same_eye(given: Given, sheet: Sheet) -> None:
     if operated and measured and operated != measured:
         raise refused(
             "biometry-eye",
-            f"the {measured} eye was measured, the {operated} eye is to be operated on",
-            "A power worked from the other eye's figures is another eye's power.",
-            "Take the figures of the eye to be operated on.",
+            _("the right eye was measured, the left eye is to be operated on")
+            if measured == "right"
+            else _("the left eye was measured, the right eye is to be operated on"),
+            _("A power worked from the other eye's figures is another eye's power."),
+            _("Take the figures of the eye to be operated on."),
         )
     if not (operated and measured):
         sheet.remark(
-            "Which eye was measured and which is to be operated on was not said, so the two were "
-            "not compared. `eye` and `biometry-eye` let them be."
+            _(
+                "Which eye was measured and which is to be operated on was not said, so the "
+                "two were not compared. `eye` and `biometry-eye` let them be."
+            )
         )

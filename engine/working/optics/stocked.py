@@ -3,13 +3,42 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from decimal import ROUND_FLOOR, Decimal
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.digits import plain, shown
 from chamberwise.engine.working.sheet import Sheet
 
 STEP = Decimal("0.5")
 """Dioptres between lenses where no stock was given."""
+
+
+@dataclass(frozen=True, slots=True)
+class Side:
+    """A stocked power next to the exact one, as it is told; `missing` where the shelf has none."""
+
+    name: str
+    missing: str
+    head: str
+    row: str
+
+
+SIDES = (
+    Side(
+        "below",
+        N_("none below on the shelf"),
+        N_("What a lens of {lens} D leaves, the step below"),
+        N_("{lens} D, below"),
+    ),
+    Side(
+        "above",
+        N_("none above on the shelf"),
+        N_("What a lens of {lens} D leaves, the step above"),
+        N_("{lens} D, above"),
+    ),
+)
 TARGET = "Rx0"
 """The symbol that keeps the refraction aimed at."""
 
@@ -37,21 +66,27 @@ def leave(
     """Work what the stocked powers around an exact one leave, and put them side by side."""
     aim = sheet["Rx"]
     rows = []
-    for which, lens in zip(("below", "above"), around(exact, stock), strict=True):
+    for which, lens in zip(SIDES, around(exact, stock), strict=True):
         if lens is None:
-            rows.append((f"none {which} on the shelf", "-", "-"))
+            rows.append((_(which.missing), "-", "-"))
             continue
-        sheet.head(f"What a lens of {plain(lens)} D leaves, the step {which}")
+        told = plain(lens)
+        sheet.head(_(which.head).format(lens=told))
         sheet.take("P", lens)
         left = refraction(sheet)
-        sheet.conclude(f"{which}-leaves", f"{plain(lens)} D leaves", left, "D", 2, sign=True)
-        rows.append(
-            (f"{plain(lens)} D, {which}", f"{shown(left, 2, sign=True)} D", _from(left, aim))
-        )
+        title = _("{lens} D leaves").format(lens=told)
+        sheet.conclude(f"{which.name}-leaves", title, left, "D", 2, sign=True)
+        rows.append((_(which.row).format(lens=told), _dioptres(left), _dioptres(left - aim)))
     sheet.take("Rx", aim)
-    sheet.tabulate("Stocked powers around the exact one", ("lens", "leaves", "against aim"), rows)
-    sheet.remark("Which of the two steps is chosen is the team's own policy; none is chosen here.")
+    sheet.tabulate(
+        _("Stocked powers around the exact one"),
+        (N_("lens"), N_("leaves"), N_("against aim")),
+        rows,
+    )
+    sheet.remark(
+        _("Which of the two steps is chosen is the team's own policy; none is chosen here.")
+    )
 
 
-def _from(left: Decimal, aim: Decimal) -> str:
-    return f"{shown(left - aim, 2, sign=True)} D"
+def _dioptres(refraction: Decimal) -> str:
+    return f"{shown(refraction, 2, sign=True)} D"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.engine.working.form import UNKNOWN, Input, Kind, between
 from chamberwise.engine.working.optics.inputs import AXIAL_LENGTH
 
@@ -36,14 +37,14 @@ def chosen(name: str, meaning: str, *words: str) -> Input:
 
 AGE = Input(
     name="age",
-    meaning="age in years",
+    meaning=N_("age in years"),
     example="75",
     hard=between("18", "115"),
     soft=between("45", "100"),
-    outside="The models are of adults.",
+    outside=N_("The models are of adults."),
     required=False,
 )
-SEX = chosen("sex", "as the model counts it", "female", "male")
+SEX = chosen("sex", N_("as the model counts it"), "female", "male")
 LENGTH = Input(
     name=AXIAL_LENGTH.name,
     symbol=AXIAL_LENGTH.symbol,
@@ -55,10 +56,10 @@ LENGTH = Input(
     soft=AXIAL_LENGTH.soft,
     required=False,
 )
-PUPIL = chosen("pupil", "size after dilation", "large", "medium", "small")
+PUPIL = chosen("pupil", N_("size after dilation"), "large", "medium", "small")
 NUCLEUS = chosen(
     "nucleus",
-    "density of the lens; the last is brunescent, white or mature",
+    N_("density of the lens; the last is brunescent, white or mature"),
     "clear",
     "grade-1",
     "grade-2",
@@ -67,7 +68,7 @@ NUCLEUS = chosen(
 )
 SURGEON = chosen(
     "surgeon",
-    "grade of the surgeon, as the model counts it",
+    N_("grade of the surgeon, as the model counts it"),
     "consultant",
     "associate-specialist",
     "staff-grade",
@@ -76,26 +77,26 @@ SURGEON = chosen(
     "senior-house-officer",
 )
 
-GLAUCOMA = asked("glaucoma", "glaucoma")
-RETINOPATHY = asked("diabetic-retinopathy", "diabetic retinopathy")
-NO_VIEW = asked("no-fundal-view", "no view of the fundus, or vitreous opacity")
-PSEUDOEXFOLIATION = asked("pseudoexfoliation", "pseudoexfoliation")
-PHACODONESIS = asked("phacodonesis", "the lens trembles")
-ALPHA_BLOCKER = asked("alpha-blocker", "doxazosin; often widened to any alpha-blocker")
-CANNOT_LIE_FLAT = asked("cannot-lie-flat", "cannot lie flat")
+GLAUCOMA = asked("glaucoma", N_("glaucoma"))
+RETINOPATHY = asked("diabetic-retinopathy", N_("diabetic retinopathy"))
+NO_VIEW = asked("no-fundal-view", N_("no view of the fundus, or vitreous opacity"))
+PSEUDOEXFOLIATION = asked("pseudoexfoliation", N_("pseudoexfoliation"))
+PHACODONESIS = asked("phacodonesis", N_("the lens trembles"))
+ALPHA_BLOCKER = asked("alpha-blocker", N_("doxazosin; often widened to any alpha-blocker"))
+CANNOT_LIE_FLAT = asked("cannot-lie-flat", N_("cannot lie flat"))
 
-PREVIOUS_VITRECTOMY = asked("previous-vitrectomy", "vitrectomy before")
-CORNEAL_SCAR = asked("corneal-scar", "corneal scarring")
-TINY_PUPIL = asked("pupil-below-3mm", "pupil below 3 mm")
-SHALLOW = asked("shallow-chamber", "anterior chamber below 2.5 mm")
-AMETROPIA = asked("ametropia-above-6", "ametropia above 6 D")
-PLAQUE = asked("capsule-plaque", "posterior capsule plaque")
-POLAR = asked("posterior-polar", "posterior polar cataract")
-OTHER_RISK = asked("other-risk", "another risk in the surgeon's judgement")
-ANXIETY = asked("severe-anxiety", "severe anxiety")
-TREMOR = asked("head-tremor", "head tremor")
-CLOSURE = asked("previous-angle-closure", "angle closure before")
-FELLOW = asked("fellow-eye-complication", "complication in the fellow eye")
+PREVIOUS_VITRECTOMY = asked("previous-vitrectomy", N_("vitrectomy before"))
+CORNEAL_SCAR = asked("corneal-scar", N_("corneal scarring"))
+TINY_PUPIL = asked("pupil-below-3mm", N_("pupil below 3 mm"))
+SHALLOW = asked("shallow-chamber", N_("anterior chamber below 2.5 mm"))
+AMETROPIA = asked("ametropia-above-6", N_("ametropia above 6 D"))
+PLAQUE = asked("capsule-plaque", N_("posterior capsule plaque"))
+POLAR = asked("posterior-polar", N_("posterior polar cataract"))
+OTHER_RISK = asked("other-risk", N_("another risk in the surgeon's judgement"))
+ANXIETY = asked("severe-anxiety", N_("severe anxiety"))
+TREMOR = asked("head-tremor", N_("head tremor"))
+CLOSURE = asked("previous-angle-closure", N_("angle closure before"))
+FELLOW = asked("fellow-eye-complication", N_("complication in the fellow eye"))
 
 OF_ODDS = (
     AGE,

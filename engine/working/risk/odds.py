@@ -6,9 +6,12 @@ which copies of the table differ.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.form import UNKNOWN
 from chamberwise.engine.working.given import Given
 from chamberwise.engine.working.risk import factors
@@ -39,6 +42,7 @@ class Ratio:
     """A factor's lowest and highest odds ratio; the same where it is known."""
 
     symbol: str
+    name: str
     title: str
     low: Decimal
     high: Decimal
@@ -49,13 +53,13 @@ def ratios(given: Given) -> tuple[Ratio, ...]:
     """Return the ratio of every factor of the model."""
     return (
         _age(given),
-        _of("sex", "sex", given.word("sex"), {"female": "1", "male": "1.28"}),
+        _of("sex", _("sex"), given.word("sex"), {"female": "1", "male": "1.28"}),
         _yes("glaucoma", factors.GLAUCOMA.name, given, "1.3"),
         _yes("retinopathy", factors.RETINOPATHY.name, given, "1.63"),
         _dense(given),
         _yes("view", factors.NO_VIEW.name, given, "2.46"),
         _exfoliation(given),
-        _of("pupil", "pupil", given.word("pupil"), PUPILS),
+        _of("pupil", _("pupil"), given.word("pupil"), PUPILS),
         _long(given),
         _yes("alpha", factors.ALPHA_BLOCKER.name, given, "1.51"),
         _yes("flat", factors.CANNOT_LIE_FLAT.name, given, "1.27"),
@@ -69,20 +73,26 @@ def chance(sheet: Sheet, found: tuple[Ratio, ...], *, high: bool, baseline: str)
         sheet.take(each.symbol, each.high if high else each.low)
     sheet.take("p0", baseline)
     product = " * ".join(each.symbol for each in found)
-    sheet.work("OR", "ratios multiplied", product, places=4)
-    sheet.work("odds", "odds: the ratio times the odds of the reference", "OR * p0 / (1 - p0)")
-    return sheet.work("p", "chance from the odds", "100 * odds / (1 + odds)", "%", 4)
+    sheet.work("OR", _("ratios multiplied"), product, places=4)
+    sheet.work("odds", _("odds: the ratio times the odds of the reference"), "OR * p0 / (1 - p0)")
+    return sheet.work("p", _("chance from the odds"), "100 * odds / (1 + odds)", "%", 4)
 
 
-def _ratio(symbol: str, title: str, *values: str, unknown: bool = False) -> Ratio:
+def _known(symbol: str, name: str, said: str, *values: str) -> Ratio:
     numbers = tuple(map(Decimal, values))
-    return Ratio(symbol, title, min(numbers), max(numbers), unknown)
+    return Ratio(symbol, name, f"{name}: {said}", min(numbers), max(numbers))
 
 
-def _of(symbol: str, title: str, said: str, levels: dict[str, str]) -> Ratio:
+def _unknown(symbol: str, name: str, values: Iterable[str]) -> Ratio:
+    numbers = tuple(map(Decimal, values))
+    title = _("{factor}: unknown").format(factor=name)
+    return Ratio(symbol, name, title, min(numbers), max(numbers), unknown=True)
+
+
+def _of(symbol: str, name: str, said: str, levels: dict[str, str]) -> Ratio:
     if said in levels:
-        return _ratio(symbol, f"{title}: {said}", levels[said])
-    return _ratio(symbol, f"{title}: unknown", *levels.values(), unknown=True)
+        return _known(symbol, name, said, levels[said])
+    return _unknown(symbol, name, levels.values())
 
 
 def _yes(symbol: str, name: str, given: Given, ratio: str) -> Ratio:
@@ -91,35 +101,35 @@ def _yes(symbol: str, name: str, given: Given, ratio: str) -> Ratio:
 
 def _age(given: Given) -> Ratio:
     if "age" not in given:
-        return _ratio("age", "age: unknown", *(ratio for _, ratio in AGES), unknown=True)
+        return _unknown("age", _("age"), (ratio for _below, ratio in AGES))
     age = given.number("age")
     ratio = next(ratio for below, ratio in AGES if age < below)
-    return _ratio("age", f"age: {age}", ratio)
+    return _known("age", _("age"), decimal(str(age)), ratio)
 
 
 def _dense(given: Given) -> Ratio:
     said = given.word("nucleus")
     word = UNKNOWN if said == UNKNOWN else YES if said == "brunescent-or-white" else NO
-    return _of("dense", "brunescent or white", word, {NO: "1", YES: "2.99"})
+    return _of("dense", _("brunescent or white"), word, {NO: "1", YES: "2.99"})
 
 
 def _exfoliation(given: Given) -> Ratio:
     """Either of the two counts, once; both have to be excluded."""
     said = (given.word("pseudoexfoliation"), given.word("phacodonesis"))
     word = YES if YES in said else UNKNOWN if UNKNOWN in said else NO
-    return _of("pxf", "pseudoexfoliation or phacodonesis", word, {NO: "1", YES: "2.92"})
+    return _of("pxf", _("pseudoexfoliation or phacodonesis"), word, {NO: "1", YES: "2.92"})
 
 
 def _long(given: Given) -> Ratio:
     word = UNKNOWN
     if "axial-length" in given:
         word = YES if given.number("axial-length") >= LONG else NO
-    return _of("long", "26 mm or longer", word, {NO: "1", YES: "1.47"})
+    return _of("long", _("26 mm or longer"), word, {NO: "1", YES: "1.47"})
 
 
 def _grade(given: Given) -> Ratio:
     said = given.word("surgeon")
     if said in GRADES:
-        return _ratio("grade", f"surgeon: {said}", *GRADES[said])
-    every = [ratio for several in GRADES.values() for ratio in several]
-    return _ratio("grade", "surgeon: unknown", *every, unknown=True)
+        return _known("grade", _("surgeon"), said, *GRADES[said])
+    every = (ratio for several in GRADES.values() for ratio in several)
+    return _unknown("grade", _("surgeon"), every)

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.form import UNKNOWN
 from chamberwise.engine.working.given import Given
 from chamberwise.engine.working.risk import factors
@@ -27,7 +28,11 @@ class Points:
     @property
     def told(self) -> str:
         """The points in words."""
-        return f"{self.low}" if self.low == self.high else f"{self.low} to {self.high}"
+        return (
+            f"{self.low}"
+            if self.low == self.high
+            else _("{low} to {high}").format(low=self.low, high=self.high)
+        )
 
 
 @dataclass(frozen=True, slots=True)
