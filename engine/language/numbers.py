@@ -30,3 +30,16 @@ def day_in_words(day: date) -> str:
     from babel.dates import format_date
 
     return format_date(day, "EEE d. MMM y", spoken().code)
+
+
+def thousands(number: int) -> str:
+    """Return a whole number with its thousands grouped as the language groups them.
+
+    >>> thousands(12345)
+    '12,345'
+    """
+    if spoken() is ENGLISH:
+        return f"{number:,}"
+    from babel.numbers import format_decimal
+
+    return format_decimal(number, locale=spoken().code)

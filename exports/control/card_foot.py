@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import FOLLOW, Control
 from chamberwise.exports.control.lines import exceptions
 from chamberwise.exports.paper.inks import Ink
@@ -40,9 +41,13 @@ def _runs(control: Control, far: str, between: str) -> tuple[Run, ...]:
     marks = " ".join(f"{mark.partition(':')[0]}." for mark in control.marks)
     said = between.join(
         each
-        for each in (f" Edition\u00a0{control.edition}.", f"Stamp\u00a0{control.code}.", far)
+        for each in (
+            _(" Edition\u00a0{edition}.").format(edition=control.edition),
+            _("Stamp\u00a0{code}.").format(code=control.code),
+            far,
+        )
         if each
     )
     head = (Run(f"{marks}{between}", Weight.BOLD),) if marks else ()
     off = exceptions(control)
-    return (*head, Run(FOLLOW, Weight.BOLD), Run(said), *((Run(between), *off) if off else ()))
+    return (*head, Run(_(FOLLOW), Weight.BOLD), Run(said), *((Run(between), *off) if off else ()))

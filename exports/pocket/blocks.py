@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.flow.block import Block, Group, Panel, plain
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Role, Run, Style, Weight
@@ -42,10 +43,10 @@ def decision_groups(decisions: Iterable[Decision]) -> list[Group]:
 
 def call_groups(phones: Iterable[tuple[str, str]]) -> list[Group]:
     """Return who is called, each with the number, or with a place for it."""
-    several = tuple(phones) or (("Help", ""),)
+    several = tuple(phones) or ((_("Help"), ""),)
     blocks = [_call(*each) for each in several]
-    if not all(number for _, number in several):
-        unset = Block(plain("Numbers NOT SET LOCALLY: write them in."), REMARK, Role.NOTE)
+    if not all(number for _call_title, number in several):
+        unset = Block(plain(_("Numbers NOT SET LOCALLY: write them in.")), REMARK, Role.NOTE)
         blocks.insert(0, unset)
     return [Group(tuple(blocks), 2.6)]
 
@@ -68,8 +69,12 @@ def remark(text: str) -> Group:
 
 def due_group(review_by: str) -> Group:
     """Return the dates: until when the content holds, and when its owner rehearses again."""
-    due = Block(plain("I rehearse again by"), BODY, to_write=True)
-    until = Block(plain(f"Content to be reviewed by {_held(review_by)}."), BODY, before=1.0)
+    due = Block(plain(_("I rehearse again by")), BODY, to_write=True)
+    until = Block(
+        plain(_("Content to be reviewed by {day}.").format(day=_held(review_by))),
+        BODY,
+        before=1.0,
+    )
     return Group((due, until), 0.0)
 
 

@@ -6,9 +6,11 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from importlib.resources import files
 
+from chamberwise.engine.language.texts import N_
+
 REVIEW_AFTER = timedelta(days=182)
-SUMMARY = "For whom and when this pathway is used, in one or two sentences."
-AUTHOR = "Education lead"
+SUMMARY = N_("For whom and when this pathway is used, in one or two sentences.")
+AUTHOR = N_("Education lead")
 
 
 @dataclass(frozen=True, slots=True)
