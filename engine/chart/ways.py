@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
+from itertools import chain, repeat
 
 from chamberwise.engine.chart.labels import AND, either, lowered, small
 from chamberwise.engine.model.condition import Condition
@@ -75,24 +76,56 @@ def _all(
         heads.setdefault(target, []).append(label)
     for target, labels in heads.items():
         way = followed(pathway, labels, target, rows)
-        yield from _forked(library, pathway, way, rows) or (way,)
+        yield from _forked(library, pathway, step, way, rows) or (way,)
 
 
 def _forked(
-    library: Library, pathway: Pathway, way: Way, rows: frozenset[StepId]
+    library: Library, pathway: Pathway, start: StepId, way: Way, rows: frozenset[StepId]
 ) -> tuple[Way, ...]:
-    """Return the ways behind a silent fork that is not on the chart, if each of them ends here."""
+    """Return the ways behind a silent fork that is not on the chart, if each of them ends here.
+
+    What decides there is named, unless the step that the ways start from speaks of it already.
+    """
     step = pathway.steps[way.step]
     if way.ends is not Ends.OFF_CHART or way.done or not isinstance(step, Branch) or step.bound:
         return ()
     found = []
-    for label, target in _arrows(library, pathway, step):
+    names = chain(_decided_by(library, pathway, pathway.steps[start], step), repeat(""))
+    for (label, target), name in zip(_arrows(library, pathway, step), names, strict=False):
         onward = followed(pathway, [label], target, rows)
         if onward.ends is Ends.OFF_CHART:
             return ()
-        said = f"{either(way.labels)}: {small(label)}" if way.labels else label
+        said = _said_behind(either(way.labels), name, label)
         found.append(Way((said,), onward.done, onward.ends, onward.step))
     return tuple(found)
+
+
+def _decided_by(library: Library, pathway: Pathway, start: Step, fork: Branch) -> Iterator[str]:
+    """Yield for each row of a fork the title of what decides first; nothing if it was named."""
+    match start:
+        case Question():
+            named = {start.ask}
+        case Branch():
+            named = {name for row in start.rows for name, _ in row.when.terms}
+        case _:
+            named = set()
+    findings = library.words(pathway.id).findings
+    for row in fork.rows:
+        first = next((name for name, _ in row.when.terms), None)
+        yield "" if first is None or first in named else findings[first].title
+
+
+def _said_behind(label: str, name: str, onward: str) -> str:
+    """Return the words of a way behind a fork.
+
+    >>> _said_behind("Cannot tell", "Lens in the eye", "No lens")
+    'Cannot tell, with lens in the eye: no lens'
+    >>> _said_behind("After 3 rounds", "", "Otherwise")
+    'After 3 rounds: otherwise'
+    """
+    if not name:
+        return f"{label}: {small(onward)}" if label else onward
+    return f"{label}, with {small(name)}: {small(onward)}" if label else f"{name}: {small(onward)}"
 
 
 def followed(

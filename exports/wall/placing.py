@@ -29,6 +29,7 @@ WORDS = (
     N_("Who to call"),
     N_("Nobody is named"),
     N_("Safety notes"),
+    N_("Where it lies"),
     N_("FIRST"),
     N_("Use when: "),
     N_("Phone, {unset}:"),
@@ -124,7 +125,8 @@ def _arranged(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:
 def texts(content: Wall) -> Iterator[str]:
     """Yield all that the chart says, for a guess to meet."""
     yield from (content.title, content.use_when, *content.calls, *content.numbers, *map(_, WORDS))
-    yield str(content.more_notes)
+    yield from (str(content.more_notes), content.unit)
+    yield from (f"{each.item}: {each.told}." for each in content.places)
     for first in content.first:
         yield from (first.headline, *first.choices)
         yield from (f"{task.who}: {task.text}" for task in first.lines)

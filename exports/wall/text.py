@@ -39,6 +39,10 @@ def _lines(content: Wall) -> Iterator[str]:
         for call, number in content.phones
     )
     yield ""
+    if content.places:
+        yield _("Where it lies")
+        yield from (f"  {each.item}: {each.told}." for each in content.places)
+        yield ""
     yield _("Safety notes")
     yield from (f"  {told(n.signal).upper()}: {n.harm} {n.instead}" for n in content.notes)
     if content.more_notes:
