@@ -81,6 +81,7 @@ DRILL = (
     KeyAction("say", ("enter",), "Enter", "say it", "say what is typed"),
     KeyAction("ladder", ("f1",), "F1", "help me", "a nudge, then a menu, then the answer; ? too"),
     KeyAction("back", ("f2",), "F2", "back", "rehearsals only: take the last thing back", spare=1),
+    KeyAction("mark", ("f4",), "F4", "how sure", "mark the line: sure, likely, a guess", spare=1),
     KeyAction("page_up", ("pageup",), "PgUp", "read back", "what was said before", spare=2),
     KeyAction("page_down", ("pagedown",), "PgDn", "read on", "down to the newest", False),
     KeyAction("keys", ("f3",), "F3", "keys", "this page"),

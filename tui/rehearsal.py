@@ -37,6 +37,7 @@ from chamberwise.engine.drill.taking import (
     take,
     tick,
 )
+from chamberwise.engine.drill.wording.marks import unmarked
 from chamberwise.engine.drill.wording.phrasebook import Target
 from chamberwise.engine.store.drill_file import append_entries
 from chamberwise.engine.store.journal_file import InUseError, writing
@@ -58,7 +59,7 @@ MENU = "One of these is due. Type its number, or say it in your own words:"
 VALID = (
     ("your own words", "what you do, what you look at, or what you say aloud"),
     ("?", "help: first a nudge, then a menu, then the answer; the record says how much"),
-    ("! ~ ?", "at the end of a line: sure, likely, a guess"),
+    ("/sure /likely /guess", "at the end of a line: how sure you are; F4 on the screen"),
     ("back", "rehearsals only: take the last thing back"),
     ("again", "what was last seen"),
     ("end", "end the drill here"),
@@ -159,8 +160,10 @@ class Rehearsal:
     def _heard(self, text: str, typed: Typed) -> list[Part]:
         if not text:
             return []
-        if text.isdigit():
-            return self._picked(int(text), typed) if self.options else [Part(NO_CHOICE)]
+        number, certainty = unmarked(text)
+        if number.isdigit():
+            typed = replace(typed, certainty=certainty)
+            return self._picked(int(number), typed) if self.options else [Part(NO_CHOICE)]
         match text.casefold():
             case "?" | "help":
                 return self._help()
@@ -197,7 +200,8 @@ class Rehearsal:
             return self._taken(not_meant(self.drill, meant or typed)) if meant else []
         option = options[number - 1]
         if meant is not None and option.target is not None:
-            settled = replace(meant, at=typed.at)
+            certainty = typed.certainty or unmarked(meant.text)[1]
+            settled = replace(meant, at=typed.at, certainty=certainty)
             return self._taken(choose(self.drill, option.target, settled), settled)
         picked = replace(typed, text=option.text, level=Level.MENU)
         if option.target is not None:

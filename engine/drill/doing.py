@@ -78,6 +78,16 @@ def what_is_seen(scenario: Scenario, standing: Standing, finding: FindingId) -> 
     return standing.truth.get(finding)
 
 
+def sign_of(scenario: Scenario, standing: Standing, finding: FindingId, saw: ValueId) -> str:
+    """Return how a value looks to somebody who sees it now."""
+    for seen in scenario.seen_as.get((finding, saw), ()):
+        done = was_done(standing, seen.unless_done, ())
+        if not done and is_true(scenario, seen.when, standing.truth):
+            return seen.shows
+    value = scenario.library.finding(standing.state.place.pathway, finding).value(saw)
+    return f"{value.sign or value.label}." if value else ""
+
+
 def due_injects(scenario: Scenario, standing: Standing, seconds: float) -> tuple[Inject, ...]:
     """Return what happens now. `seconds` count from the first cue."""
     return tuple(

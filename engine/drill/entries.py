@@ -87,6 +87,15 @@ class Recognised:
 
 
 @dataclass(frozen=True, slots=True)
+class Wondered:
+    """Somebody asked whether this is it: not said, so that nobody has been told yet."""
+
+    at: Milliseconds
+    typed: str
+    who: str
+
+
+@dataclass(frozen=True, slots=True)
 class Did:
     """An act was done, right or wrong. `typed` are the words it was taken from."""
 
@@ -193,6 +202,7 @@ Entry: TypeAlias = (
     Began
     | Cued
     | Recognised
+    | Wondered
     | Did
     | Looked
     | Helped

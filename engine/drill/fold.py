@@ -20,6 +20,7 @@ from chamberwise.engine.drill.entries import (
 from chamberwise.engine.drill.following import acts_of
 from chamberwise.engine.drill.never_right import never_right
 from chamberwise.engine.drill.playing import asked_for, begun
+from chamberwise.engine.drill.reaching import came_to
 from chamberwise.engine.drill.run import Run
 from chamberwise.engine.drill.scenario import Scenario
 from chamberwise.engine.drill.standing import Standing
@@ -85,6 +86,7 @@ def as_run(drill: Drill) -> Run:
     assert isinstance(began, Began)
     before, harms = begun(drill.scenario), drill.scenario.harms
     entries = tuple(entry for _, entry in drill.stands)
+    ended = next((each for each in entries if isinstance(each, Ended)), None)
     first_cue = next(
         (each.at for each in entries if isinstance(each, Cued) and each.is_first), None
     )
@@ -98,10 +100,11 @@ def as_run(drill: Drill) -> Run:
         book.orders,
         first_cue,
         _recognised(entries, first_cue),
-        next((each for each in entries if isinstance(each, Ended)), None),
+        ended,
         first=before.state,
         so_far=before.moments,
         at_a_glance=book.at_a_glance,
+        came_to=came_to(drill.scenario, drill.standing, ended),
         rules=never_right(drill.scenario),
         counts_as={act: harm.counts_as for act, harm in harms.items() if harm.counts_as},
         injects={each.id: each.title for each in book.injects},

@@ -6,6 +6,8 @@ The stage is drawn by published frequencies; the truth avoids what the pathway c
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
+from functools import lru_cache
 from random import Random
 
 from chamberwise.engine.drill.scenario import Scenario, is_true
@@ -19,7 +21,7 @@ from chamberwise.engine.model.drill import (
     Weights,
 )
 from chamberwise.engine.model.library import Library
-from chamberwise.engine.model.words import Act, Finding, FindingId, ValueId, Words
+from chamberwise.engine.model.words import Act, ActId, Finding, FindingId, ValueId, Words
 
 DRAWN = "drawn"
 """The name of a scenario that nobody wrote by hand."""
@@ -77,6 +79,7 @@ def generate(
     brief = _brief(book, authored, random)
     cue = random.choice(authored.cues if authored and authored.cues else opening.cues)
     injects = _injects(book, authored, random)
+    library = _called(library, opening.calls)
     for drawn in _truths(library, book, opening, settled, random):
         made = Scenario(
             name=authored.id if authored else DRAWN,
@@ -100,10 +103,23 @@ def generate(
             in_truth=truth.in_truth,
             harms=truth.harms,
             phrases=phrases,
+            seen_as=truth.seen_as,
         )
         if not _is_impossible(made):
             return made
     raise NoScenarioError(f"{TRIES} draws from `{opening.id}` gave nothing that can be.")
+
+
+@lru_cache(maxsize=16)
+def _called(library: Library, calls: tuple[tuple[ActId, str], ...]) -> Library:
+    """Return the library with acts called as they are at this stage."""
+    shared = library.shared
+    renamed = {
+        act: replace(shared.acts[act], title=title) for act, title in calls if act in shared.acts
+    }
+    if not renamed:
+        return library
+    return Library(replace(shared, acts={**shared.acts, **renamed}), library.pathways)
 
 
 def opening_of(book: DrillBook, seed: int) -> Opening:

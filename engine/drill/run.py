@@ -75,6 +75,8 @@ class Run:
     """What had happened before the drill began, as safety rules look at it."""
     at_a_glance: tuple[FindingId, ...] = ()
     """What is seen without looking, so that nobody has to look before an act."""
+    came_to: frozenset[ActId] | None = None
+    """The acts whose turn had come before the drill ended; None for every act."""
     rules: tuple[Rule, ...] = ()
     """Rules that bind drills beside the pathway's own: what is never right."""
     counts_as: Mapping[ActId, ActId] = field(default_factory=dict)

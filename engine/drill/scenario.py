@@ -9,7 +9,7 @@ from functools import cached_property
 from chamberwise.engine.meaning.condition import surely
 from chamberwise.engine.meaning.layout import layout_of
 from chamberwise.engine.model.condition import Condition
-from chamberwise.engine.model.drill import DrillBook, Harm, Inject, InTruth, Opening, Phrases
+from chamberwise.engine.model.drill import DrillBook, Harm, Inject, InTruth, Opening, Phrases, Seen
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId, StepId
 from chamberwise.engine.model.words import ActId, FindingId, ValueId
@@ -44,6 +44,7 @@ class Scenario:
     in_truth: Mapping[ActId, InTruth]
     harms: Mapping[ActId, Harm]
     phrases: Phrases = field(default_factory=Phrases)
+    seen_as: Mapping[tuple[FindingId, ValueId], tuple[Seen, ...]] = field(default_factory=dict)
 
     def turns_of(self, act: ActId) -> InTruth:
         """Return what an act does to the truth."""

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
 
-from chamberwise.engine.drill.doing import due_injects, what_is_seen
+from chamberwise.engine.drill.doing import due_injects, sign_of, what_is_seen
 from chamberwise.engine.drill.entries import (
     Certainty,
     Cued,
@@ -23,6 +23,7 @@ from chamberwise.engine.drill.entries import (
     Milliseconds,
     NotUnderstood,
     Recognised,
+    Wondered,
 )
 from chamberwise.engine.drill.fold import Drill, add
 from chamberwise.engine.drill.following import can_be_done, is_at_the_end
@@ -36,6 +37,7 @@ SECOND: Milliseconds = 1000
 NOT_DONE = "Heard what is not done. Say what you do."
 NOT_FOUND = "Not understood; it is kept for whoever looks after the words. Say it another way."
 NOTHING_SEEN = "Nothing of it can be told from here."
+ASKED = "Asked, not said: the team waits for an answer. Once you know, say what it is."
 TOO_EARLY = "Nothing shows that yet. It is written down."
 
 
@@ -71,12 +73,16 @@ def take(drill: Drill, typed: Typed) -> Taken:
     taken = Taken(drill)
     if meant.says_trigger and not is_recognised(drill):
         taken = _recognised(taken, typed)
+    wonders = meant.asks_trigger and not is_recognised(drill)
+    if wonders:
+        entry = Wondered(typed.at, typed.text, typed.who or "surgeon")
+        taken = replace(taken, drill=add(taken.drill, entry), said=(*taken.said, ASKED))
     before = [each for each in meant.first if not _was_done(taken.drill, each)]
     for target in (*before, *meant.taken):
         taken = _one(taken, target, typed)
     if meant.asked:
         return replace(taken, asked=meant.asked)
-    if meant.taken or meant.says_trigger:
+    if meant.taken or meant.says_trigger or wonders:
         return taken
     if meant.only_not_done:
         return _not_understood(taken, typed, NOT_DONE)
@@ -185,7 +191,7 @@ def _recognised(taken: Taken, typed: Typed) -> Taken:
     who = typed.who or "surgeon"
     entry = Recognised(typed.at, typed.text, who, level, typed.certainty, typed.first_key)
     early = first_cue_at(drill) is None
-    said = TOO_EARLY if early else "Recognised."
+    said = TOO_EARLY if early else f"Recognised.{_marked(typed)}"
     return replace(taken, drill=add(drill, entry), said=(*taken.said, said))
 
 
@@ -210,7 +216,7 @@ def _act(taken: Taken, target: Target, typed: Typed) -> Taken:
         typed.first_key,
     )
     drill = add(drill, entry)
-    taken = replace(taken, said=(*taken.said, f"Done: {scenario.title_of(act)}."))
+    taken = replace(taken, said=(*taken.said, f"Done: {scenario.title_of(act)}.{_marked(typed)}"))
     return _settled(_cued(taken, drill, drill.standing.cues, typed.at), typed.at)
 
 
@@ -228,9 +234,10 @@ def _look(taken: Taken, target: Target, typed: Typed) -> Taken:
         typed.first_key,
     )
     title = title_of(drill, target)
-    value = scenario.library.finding(drill.standing.state.place.pathway, finding).value(saw or "")
-    sign = f"{value.sign or value.label}." if value else NOTHING_SEEN
-    taken = replace(taken, said=(*taken.said, f"{title}."), seen=(*taken.seen, sign))
+    sign = sign_of(scenario, drill.standing, finding, saw) if saw else NOTHING_SEEN
+    taken = replace(
+        taken, said=(*taken.said, f"{title}.{_marked(typed)}"), seen=(*taken.seen, sign)
+    )
     return _settled(replace(taken, drill=add(drill, entry)), typed.at)
 
 
@@ -252,6 +259,11 @@ def _cued(taken: Taken, drill: Drill, cues: Iterable[str], at: Milliseconds) -> 
     for text in shown:
         drill = add(drill, Cued(at, text))
     return replace(taken, drill=drill, seen=(*taken.seen, *shown))
+
+
+def _marked(typed: Typed) -> str:
+    """Return how sure somebody said to be, so that no mark goes unseen."""
+    return f" Marked: {typed.certainty.name.lower()}." if typed.certainty else ""
 
 
 def _was_done(drill: Drill, target: Target) -> bool:

@@ -58,12 +58,23 @@ class Harm:
 
 
 @dataclass(frozen=True, slots=True)
+class Seen:
+    """How a value looks while something is true, and where none of some acts was done."""
+
+    shows: str
+    when: Condition = ANYTHING
+    unless_done: tuple[ActId, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class TruthBook:
     """What acts do to the truth. `acts` are those that no pathway asks for."""
 
     acts: Mapping[ActId, Act] = field(default_factory=dict)
     harms: Mapping[ActId, Harm] = field(default_factory=dict)
     in_truth: Mapping[ActId, InTruth] = field(default_factory=dict)
+    seen_as: Mapping[tuple[FindingId, ValueId], tuple[Seen, ...]] = field(default_factory=dict)
+    """By value of a finding, how it looks where its sign would not fit; the first that holds."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,6 +122,8 @@ class Opening:
     known: Settings = ()
     truth: tuple[tuple[FindingId, Weights], ...] = ()
     sources: tuple[SourceId, ...] = ()
+    calls: tuple[tuple[ActId, str], ...] = ()
+    """By act, what it is called at this stage, where its usual title would not fit."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -16,6 +16,7 @@ from chamberwise.engine.model.drill import (
     Order,
     Phrases,
     Reply,
+    Seen,
     Settings,
     Task,
     TruthBook,
@@ -43,7 +44,16 @@ def truth_book(raw: Raw) -> TruthBook:
         for name, said in wrong.items()
     }
     in_truth = {name: _in_truth(said) for name, said in raw.get("in truth", {}).items()}
-    return TruthBook(acts, harms, in_truth)
+    seen_as = {
+        (finding, value): tuple(_seen(each) for each in said if each)
+        for finding, values in raw.get("seen as", {}).items()
+        for value, said in values.items()
+    }
+    return TruthBook(acts, harms, in_truth, seen_as)
+
+
+def _seen(raw: Raw) -> Seen:
+    return Seen(raw.get("shows", ""), condition(raw.get("while")), names(raw, "unless done"))
 
 
 def _in_truth(raw: Raw) -> InTruth:
@@ -112,6 +122,7 @@ def _opening(name: str, raw: Raw) -> Opening:
         _settings(raw, "known"),
         _weights(raw, "truth"),
         names(raw, "sources"),
+        tuple(raw.get("calls", {}).items()),
     )
 
 

@@ -65,6 +65,15 @@ OTHER_ACT = Record(
     {"title": Key(TEXT, "The act in a few words", required=True), **EFFECT_KEYS},
 )
 
+SEEN = Record(
+    "how a value looks",
+    {
+        "while": Key(CONDITION, "Only while this is true"),
+        "unless done": Key(NAMES, "Not where one of these acts was done"),
+        "shows": Key(TEXT, "What is perceived", required=True),
+    },
+)
+
 TRUTH = Record(
     "what acts do to the truth",
     {
@@ -72,6 +81,10 @@ TRUTH = Record(
         "wrong acts": Key(Entries(WRONG_ACT), "Acts that are never right"),
         "other acts": Key(Entries(OTHER_ACT), "Acts that no pathway asks for, and that do no harm"),
         "in truth": Key(Entries(IN_TRUTH), "By act: what it changes", required=True),
+        "seen as": Key(
+            Entries(Entries(Items(SEEN))),
+            "By finding and value: how it looks where its sign does not fit; the first that holds",
+        ),
     },
 )
 
@@ -117,6 +130,7 @@ OPENING = Record(
         "known": Key(SETTINGS, "What the team knows from the start"),
         "truth": Key(WEIGHTS, "By finding: its values and how often"),
         "cues": Key(TEXTS, "What is perceived at first; one is drawn", required=True),
+        "calls": Key(Entries(TEXT), "By act: what it is called at this stage"),
         "sources": SOURCES,
     },
 )

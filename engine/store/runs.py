@@ -42,40 +42,20 @@ class Runs:
         """Close the store; what was written stays."""
         self._database.close()
 
-    def begin(self, began: Began) -> int:
-        """Write down that a drill began, and return the number of its run."""
-        with self._writing() as database:
-            return self._begin(database, began)
-
-    def _begin(self, database: sqlite3.Connection, began: Began) -> int:
-        made = database.execute("INSERT INTO runs (began) VALUES (?)", (moment(began.on),))
-        run = made.lastrowid
-        assert run is not None
-        database.execute("INSERT INTO events VALUES (?, 0, ?)", (run, encode(began)))
-        return run
-
-    def append(self, run: int, number: int, entry: Entry) -> None:
-        """Write down one entry, and return once it is on disk. `number` counts from 0."""
-        with self._writing() as database:
-            database.execute("INSERT INTO events VALUES (?, ?, ?)", (run, number, encode(entry)))
-
-    def record(self, run: int, remembered: Remembered) -> None:
-        """Keep what follows from a journal that is whole; a run is recorded once.
+    def keep(self, journal: Sequence[Entry], remembered: Remembered) -> int:
+        """Keep a drill that is over, journal and all, whole or not at all; return its number.
 
         Of runs that count, each critical act is due again by how it went.
         """
-        with self._writing() as database:
-            self._follow(database, run, remembered)
-
-    def keep(self, journal: Sequence[Entry], remembered: Remembered) -> int:
-        """Keep a drill that is over, journal and all, whole or not at all; return its number."""
         began = journal[0]
         assert isinstance(began, Began)
         with self._writing() as database:
-            run = self._begin(database, began)
+            made = database.execute("INSERT INTO runs (began) VALUES (?)", (moment(began.on),))
+            run = made.lastrowid
+            assert run is not None
             database.executemany(
                 "INSERT INTO events VALUES (?, ?, ?)",
-                [(run, place, encode(entry)) for place, entry in enumerate(journal) if place],
+                [(run, place, encode(entry)) for place, entry in enumerate(journal)],
             )
             self._follow(database, run, remembered)
         return run
@@ -153,13 +133,6 @@ class Runs:
             (pathway,),
         )
         return tuple((month, Result(result), many) for month, result, many in rows)
-
-    def unrecorded(self) -> tuple[int, ...]:
-        """Return the runs of which nothing but the journal is kept: they were cut off."""
-        rows = self._read(
-            "SELECT run FROM runs WHERE run NOT IN (SELECT run FROM results) ORDER BY run"
-        )
-        return tuple(run for (run,) in rows)
 
     def memories(self, pathway: str) -> tuple[Memory, ...]:
         """Return what is remembered of a pathway's critical acts."""

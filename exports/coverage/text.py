@@ -6,6 +6,7 @@ from collections.abc import Collection, Iterator
 from textwrap import wrap
 
 from chamberwise.engine.drill.coverage.guide import Answer
+from chamberwise.engine.drill.coverage.loops import Loops
 from chamberwise.engine.drill.coverage.plan import Plan, Planned
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import Question
@@ -16,15 +17,20 @@ MOST_NAMED = 6
 STANDING = "Rehearsal and teaching only, never live care. Follow local protocol."
 
 
-def plan_text(library: Library, of: Plan, met: Collection[Answer] = ()) -> str:
+def plan_text(
+    library: Library, of: Plan, met: Collection[Answer] = (), round_loops: Loops | None = None
+) -> str:
     """Return the plan as text; drills that show nothing new to somebody come without detail.
 
-    `met` are the answers that somebody has come by already.
+    `met` are the answers that somebody has come by already, `round_loops` says how far the drills
+    go round the loops of the pathway.
     """
-    return "\n".join([*_lines(library, of, met), "", STANDING, ""])
+    return "\n".join([*_lines(library, of, met, round_loops), "", STANDING, ""])
 
 
-def _lines(library: Library, of: Plan, met: Collection[Answer]) -> Iterator[str]:
+def _lines(
+    library: Library, of: Plan, met: Collection[Answer], round_loops: Loops | None
+) -> Iterator[str]:
     yield from _wrapped(f"Drills that cover: {pathway_title(library, of.pathway)}")
     answers = f"{of.answers - len(of.never)} of {of.answers} answers"
     rules = f"{of.rules - len(of.never_arise)} of {of.rules} safety rules"
@@ -36,6 +42,7 @@ def _lines(library: Library, of: Plan, met: Collection[Answer]) -> Iterator[str]
         )
     elif of.drills:
         yield "With fewer it cannot be done."
+    yield from _loops(round_loops)
     if met:
         every = {answer for drill in of.drills for answer in drill.answers}
         yield from _wrapped(f"Met so far: {len(every & set(met))} of {len(every)} answers.")
@@ -48,6 +55,17 @@ def _lines(library: Library, of: Plan, met: Collection[Answer]) -> Iterator[str]
     if of.never_arise:
         yield from ("", "RULES THAT NO DRILL OF THIS PLAN SETS OFF")
         yield from _wrapped(", ".join(of.never_arise), "  ")
+
+
+def _loops(of: Loops | None) -> Iterator[str]:
+    if of is None or not of.rings:
+        return
+    yield from _wrapped(
+        f"Loops: of {of.rings} rings of steps these drills go round {of.walked}, "
+        f"{of.walked_again} of them twice running, and past the others. A stronger aim, which "
+        f"they were not chosen for: of {of.ways:,} ways through loops (prime paths) they go "
+        f"{of.ways_walked:,}. Not all of these can really happen."
+    )
 
 
 def _drill(library: Library, number: int, drill: Planned, met: Collection[Answer]) -> Iterator[str]:

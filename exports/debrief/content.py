@@ -40,6 +40,10 @@ class FirstDeparture:
     sources: tuple[str, ...]
 
 
+FIRST_THAT_MATTERS = "First departure that matters"
+FIRST_LESSER = "First departure, a lesser one"
+
+
 @dataclass(frozen=True, slots=True)
 class LoopRow:
     """One request, of whom, and when it was read back and reported done, `not` where it was not."""
@@ -73,8 +77,12 @@ class DebriefContent:
     rows: tuple[RoleRow, ...]
     silences: tuple[str, ...]
     first_departure: FirstDeparture | None
+    first_title: str
+    """Whether the first departure told is one that matters, as a heading."""
     departures: tuple[str, ...]
-    """Those after the first."""
+    """The others that matter."""
+    lesser: tuple[str, ...]
+    """Those that are neither of a critical act nor of a grave rule."""
     chain: tuple[str, ...]
     loops: tuple[LoopRow, ...]
     figures: tuple[Figure, ...]

@@ -12,6 +12,8 @@ from chamberwise.engine.drill.measures.loops import Loop
 from chamberwise.engine.model.library import Library
 from chamberwise.exports.control.content import day
 from chamberwise.exports.debrief.content import (
+    FIRST_LESSER,
+    FIRST_THAT_MATTERS,
     DebriefContent,
     FirstDeparture,
     LoopRow,
@@ -40,7 +42,8 @@ def debrief_content(library: Library, of: Debrief) -> DebriefContent:
     """Return the content of a debrief."""
     run, measured = of.measured.run, of.measured
     words = Wording(library, run.began.pathway)
-    later = [each for each in measured.departures if not each.is_harmless][1:]
+    first = of.first_departure
+    later = [each for each in measured.departures if not each.is_harmless and each is not first]
     return DebriefContent(
         title=library.pathways[run.began.pathway].title,
         head=tuple(_head(library, of)),
@@ -56,10 +59,12 @@ def debrief_content(library: Library, of: Debrief) -> DebriefContent:
         ),
         silences=tuple(f"{clock(each.since)} to {clock(each.until)}" for each in of.silences),
         first_departure=_first(of, words),
-        departures=tuple(words.departure(each) for each in later),
+        first_title=FIRST_THAT_MATTERS if first and first.matters else FIRST_LESSER,
+        departures=tuple(words.departure(each) for each in later if each.matters),
+        lesser=tuple(words.departure(each) for each in later if not each.matters),
         chain=tuple(_chain(of, words)),
         loops=tuple(_loop(each, words) for each in measured.loops),
-        figures=tuple(figures(measured)),
+        figures=tuple(figures(measured, words)),
         questions=questions(of, words),
         system=tuple(_system(of)),
         take_away=_take_away(of, words),
@@ -97,10 +102,12 @@ def _timed(said: Said, words: Wording) -> str:
 
 def _talking(of: Debrief, words: Wording) -> Iterator[str]:
     talking = of.talking
-    if talking.harm:
+    if talking.harm and talking.harm_leads:
         yield words.harm(talking.harm)
     if talking.departure:
         yield words.departure(talking.departure)
+    if talking.harm and not talking.harm_leads:
+        yield words.harm(talking.harm)
     if talking.best and talking.best.done:
         took = f", {seconds(talking.best.duration)}" if talking.best.duration else ""
         yield f"Well done: {lowered(words.act(talking.best.critical.act))}, unaided{took}"
@@ -150,7 +157,7 @@ def _system(of: Debrief) -> Iterator[str]:
 
 def _take_away(of: Debrief, words: Wording) -> str:
     talking, gates_found = of.talking, of.measured.gates
-    if talking.harm:
+    if talking.harm and talking.harm_leads:
         return talking.harm.broken[0].rule.instead
     if gates_found.left_out:
         left = gates_found.left_out[0].critical

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.drill.entries import Wondered
 from chamberwise.engine.drill.measures.loops import closure
 from chamberwise.engine.drill.measures.measured import Measured
 from chamberwise.engine.drill.measures.omissions import omission
@@ -11,22 +12,37 @@ from chamberwise.engine.drill.measures.prompting import dependence
 from chamberwise.engine.drill.measures.proportion import Share
 from chamberwise.engine.drill.measures.surviving import Duration
 from chamberwise.exports.debrief.content import Figure
+from chamberwise.exports.debrief.wording import Wording, lowered
 
 
-def figures(of: Measured) -> Iterator[Figure]:
+def figures(of: Measured, words: Wording) -> Iterator[Figure]:
     """Yield what a run shows; what does not apply is left out."""
     if of.recognition is not None:
-        yield Figure("Cue to saying what it is", seconds(of.recognition))
+        yield Figure("Cue to saying what it is", f"{seconds(of.recognition)}{_asked(of)}")
     yield from _share("Critical acts left out", omission(of.acts))
     kept, broken = len(of.orders.kept), len(of.orders.broken)
-    yield from _share("Orders broken", Share(broken, kept + broken))
+    pairs = "; ".join(
+        f"“{lowered(words.act(order.first))}” belongs before “{lowered(words.act(order.then))}”"
+        for order, _ in of.orders.broken
+    )
+    yield from _share("Orders broken", Share(broken, kept + broken), pairs)
     yield from _share("Critical acts chosen from a menu or told", dependence(of.acts))
     yield from _share("Requests read back and reported done", closure(of.loops))
 
 
-def _share(what: str, share: Share) -> Iterator[Figure]:
+def _asked(of: Measured) -> str:
+    """Return when it was first only asked, if it was before it was said."""
+    run, said = of.run, of.run.recognised
+    asked = [each.at for each in run.entries if isinstance(each, Wondered)]
+    first = min((at for at in asked if said is None or at < said.at), default=None)
+    if first is None or run.first_cue is None or first < run.first_cue:
+        return ""
+    return f" (asked at {(first - run.first_cue) / 1000:.0f} s, which told nobody)"
+
+
+def _share(what: str, share: Share, which: str = "") -> Iterator[Figure]:
     if share.of:
-        yield Figure(what, counted(share))
+        yield Figure(what, f"{counted(share)}: {which}" if which else counted(share))
 
 
 def counted(share: Share) -> str:

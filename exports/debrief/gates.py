@@ -6,7 +6,7 @@ from chamberwise.engine.drill.measures.measured import Measured
 from chamberwise.engine.drill.measures.times import Timed
 from chamberwise.exports.debrief.content import Gate
 from chamberwise.exports.debrief.figures import seconds
-from chamberwise.exports.debrief.wording import HELP, Wording
+from chamberwise.exports.debrief.wording import HELP, Wording, lowered
 
 OPEN, SHUT, AJAR = "open", "not yet", "late"
 NO_TIMES = "The drill was interrupted: its times say nothing."
@@ -19,7 +19,9 @@ def gates(of: Measured, words: Wording) -> tuple[Gate, ...]:
     missed = tuple(f"Left out: {words.act(each.critical.act)}" for each in found.left_out)
     helped = tuple(_helped(each, words) for each in found.prompted)
     first = Gate("A", "No harmful act", SHUT if harm else OPEN, harm)
-    critical = (*missed, *helped)
+    unseen = "; ".join(lowered(words.act(each.critical.act)) for each in found.not_reached)
+    ended = (f"Not reached before the end, so neither done nor missed: {unseen}",)
+    critical = (*missed, *helped, *(ended if unseen else ()))
     second = Gate(
         "B",
         "Every critical act, recalled or after a nudge",

@@ -70,16 +70,16 @@ def _first(of: DebriefContent) -> Iterator[Section]:
             [_item(each, f"{number}.") for number, each in enumerate(of.talking, 1)],
         )
     if of.first_departure:
-        yield "First departure from the pathway", list(_departure(of.first_departure))
+        yield of.first_title, list(_departure(of.first_departure))
     if of.chain:
         yield "What came of it", _listed(of.chain)
 
 
 def _then(of: DebriefContent, most: int) -> Iterator[Section]:
     if of.departures:
-        left = len(of.departures) - most
-        more = (f"and {left} more",) if left > 0 else ()
-        yield "Further departures", _listed((*of.departures[:most], *more))
+        yield "Further departures that matter", _some(of.departures, most)
+    if of.lesser:
+        yield "Lesser departures", _some(of.lesser, most)
     yield "Timeline, by role", [*(_row(each, most) for each in of.rows), *_silent(of)]
     if of.loops:
         told = [
@@ -155,6 +155,11 @@ def _silent(of: DebriefContent) -> list[Block]:
 
 def _listed(said: Iterator[str] | Sequence[str]) -> list[Block]:
     return [_item(each, "•") for each in said]
+
+
+def _some(said: Sequence[str], most: int) -> list[Block]:
+    left = len(said) - most
+    return _listed((*said[:most], *((f"and {left} more",) if left > 0 else ())))
 
 
 def _item(text: str, lead: str, *, to_write: bool = False) -> Block:

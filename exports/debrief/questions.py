@@ -25,7 +25,8 @@ KEEP = "What did you rely on that another team could take over?"
 
 def questions(of: Debrief, words: Wording) -> tuple[str, str]:
     """Return both questions: about the first thing to talk about, and about what held it up."""
-    found = [each for each in (_of_harm(of, words), _of_departure(of, words)) if each]
+    both = [_of_harm(of, words), _of_departure(of, words)]
+    found = [each for each in (both if of.talking.harm_leads else both[::-1]) if each]
     found += [each for each in (_of_time(of, words), _of_silence(of)) if each]
     first, second = [*found, QUIET, KEEP][:2]
     return first, second

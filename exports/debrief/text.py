@@ -45,12 +45,7 @@ def _front(of: DebriefContent) -> Iterator[str]:
 
 
 def _middle(of: DebriefContent) -> Iterator[str]:
-    if of.first_departure:
-        yield from ("", "FIRST DEPARTURE FROM THE PATHWAY")
-        yield from _first(of.first_departure)
-    if of.departures:
-        yield from ("", "FURTHER DEPARTURES")
-        yield from _listed(of.departures)
+    yield from _departures(of)
     if of.chain:
         yield from ("", "WHAT CAME OF IT")
         yield from _listed(of.chain)
@@ -67,6 +62,18 @@ def _middle(of: DebriefContent) -> Iterator[str]:
         yield from ("", "FIGURES OF THIS ONE RUN")
         for figure in of.figures:
             yield from _wrapped(f"{figure.what}: {figure.told}", "  ")
+
+
+def _departures(of: DebriefContent) -> Iterator[str]:
+    if of.first_departure:
+        yield from ("", of.first_title.upper())
+        yield from _first(of.first_departure)
+    if of.departures:
+        yield from ("", "FURTHER DEPARTURES THAT MATTER")
+        yield from _listed(of.departures)
+    if of.lesser:
+        yield from ("", "LESSER DEPARTURES")
+        yield from _listed(of.lesser)
 
 
 def _back(of: DebriefContent) -> Iterator[str]:

@@ -16,6 +16,7 @@ from chamberwise.engine.drill.entries import (
     Milliseconds,
     ReadBack,
     Recognised,
+    Wondered,
 )
 from chamberwise.engine.drill.measures.harm import Broken, Harmful
 from chamberwise.engine.drill.run import Event
@@ -63,10 +64,10 @@ class Wording:
         return finding_title(self.library.words(self.pathway), finding)
 
     def look(self, finding: FindingId, saw: ValueId | None) -> str:
-        """Return a look with the sign that was shown."""
+        """Return a look with what was seen, by its label."""
         known = self.library.words(self.pathway).findings.get(finding)
         value = known.value(saw or "") if known else None
-        shown = value.sign or value.label if value else "it could not be told"
+        shown = value.label if value else "it could not be told"
         return f"Look: {lowered(self.finding(finding))} ({lowered(shown)})"
 
     def event(self, event: Event) -> str:
@@ -85,6 +86,8 @@ class Wording:
                 told = self.look(said.finding, said.saw)
             case Recognised():
                 told = f"Said aloud: “{said.typed}”" if said.typed else "Said what it is"
+            case Wondered():
+                told = f"Asked, not said: “{said.typed}”"
             case Asked():
                 told = f"Asked {self.duty(said.of)}: {said.request}"
             case ReadBack():

@@ -30,9 +30,7 @@ def home(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 def keep(*left_out: str) -> None:
     runs = Runs(runs_path())
     began = Began(datetime(2026, 11, 25, tzinfo=UTC), "s", 1, RUPTURE, "0.1", "d", Mode.RUN)
-    number = runs.begin(began)
-    runs.append(number, 1, NotUnderstood(5, "put the thing in"))
-    runs.record(number, remembered(*left_out))
+    runs.keep([began, NotUnderstood(5, "put the thing in")], remembered(*left_out))
     runs.close()
 
 

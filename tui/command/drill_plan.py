@@ -24,13 +24,18 @@ TRIES = 1_000
 
 def show_plan(loaded: Loaded, pathway: str) -> int:
     """Print the fewest drills found that walk every answer of a pathway."""
+    from chamberwise.engine.drill.coverage.loops import loops
     from chamberwise.engine.drill.coverage.plan import plan
+    from chamberwise.engine.drill.coverage.replaying import steps_of
     from chamberwise.engine.store.home import runs_path
     from chamberwise.exports.coverage.text import plan_text
 
     with _runs(runs_path()) as runs:
         met = runs.met(pathway) if runs else frozenset()
-    product(plan_text(loaded.library, plan(loaded.library, pathway), met).rstrip("\n"))
+    library = loaded.library
+    found = plan(library, pathway)
+    walks = [steps_of(library, pathway, drill.answers) for drill in found.drills]
+    product(plan_text(library, found, met, loops(library, walks)).rstrip("\n"))
     return Status.CLEAN
 
 

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from chamberwise.engine.drill.entries import Milliseconds
 from chamberwise.engine.drill.taking import ends_at
+from chamberwise.engine.drill.wording.marks import marked_next
 from chamberwise.tui.actions import DRILL, footer, help_parts
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.present.drill_pages import clock_text, opening
@@ -109,6 +110,11 @@ class DrillScreen(Screen[None]):
     def action_back(self) -> None:
         """Take the last thing back, in a rehearsal."""
         self._say(self.rehearsal.hear("back"))
+
+    def action_mark(self) -> None:
+        """Say at the end of the line how sure somebody is; once more, and it says another."""
+        self.field.value = marked_next(self.field.value)
+        self.field.cursor_position = len(self.field.value)
 
     def action_page_up(self) -> None:
         """Read what was said before."""

@@ -54,6 +54,8 @@ class Departure:
     then: Event | None
     is_harmless: bool = False
     """Whether it is a matter of order alone that no rule forbids: such costs nothing."""
+    matters: bool = False
+    """Whether it is of a critical act, or of a grave rule or a hard order that was broken."""
     ahead: Doing | None = None
     """What the pathway has first, where the drill stopped before it came to what was early."""
 

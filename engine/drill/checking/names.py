@@ -50,6 +50,16 @@ def of_truth(truth: TruthBook) -> Iterator[Named]:
             yield from _each(Of.ACT, turn.once_done, (*here, "once done"))
             yield from _each(Of.ACT, turn.since, (*here, "since"))
             yield from _each(Of.SOURCE, turn.sources, (*here, "sources"))
+    yield from _of_seen(truth)
+
+
+def _of_seen(truth: TruthBook) -> Iterator[Named]:
+    for (finding, value), every in truth.seen_as.items():
+        yield from _values(finding, (value,), ("seen as", finding))
+        for place, seen in enumerate(every):
+            at: Pointer = ("seen as", finding, value, place)
+            yield from _condition(seen.when, (*at, "while"))
+            yield from _each(Of.ACT, seen.unless_done, (*at, "unless done"))
 
 
 def of_phrases(phrases: Phrases) -> Iterator[Named]:
@@ -84,6 +94,8 @@ def _of_opening(opening: Opening) -> Iterator[Named]:
     yield from _settings(opening.known, (*at, "known"))
     for finding, weights in opening.truth:
         yield from _values(finding, (value for value, _ in weights), (*at, "truth", finding))
+    for act, _ in opening.calls:
+        yield Named(Of.ACT, act, (*at, "calls", act))
     yield from _each(Of.SOURCE, opening.sources, (*at, "sources"))
 
 

@@ -22,6 +22,9 @@ def perceived(book: DrillBook) -> Iterator[tuple[Pointer, str]]:
         yield ("openings", opening.id, "so far"), opening.so_far
         for place, text in enumerate(opening.cues):
             yield ("openings", opening.id, "cues", place), text
+        for act, text in opening.calls:
+            if act != book.announce:
+                yield ("openings", opening.id, "calls", act), text
     for inject in book.injects:
         yield ("injects", inject.id, "shows"), inject.shows
     for each in book.scenarios:

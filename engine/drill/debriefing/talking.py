@@ -1,4 +1,7 @@
-"""At most three things to talk about: the first harm, the first departure, the best thing done."""
+"""At most three things to talk about: the first harm, the first departure, the best thing done.
+
+Grave harm comes before any departure, a lesser one behind a departure that matters.
+"""
 
 from __future__ import annotations
 
@@ -19,6 +22,12 @@ class Talking:
     departure: Departure | None
     best: Timed | None
 
+    @property
+    def harm_leads(self) -> bool:
+        """Whether the harm is to be talked about first."""
+        matters = self.departure is not None and self.departure.matters
+        return self.harm is not None and (self.harm.is_grave or not matters)
+
 
 def talking(of: Measured) -> Talking:
     """Return what to talk about. A departure that is the harm itself is told once."""
@@ -27,10 +36,10 @@ def talking(of: Measured) -> Talking:
     harm = next(iter(grave or real), None)
     departure = of.first_departure
     if harm and departure and departure.event is harm.event:
-        later = (
+        later = [
             each for each in of.departures if not each.is_harmless and each.event is not harm.event
-        )
-        departure = next(later, None)
+        ]
+        departure = next((each for each in later if each.matters), next(iter(later), None))
     return Talking(harm, departure, best_done(of))
 
 

@@ -14,11 +14,12 @@ from chamberwise.engine.drill.entries import (
     ReadBack,
     Recognised,
     ReportedDone,
+    Wondered,
 )
 from chamberwise.engine.drill.measures.times import end_of
 from chamberwise.engine.drill.run import Run
 
-Said: TypeAlias = Did | Looked | Recognised | Asked | ReadBack | ReportedDone
+Said: TypeAlias = Did | Looked | Recognised | Wondered | Asked | ReadBack | ReportedDone
 """What somebody did or said."""
 
 LONG = 8_000

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from chamberwise.engine.drill.measures.harm import Harmful
-from chamberwise.engine.drill.measures.omissions import omitted
+from chamberwise.engine.drill.measures.omissions import not_reached, omitted
 from chamberwise.engine.drill.measures.prompting import prompted
 from chamberwise.engine.drill.measures.times import Timed
 
@@ -32,13 +32,14 @@ class Gates:
 
     harm: tuple[Harmful, ...]
     left_out: tuple[Timed, ...]
+    not_reached: tuple[Timed, ...]
     prompted: tuple[Timed, ...]
     late: tuple[Timed, ...]
 
     @property
     def result(self) -> Result:
         """How the run stands."""
-        if self.harm or self.left_out or self.prompted:
+        if self.harm or self.left_out or self.not_reached or self.prompted:
             return Result.NOT_YET
         return Result.LATE if self.late else Result.MET
 
@@ -48,6 +49,7 @@ def gates(harms: Sequence[Harmful], acts: Sequence[Timed]) -> Gates:
     return Gates(
         tuple(each for each in harms if each.is_grave),
         omitted(acts),
+        not_reached(acts),
         prompted(acts),
         tuple(each for each in acts if each.is_late),
     )

@@ -31,7 +31,7 @@ def judged(
 ) -> tuple[Departure, ...]:
     """Return the departures, those marked that cost nothing."""
     broken = [each for harm in harms for each in harm.broken if not each.was_lucky]
-    named = {name for each in broken for name in _spoken_of(each)}
+    named = {name for each in broken for name in spoken_of(each)}
     thens = {order.then for order, _ in pairs.broken}
     named |= thens | {order.first for order, _ in pairs.broken}
     broke = {harm.event.number for harm in harms if not harm.was_lucky}
@@ -86,7 +86,8 @@ def _still_known(library: Library, pathway: PathwayId, departure: Departure, loo
     return then.possible & field.every != field.every
 
 
-def _spoken_of(broken: Broken) -> set[str]:
+def spoken_of(broken: Broken) -> set[str]:
+    """Return the acts and findings that a broken rule is of or asks for."""
     rule = broken.rule
     return {
         name

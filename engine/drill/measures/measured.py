@@ -10,10 +10,12 @@ from chamberwise.engine.drill.measures.gates import Gates, gates
 from chamberwise.engine.drill.measures.harm import Harmful, harmful
 from chamberwise.engine.drill.measures.harmless import judged
 from chamberwise.engine.drill.measures.loops import Loop, loops
+from chamberwise.engine.drill.measures.omissions import passed_over
 from chamberwise.engine.drill.measures.orders import Orders, orders
 from chamberwise.engine.drill.measures.surviving import Duration
 from chamberwise.engine.drill.measures.times import Timed, recognition, times
 from chamberwise.engine.drill.measures.walked import Answer, walked
+from chamberwise.engine.drill.measures.weighing import weighed
 from chamberwise.engine.drill.run import Event, Run
 from chamberwise.engine.model.library import Library
 
@@ -36,8 +38,9 @@ class Measured:
 
     @property
     def first_departure(self) -> Departure | None:
-        """The first departure that is not harmless, if there is one."""
-        return next((each for each in self.departures if not each.is_harmless), None)
+        """The first departure that matters; the first that is not harmless where none does."""
+        real = [each for each in self.departures if not each.is_harmless]
+        return next((each for each in real if each.matters), next(iter(real), None))
 
 
 def measure(library: Library, run: Run) -> Measured:
@@ -45,6 +48,8 @@ def measure(library: Library, run: Run) -> Measured:
     acts, pairs, harms = times(run), orders(run), harmful(library, run)
     aligned = align(library, run)
     departures = judged(library, run, aligned.departures, harms, pairs)
+    departures = weighed(run, departures, harms, pairs)
+    acts = passed_over(acts, departures)
     return Measured(
         run=run,
         recognition=recognition(run),

@@ -18,6 +18,8 @@ class Orders:
     broken: tuple[tuple[Order, Event], ...]
     """Each with the event that broke it."""
     not_applicable: tuple[Order, ...]
+    swapped: tuple[Order, ...] = ()
+    """Those the other way round that the book calls harmless: they count nowhere."""
 
 
 def orders(run: Run) -> Orders:
@@ -28,11 +30,16 @@ def orders(run: Run) -> Orders:
             first.setdefault(event.entry.act, (number, event))
     kept: list[Order] = []
     broken: list[tuple[Order, Event]] = []
+    swapped: list[Order] = []
     for order in (each for each in run.orders if each.then in first):
         then, event = first[order.then]
+        if not order.is_hard:
+            if order.first in first and first[order.first][0] > then:
+                swapped.append(order)
+            continue
         if order.first in first and first[order.first][0] < then:
             kept.append(order)
         else:
             broken.append((order, event))
     left = tuple(order for order in run.orders if order.then not in first)
-    return Orders(tuple(kept), tuple(broken), left)
+    return Orders(tuple(kept), tuple(broken), left, tuple(swapped))

@@ -26,6 +26,13 @@ class Timed:
     done: Did | None
     duration: Duration | None
     applies: bool
+    is_reached: bool = True
+    """Whether it was done or its turn had come before the drill ended."""
+
+    @property
+    def was_due(self) -> bool:
+        """Whether anything can be said of it: it applied, and its turn had come."""
+        return self.applies and self.is_reached
 
     @property
     def is_late(self) -> bool:
@@ -59,10 +66,21 @@ def _timed(run: Run, critical: CriticalAct) -> Timed:
         since = before.at
     done = first_done(run, critical.act, since if critical.once is not None else None)
     if since is None or was_interrupted(run):
-        return Timed(critical, done, None, applies=True)
+        return Timed(critical, done, None, True, done is not None or _had_come(run, critical))
     at = done.at if done else end_of(run)
     took = Duration(max(0, at - since) / 1000, done is not None)
-    return Timed(critical, done, took, applies=True)
+    window = critical.hard or critical.soft
+    was_over = window is not None and took.seconds >= window
+    is_reached = done is not None or was_over or _had_come(run, critical)
+    return Timed(critical, done, took, True, is_reached)
+
+
+def _had_come(run: Run, critical: CriticalAct) -> bool:
+    """Whether the turn of an act had come: by the pathway, or by what it belongs before."""
+    if run.came_to is None or critical.act in run.came_to:
+        return True
+    then = [order.then for order in run.orders if order.is_hard and order.first == critical.act]
+    return any(first_done(run, each) is not None for each in then)
 
 
 def first_done(run: Run, act: ActId, since: Milliseconds | None = None) -> Did | None:

@@ -98,7 +98,7 @@ def remember(of: Measured, context: str) -> Remembered:
                 each.done.level if each.done else None,
             )
             for each in of.acts
-            if each.applies
+            if each.was_due
         ),
         met=of.walked,
     )

@@ -21,9 +21,9 @@ class Grade(IntEnum):
 
 
 def grades(of: Measured) -> tuple[tuple[ActId, Grade], ...]:
-    """Return the grade of every critical act that applied."""
+    """Return the grade of every critical act that was due; one never reached has none."""
     wrong = set(_wrong(of))
-    return tuple((each.critical.act, _grade(each, wrong)) for each in of.acts if each.applies)
+    return tuple((each.critical.act, _grade(each, wrong)) for each in of.acts if each.was_due)
 
 
 def _wrong(of: Measured) -> Iterable[ActId]:

@@ -6,14 +6,16 @@ What is near both a right and a wrong act is asked, and the right one is offered
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 from itertools import groupby
 
 from chamberwise.engine.drill.entries import Certainty
 from chamberwise.engine.drill.wording.clauses import Clause, Kind, clauses_of
+from chamberwise.engine.drill.wording.marks import unmarked
 from chamberwise.engine.drill.wording.nearness import Near, alike, nearest
 from chamberwise.engine.drill.wording.phrasebook import Phrasebook, Target
+from chamberwise.engine.drill.wording.questions import as_an_order, asks_leave, asks_whether
 from chamberwise.engine.drill.wording.tokens import tokens_of, words_of
 
 SURE = 0.80
@@ -26,7 +28,6 @@ MOST_ASKED = 4
 WORD_FOR_WORD = 0.97
 _EXCLAIMED = re.compile(r"^(?:oh|ah|no)[ ,!]+no[ ,!]+(?=\S)", re.IGNORECASE)
 """It denies nothing: `oh no, the capsule has gone`."""
-MARKS = {"!": Certainty.SURE, "~": Certainty.LIKELY, "?": Certainty.GUESS}
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,20 +41,54 @@ class Understood:
     first: tuple[Target, ...] = ()
     asked: tuple[Target, ...] = ()
     says_trigger: bool = False
+    asks_trigger: bool = False
+    """Whether it only asks whether this is it: then nobody has been told."""
     only_not_done: bool = False
     certainty: Certainty | None = None
 
 
 def understand(book: Phrasebook, typed: str) -> Understood:
-    """Return what a typed line means. A mark at its end says how sure somebody is."""
-    text, certainty = _unmarked(typed)
+    """Return what a typed line means. A mark at its end says how sure somebody is.
+
+    What asks whether to do something is done only once somebody says yes to it.
+    """
+    whole, certainty = unmarked(_EXCLAIMED.sub("", typed.strip()))
+    text = whole.rstrip("!~?").strip()
     if not any(letter.isalpha() for letter in text):
         return Understood(certainty=certainty)
+    meant = _understood(book, as_an_order(text))
+    named = [each for each in clauses_of(text) if says_trigger(book, each)]
+    says = any(not _asks(whole, text, each) for each in named)
+    meant = replace(meant, says_trigger=says, certainty=certainty)
+    if named and not says:
+        meant = _not_announced(book, replace(meant, asks_trigger=True))
+    acts = tuple(each for each in meant.taken if each.act)
+    if acts and not says and asks_leave(whole):
+        asked = tuple(dict.fromkeys((*acts, *meant.asked)))[:MOST_ASKED]
+        meant = replace(meant, taken=(), first=(), asked=asked)
+    return meant
+
+
+def _asks(whole: str, text: str, clause: Clause) -> bool:
+    """Whether a clause of a line asks what it names."""
+    is_last = text.endswith(clause.text.rstrip("?! "))
+    return asks_whether(clause.text, ends_in_question=is_last and whole.endswith("?"))
+
+
+def _not_announced(book: Phrasebook, meant: Understood) -> Understood:
+    def others(of: Iterable[Target]) -> tuple[Target, ...]:
+        return tuple(each for each in of if each != book.announce)
+
+    return replace(
+        meant, taken=others(meant.taken), first=others(meant.first), asked=others(meant.asked)
+    )
+
+
+def _understood(book: Phrasebook, text: str) -> Understood:
+    """Return what a line without marks means, its trigger left aside."""
     clauses = clauses_of(text)
     if said := _word_for_word(book, text):
-        says = any(says_trigger(book, each) for each in clauses)
-        return Understood((said,), says_trigger=says, certainty=certainty)
-    says = any(says_trigger(book, each) for each in clauses)
+        return Understood((said,))
     taken: list[Target] = []
     first: list[Target] = []
     asked: list[Target] = []
@@ -73,9 +108,7 @@ def understand(book: Phrasebook, typed: str) -> Understood:
         chosen,
         tuple(each for each in dict.fromkeys(first) if each not in chosen),
         () if chosen else tuple(dict.fromkeys(asked))[:MOST_ASKED],
-        says,
-        not_done,
-        certainty,
+        only_not_done=not_done,
     )
 
 
@@ -121,12 +154,6 @@ def _word_for_word(book: Phrasebook, text: str) -> Target | None:
     if found and found[0].score >= WORD_FOR_WORD and is_sure(book, found):
         return found[0].target
     return None
-
-
-def _unmarked(typed: str) -> tuple[str, Certainty | None]:
-    text = _EXCLAIMED.sub("", typed.strip())
-    mark = MARKS.get(text[-1:])
-    return (text.rstrip("!~?").strip(), mark) if mark else (text, None)
 
 
 def _is_negative(book: Phrasebook, clause: Clause) -> bool:

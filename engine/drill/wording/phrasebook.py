@@ -41,6 +41,8 @@ class Phrasebook:
     triggers: tuple[frozenset[str], ...]
     stand_for: Mapping[str, str]
     harmful: frozenset[ActId]
+    announce: Target
+    """What says aloud what this is."""
     holding: Mapping[str, tuple[Phrase, ...]]
     """By stem, the phrases that hold it."""
 
@@ -72,7 +74,8 @@ def phrasebook_of(scenario: Scenario) -> Phrasebook:
             holding.setdefault(token, []).append(phrase)
     harmful = frozenset(scenario.harms)
     held = {token: tuple(found) for token, found in holding.items()}
-    return Phrasebook(phrases, _weights(phrases), triggers, stand_for, harmful, held)
+    announce = Target(act=scenario.book.announce)
+    return Phrasebook(phrases, _weights(phrases), triggers, stand_for, harmful, announce, held)
 
 
 def _said(scenario: Scenario) -> Iterator[tuple[Target, str]]:

@@ -55,7 +55,7 @@ def test_no_scenario_is_impossible(pathway: str) -> None:
 
 def test_stages_are_drawn_as_often_as_they_were_counted() -> None:
     """1,042 ruptures of 2014 to 2018: 60 % nucleus, 24 % cortex, 8 % lens, 4 %, 4 % (read)."""
-    drawn = Counter(scenario(None, seed).opening.id for seed in range(1000))
+    drawn = Counter(dict(scenario(None, seed).opening.known)["stage"] for seed in range(1000))
     counted = {
         "nucleus": 60,
         "cortex": 24,

@@ -29,7 +29,7 @@ FAULTS = [
     ),
     (f"{RUPTURE}.yaml", "begins at: look-at-the-rim", "begins at: prepared", "drill-no-end"),
     (f"{RUPTURE}.yaml", "lasts: 300 s", "lasts: 300", "wrong-value"),
-    (f"{RUPTURE}.yaml", "weight: 60", "wieght: 60", "unknown-key"),
+    (f"{RUPTURE}.yaml", "weight: 14", "wieght: 14", "unknown-key"),
     (f"{RUPTURE}.yaml", "drill of: posterior", "drill of: anterior", "file-name"),
 ]
 

@@ -92,13 +92,15 @@ def test_what_belongs_before_is_done_before(typed: str) -> None:
 @pytest.mark.parametrize(
     ("typed", "certainty"),
     [
-        ("hold still!", Certainty.SURE),
-        ("hold still ~", Certainty.LIKELY),
-        ("hold still?", Certainty.GUESS),
+        ("hold still /sure", Certainty.SURE),
+        ("hold still! /likely", Certainty.LIKELY),
+        ("hold still /GUESS ", Certainty.GUESS),
+        ("hold still!", None),
+        ("hold still!!!", None),
         ("hold still", None),
     ],
 )
-def test_a_mark_at_the_end_says_how_sure_somebody_is(
+def test_a_word_of_its_own_at_the_end_says_how_sure_somebody_is_and_nothing_else_does(
     typed: str, certainty: Certainty | None
 ) -> None:
     assert understand(BOOK, typed).certainty is certainty
