@@ -5,6 +5,7 @@ from __future__ import annotations
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import FOLLOW, PURPOSE, Control, day
+from chamberwise.exports.language.unreviewed import unreviewed_notice
 from chamberwise.exports.paper.sheet import Run, Weight
 
 COPIES = N_("A printed copy is not kept current: ask with {command}.")
@@ -52,12 +53,7 @@ def approval(control: Control) -> str:
 def translated(control: Control) -> tuple[Run, ...]:
     """Return that the sheet is a translation that nobody has reviewed."""
     return (
-        Run(
-            _("{language}: no clinician has reviewed this translation.").format(
-                language=control.translation
-            ),
-            Weight.BOLD,
-        ),
+        Run(unreviewed_notice(control.translation), Weight.BOLD),
         Run(" " + _("Hold it against the English sheet before anybody relies on it.")),
     )
 

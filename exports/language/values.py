@@ -66,6 +66,19 @@ TOLD = (
     N_("glance"),
     N_("act"),
     N_("refer"),
+    # A drill: how it is run, and what came of it.
+    N_("run"),
+    N_("rehearse"),
+    N_("met in this run"),
+    N_("met"),
+    N_("done, late"),
+    N_("late"),
+    N_("not yet"),
+    # Colours.
+    N_("red"),
+    N_("yellow"),
+    N_("green"),
+    N_("blue"),
     # Changes between two versions.
     N_("pathway"),
     N_("standing"),

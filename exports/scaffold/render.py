@@ -6,11 +6,11 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from importlib.resources import files
 
-from chamberwise.engine.language.texts import N_
+from chamberwise.exports.scaffold.remarks import TELLING
 
 REVIEW_AFTER = timedelta(days=182)
-SUMMARY = N_("For whom and when this pathway is used, in one or two sentences.")
-AUTHOR = N_("Education lead")
+SUMMARY = "For whom and when this pathway is used, in one or two sentences."
+AUTHOR = "Education lead"
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,6 +38,7 @@ def new_pathway(
     environment = Environment(
         undefined=StrictUndefined, trim_blocks=True, keep_trailing_newline=True
     )
+    environment.globals.update(TELLING)
     return environment.from_string(template).render(
         id=beginning.name,
         title=beginning.title,
