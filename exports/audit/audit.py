@@ -12,7 +12,7 @@ from chamberwise.exports.audit.rule import Measure, Rule, Where
 from chamberwise.exports.audit.rules.registry import RULES
 from chamberwise.exports.audit.subject import Subject, subject_of
 from chamberwise.exports.audit.terms import Terms
-from chamberwise.exports.language.values import told
+from chamberwise.exports.language.values import paper_told, told
 from chamberwise.exports.paper.sheet import Sheet
 
 
@@ -103,7 +103,7 @@ def _told(rule: Rule, measure: Measure) -> str:
 
 
 def _declared(terms: Terms) -> Iterable[str]:
-    yield _("Paper {sized}").format(sized=terms.sized)
+    yield _("Paper {sized}").format(sized=paper_told(terms.sized))
     yield _("Light {lighting}").format(lighting=told(terms.lighting))
     if terms.distance is not None:
         yield _("To be read from {distance} m").format(distance=decimal(f"{terms.distance:g}"))

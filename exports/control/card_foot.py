@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.exports.control.content import FOLLOW, Control
+from chamberwise.exports.control.content import FOLLOW, UNREVIEWED, Control
 from chamberwise.exports.control.lines import exceptions
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Arrow, Item, Role, Run, Style, Text, Tier, Weight
@@ -36,9 +36,16 @@ def card_foot(
     return CardFoot((line, text), high + 2 * GAP)
 
 
+def _short(mark: str) -> str:
+    """Return a mark without its second half, and not in more capitals than are read at ease."""
+    if mark == _(UNREVIEWED):
+        return _("Translation not reviewed.")
+    return f"{mark.partition(':')[0]}."
+
+
 def _runs(control: Control, far: str, between: str) -> tuple[Run, ...]:
     """Return marks, rule and stamp, on one line or each on its own."""
-    marks = " ".join(f"{mark.partition(':')[0]}." for mark in control.marks)
+    marks = " ".join(_short(mark) for mark in control.marks)
     said = between.join(
         each
         for each in (

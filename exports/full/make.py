@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from unicodedata import bidirectional
 
+from chamberwise.engine.language.numbers import decimal
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Body, Frame
@@ -19,6 +20,7 @@ from chamberwise.exports.full.map import collect_map, map_legend, map_shelves, m
 from chamberwise.exports.full.piece import Collecting, Setter
 from chamberwise.exports.full.safety import safety_notes, safety_panels, safety_title
 from chamberwise.exports.full.words import content_texts
+from chamberwise.exports.language.values import paper_told
 from chamberwise.exports.legibility.angle import size_for
 from chamberwise.exports.paper.sheet import Item, Page
 from chamberwise.exports.paper.sizes import larger
@@ -185,7 +187,7 @@ def _check_room(body: Body, scale: float, order: Order) -> None:
     raise UnfitError(
         _(
             "Type to be read from {distance}\u00a0m leaves too few letters a line on {sized}."
-        ).format(distance=order.distance, sized=order.sized),
+        ).format(distance=decimal(f"{order.distance}"), sized=paper_told(order.sized)),
         (
             *((_("Larger paper: {bigger} or more.").format(bigger=bigger),) if bigger else ()),
             _("A shorter reading distance; without one it is set for the hand."),

@@ -130,3 +130,8 @@ TOLD = (
 def told(value: str) -> str:
     """Return a value as it is told; what is not known here stays as it is."""
     return _(str(value))
+
+
+def paper_told(sized: object) -> str:
+    """Return a paper and how it is turned, such as `A3 portrait`."""
+    return " ".join(told(word) for word in str(sized).split())

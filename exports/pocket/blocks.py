@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.flow.block import Block, Group, Panel, plain
+from chamberwise.exports.language.values import told
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Role, Run, Style, Weight
 from chamberwise.exports.pocket.content import Decision, FirstAction, Note, PocketCard
@@ -112,5 +113,9 @@ def _decision(number: int, decision: Decision) -> Group:
 
 
 def _note(note: Note) -> Group:
-    harm = Block((Run(f"{note.signal} ", Weight.BOLD), Run(note.harm)), BODY, Role.CAUTION)
+    harm = Block(
+        (Run(f"{told(note.signal.lower()).upper()} ", Weight.BOLD), Run(note.harm)),
+        BODY,
+        Role.CAUTION,
+    )
     return Group((harm, Block(plain(note.instead), BODY, Role.CAUTION, before=1.0)), 1.8)

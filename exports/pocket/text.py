@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import FOLLOW
+from chamberwise.exports.language.values import told
 from chamberwise.exports.pocket.content import PocketCard, more_decisions
 
 
@@ -33,9 +34,11 @@ def _lines(card: PocketCard) -> Iterator[str]:
     yield from ([left] if left else [])
     are_set = bool(card.phones) and all(number for _title, number in card.phones)
     yield from ("", _("Call") if are_set else _("Call (numbers NOT SET LOCALLY)"))
-    yield from (f"   {call}{f': {told}' if told else ''}" for call, told in card.phones)
+    yield from (f"   {call}{f': {number}' if number else ''}" for call, number in card.phones)
     yield from ("", _("Keep safe"))
-    yield from (f"   {each.signal} {each.harm} {each.instead}" for each in card.notes)
+    yield from (
+        f"   {told(each.signal.lower()).upper()} {each.harm} {each.instead}" for each in card.notes
+    )
     yield from (
         "",
         _("I rehearse again by: to write in"),

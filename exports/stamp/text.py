@@ -8,7 +8,7 @@ from textwrap import fill
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import day
-from chamberwise.exports.language.values import told
+from chamberwise.exports.language.values import paper_told, told
 from chamberwise.exports.stamp.content import CopyShown, StampShown, Worth
 
 WIDTH = 80
@@ -42,7 +42,7 @@ def _subject(shown: StampShown) -> str:
 
 
 def _copy(copy: CopyShown) -> str:
-    paper = f"{copy.paper}, " if copy.paper else ""
+    paper = f"{paper_told(copy.paper)}, " if copy.paper else ""
     return paper + _("printed {day}, {place}").format(day=day(copy.printed), place=_place(copy))
 
 
@@ -69,7 +69,7 @@ def register_rows(copies: Sequence[CopyShown]) -> list[tuple[str, ...]]:
             told(copy.worth).upper() if copy.worth is not Worth.CURRENT else told(copy.worth),
             copy.code,
             copy.sheet,
-            copy.paper,
+            paper_told(copy.paper),
             copy.edition,
             day(copy.printed),
             copy.hangs or _(NOWHERE),

@@ -8,6 +8,7 @@ from math import floor
 from chamberwise.engine.language.numbers import decimal
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Body, Frame
+from chamberwise.exports.language.values import paper_told
 from chamberwise.exports.legibility.angle import read_from, size_for
 from chamberwise.exports.paper.sizes import Paper, Sized, larger
 from chamberwise.exports.printing.order import Made, Order, UnfitError
@@ -39,7 +40,7 @@ def make(order: Order) -> Made:
         for number, items in enumerate(sheets.sheets, 1)
     )
     told = _("The chart takes {count} sheets of {sized}: hang them side by side.").format(
-        count=count, sized=order.sized
+        count=count, sized=paper_told(order.sized)
     )
     return Made(tuple(pages), (told,))
 
@@ -70,14 +71,14 @@ def _unfit(order: Order, content: Wall) -> UnfitError:
     if best is None:
         why = _(
             "The wall chart does not fit on {sized} in letters that can be read in the hand."
-        ).format(sized=order.sized)
+        ).format(sized=paper_told(order.sized))
     else:
         why = _(
             "On {count} sheets of {sized} the wall chart is read from up to {down}, not from "
             "{distance}\u00a0m."
         ).format(
             count=len(best.sheets),
-            sized=order.sized,
+            sized=paper_told(order.sized),
             down=_down(_far(best)),
             distance=decimal(f"{order.distance:g}"),
         )
@@ -107,7 +108,7 @@ def _larger(order: Order, content: Wall) -> list[str]:
             count, far = len(found.sheets), _down(_far(found))
             return [
                 _("Larger paper: on {count} sheets of {sized} it is read from up to {far}.").format(
-                    count=count, sized=sized, far=far
+                    count=count, sized=paper_told(sized), far=far
                 )
             ]
         paper = larger(paper)
