@@ -148,11 +148,12 @@ def _on_paper(shown: ComparisonShown, new: Side, path: Path, today: date) -> Non
     from chamberwise.exports.comparing.document import document
     from chamberwise.exports.control.extract import control_of
     from chamberwise.exports.printing.kind import Kind
+    from chamberwise.exports.printing.sheet_name import sheet_name
     from chamberwise.exports.printing.unfit import UnfitError
     from chamberwise.exports.typesetting.compiling import UnprintableError
 
     library = new.loaded.library
-    code = stamp_of(content_digest(library, shown.pathway), Kind.FULL.value)
+    code = stamp_of(content_digest(library, shown.pathway), sheet_name(Kind.FULL))
     local = library.local_to(shown.pathway)
     control = control_of(
         library.pathways[shown.pathway],

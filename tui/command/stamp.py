@@ -66,9 +66,9 @@ def run(arguments: Namespace) -> int:
 def _known(copies: Iterable[Copy], arguments: Namespace) -> tuple[Library, dict[str, Printable]]:
     """Return the library, with the files that copies were printed from, and all its stamps."""
     from chamberwise.engine.stamp.verdict import stamps
-    from chamberwise.exports.printing.kind import Kind
+    from chamberwise.exports.printing.sheet_name import every_sheet_name
 
-    kinds = [kind.value for kind in Kind]
+    kinds = every_sheet_name()
     library = asked((), arguments.library).loaded.library
     now = stamps(library, kinds)
     for source in dict.fromkeys(copy.source for copy in copies if copy.source):
