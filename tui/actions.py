@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.present.parts import Part, Tone
+from chamberwise.tui.present.words import key_word
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,7 +67,7 @@ WALK = (
     KeyAction(
         "known", ("k",), "k", N_("known"), N_("every finding: known, stale or unknown"), spare=1
     ),
-    KeyAction("note", ("n",), "n", N_("note"), N_("write a note; never patient identity")),
+    KeyAction("note", ("n",), "n", "note", N_("write a note; never patient identity")),
     KeyAction("map", ("m",), "m", N_("map"), N_("the steps around this one"), spare=2),
     KeyAction(
         "record",
@@ -85,7 +86,7 @@ WALK = (
 LIBRARY = (
     KeyAction("up", ("up",), N_("Up"), N_("up"), N_("the pathway above"), False),
     KeyAction("down", ("down",), N_("Down"), N_("down"), N_("the pathway below"), False),
-    KeyAction("open", ("enter",), N_("Enter"), N_("open"), N_("walk the pathway marked with >")),
+    KeyAction("open", ("enter",), N_("Enter"), "open", N_("walk the pathway marked with >")),
     KeyAction(
         "drill", ("d",), "d", N_("drill"), N_("rehearse it against the clock, in your own words")
     ),
@@ -172,7 +173,7 @@ CALCULATIONS = (
     KeyAction("up", ("up",), N_("Up/Down"), N_("choose"), N_("the calculation above or below")),
     KeyAction("down", ("down",), N_("Down"), N_("down"), N_("the calculation below"), False),
     KeyAction(
-        "open", ("enter",), N_("Enter"), N_("open"), N_("the form of the calculation marked with >")
+        "open", ("enter",), N_("Enter"), "open", N_("the form of the calculation marked with >")
     ),
     KeyAction("close", ("escape",), N_("Esc"), N_("back"), N_("back to the library")),
     QUIT,
@@ -284,7 +285,7 @@ def footer(
 
 def _footer(told: Iterable[KeyAction], keys: Mapping[str, str], *, brief: bool) -> str:
     return "  ".join(
-        f"{_(keys.get(each.name, each.shown))} {_((brief and each.brief) or each.word)}"
+        f"{_(keys.get(each.name, each.shown))} {key_word((brief and each.brief) or each.word)}"
         for each in told
     )
 

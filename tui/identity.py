@@ -8,8 +8,9 @@ from chamberwise.engine.language.texts import N_
 
 LIKE_A_PATIENT = N_("This looks like a patient's date or number.")
 
-_MONTH = "(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*"
-_DAY = r"\d{1,2}(?:st|nd|rd|th)?"
+_MONTH = "(?:j[aä]n|feb|m[aä]r|mrz|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz])[a-z]*"
+"""Months in English and German; what language the program speaks does not matter."""
+_DAY = r"\d{1,2}(?:st|nd|rd|th|\.)?"
 _LOOKS = re.compile(
     r"\d{6}"
     r"|\d{3}[ -]\d{3}[ -]\d{4}"

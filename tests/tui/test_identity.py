@@ -12,6 +12,8 @@ from chamberwise.tui.identity import may_name_a_patient
         "1941-03-12",
         "12 March 1941",
         "March 12, 1941",
+        "geboren am 12. März 1941",
+        "12. Dez. 41",
         "number 943 476 5919",
         "case 4711471",
     ],

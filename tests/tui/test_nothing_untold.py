@@ -9,8 +9,11 @@ import pytest
 from chamberwise.engine.drill.entries import Mode
 from chamberwise.exports.record.standing import marks
 from chamberwise.tui.command.main import COMMANDS, _parser
+from chamberwise.tui.examining import Examined
 from chamberwise.tui.line.commands import COMMANDS as LINE_COMMANDS
 from chamberwise.tui.line.drill_script import HandSetClock
+from chamberwise.tui.present.checker import checker_page, checker_rows, in_short
+from chamberwise.tui.present.draft import state_of
 from chamberwise.tui.present.drill_pages import opening
 from chamberwise.tui.present.parts import text_lines
 from chamberwise.tui.rehearsal import valid_parts
@@ -108,13 +111,23 @@ async def test_walk_screens(keys: tuple[str, ...]) -> None:
     assert untold(shown, of_other_rooms()) == []
 
 
-@pytest.mark.parametrize("keys", ["?", "o", "p", "e2"])
+@pytest.mark.parametrize("keys", ["?", "o", "w"])
 async def test_screens_of_the_library(keys: str) -> None:
     with spoken_in_signs():
         async with playing((100, 40), None) as pilot:
             await press(pilot, *("question_mark" if key == "?" else key for key in keys))
             shown = seen(pilot)
     assert untold(shown, of_other_rooms()) == []
+
+
+def test_the_checker_and_the_draft() -> None:
+    found = Examined(())
+    with spoken_in_signs():
+        rows = checker_rows(found, {})
+        parts = [*checker_page(rows, 0, None), *(part for row in rows for part in row.told)]
+        said = [*text_lines(parts, 78), state_of(found, is_checked=True), in_short(found)]
+        said += [state_of(found, is_checked=False)]
+    assert untold("\n".join(said)) == []
 
 
 async def test_the_keys_of_drills() -> None:

@@ -71,3 +71,9 @@ def severity_count(severity: Severity, count: int) -> str:
         case Severity.NOTICE:
             told = ngettext("{count} notice", "{count} notices", count)
     return told.format(count=count)
+
+
+def key_word(word: str) -> str:
+    """Return what a key does; a word that is said otherwise elsewhere has a context here."""
+    own = {"open": pgettext("what a key does", "open"), "note": pgettext("what a key does", "note")}
+    return own.get(word) or _(word)

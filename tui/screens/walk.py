@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import N_, pgettext
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.state import Answered, Done
 from chamberwise.tui.actions import WALK, footer
@@ -238,7 +238,9 @@ class WalkScreen(Screen[None]):
 
     def action_map(self) -> None:
         """Show the steps around this one."""
-        self.app.push_screen(MapScreen(self.sitting.walk, self.view.where.titled(_("Map"))))
+        self.app.push_screen(
+            MapScreen(self.sitting.walk, self.view.where.titled(pgettext("of a walk", "Map")))
+        )
 
     def action_record(self) -> None:
         """Show the record so far."""
