@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from datetime import date
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Seal
 from chamberwise.engine.reading.nodes import node_at
 from chamberwise.engine.reading.tree import Listing, Node, Scalar, Table, Tree
@@ -27,7 +28,7 @@ def with_approval(text: str, tree: Tree, by: str, on: date, seal: Seal) -> str:
     status = tree.span(("status",), at_key=True)
     value = node_at(tree.root, ("status",))
     if status is None or status.column != 1 or not isinstance(value, Scalar):
-        raise UnwritableError("Write `status: draft` on a line of its own, at its beginning.")
+        raise UnwritableError(_("Write `status: draft` on a line of its own, at its beginning."))
     lines = _LINE.findall(text)
     line = lines[value.span.line - 1]
     end = line[len(line.rstrip("\r\n")) :] or "\n"
@@ -38,7 +39,9 @@ def with_approval(text: str, tree: Tree, by: str, on: date, seal: Seal) -> str:
         node, span = node_at(tree.root, (key,)), tree.span((key,), at_key=True)
         if node is not None and span is not None:
             if span.column != 1:
-                raise UnwritableError(f"Write `{key}:` at the beginning of a line.")
+                raise UnwritableError(
+                    _("Write `{key}:` at the beginning of a line.").format(key=key)
+                )
             lines[span.line - 1 : _last_line(node)] = [""] * (_last_line(node) - span.line + 1)
     return "".join(lines)
 

@@ -5,7 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from itertools import groupby
 
-OR, AND = " OR ", " AND "
+from chamberwise.engine.language.capitals import small
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
+
+OR, AND = N_(" OR "), N_(" AND ")
 
 
 def lowered(labels: Iterable[str]) -> list[str]:
@@ -28,18 +32,14 @@ def either(labels: Iterable[str]) -> str:
     >>> either(("Cannot tell: otherwise", "Cannot tell: not known"))
     'Cannot tell: otherwise OR not known'
     """
-    told = lowered(OR.join([first, *map(small, rest)]) for first, *rest in _alike(labels))
-    is_mixed = len(told) > 1 and any(AND in each or ": " in each for each in told)
-    return ("\n" + OR.lstrip() if is_mixed else OR).join(told)
+    between, with_parts = _(OR), _(AND)
+    told = lowered(between.join([first, *map(small, rest)]) for first, *rest in _alike(labels))
+    is_mixed = len(told) > 1 and any(with_parts in each or ": " in each for each in told)
+    return ("\n" + between.lstrip() if is_mixed else between).join(told)
 
 
 def _alike(labels: Iterable[str]) -> Iterator[list[str]]:
     """Yield labels that begin alike together; of all but the first, only what follows."""
-    for _, alike in groupby(labels, key=lambda label: label.rpartition(": ")[0]):
+    for _head, alike in groupby(labels, key=lambda label: label.rpartition(": ")[0]):
         first, *rest = alike
         yield [first, *(each.rpartition(": ")[2] for each in rest)]
-
-
-def small(label: str) -> str:
-    """Return a label as it stands within a sentence."""
-    return label[:1].lower() + label[1:]

@@ -9,8 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
+from itertools import chain, repeat
 
-from chamberwise.engine.chart.labels import AND, either, lowered, small
+from chamberwise.engine.chart.labels import AND, either, lowered
+from chamberwise.engine.language.capitals import small
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
@@ -75,24 +79,56 @@ def _all(
         heads.setdefault(target, []).append(label)
     for target, labels in heads.items():
         way = followed(pathway, labels, target, rows)
-        yield from _forked(library, pathway, way, rows) or (way,)
+        yield from _forked(library, pathway, step, way, rows) or (way,)
 
 
 def _forked(
-    library: Library, pathway: Pathway, way: Way, rows: frozenset[StepId]
+    library: Library, pathway: Pathway, start: StepId, way: Way, rows: frozenset[StepId]
 ) -> tuple[Way, ...]:
-    """Return the ways behind a silent fork that is not on the chart, if each of them ends here."""
+    """Return the ways behind a silent fork that is not on the chart, if each of them ends here.
+
+    What decides there is named, unless the step that the ways start from speaks of it already.
+    """
     step = pathway.steps[way.step]
     if way.ends is not Ends.OFF_CHART or way.done or not isinstance(step, Branch) or step.bound:
         return ()
     found = []
-    for label, target in _arrows(library, pathway, step):
+    names = chain(_decided_by(library, pathway, pathway.steps[start], step), repeat(""))
+    for (label, target), name in zip(_arrows(library, pathway, step), names, strict=False):
         onward = followed(pathway, [label], target, rows)
         if onward.ends is Ends.OFF_CHART:
             return ()
-        said = f"{either(way.labels)}: {small(label)}" if way.labels else label
+        said = _said_behind(either(way.labels), name, label)
         found.append(Way((said,), onward.done, onward.ends, onward.step))
     return tuple(found)
+
+
+def _decided_by(library: Library, pathway: Pathway, start: Step, fork: Branch) -> Iterator[str]:
+    """Yield for each row of a fork the title of what decides first; nothing if it was named."""
+    match start:
+        case Question():
+            named = {start.ask}
+        case Branch():
+            named = {name for row in start.rows for name, _values in row.when.terms}
+        case _:
+            named = set()
+    findings = library.words(pathway.id).findings
+    for row in fork.rows:
+        first = next((name for name, _values in row.when.terms), None)
+        yield "" if first is None or first in named else findings[first].title
+
+
+def _said_behind(label: str, name: str, onward: str) -> str:
+    """Return the words of a way behind a fork.
+
+    >>> _said_behind("Cannot tell", "Lens in the eye", "No lens")
+    'Cannot tell, with lens in the eye: no lens'
+    >>> _said_behind("After 3 rounds", "", "Otherwise")
+    'After 3 rounds: otherwise'
+    """
+    if not name:
+        return f"{label}: {small(onward)}" if label else onward
+    return f"{label}, with {small(name)}: {small(onward)}" if label else f"{name}: {small(onward)}"
 
 
 def followed(
@@ -120,7 +156,7 @@ def _through(pathway: Pathway, step: Step, rows: frozenset[StepId]) -> StepId | 
     """Return the row to which a branch leads in any case, if it is so."""
     if not isinstance(step, Branch) or step.bound:
         return None
-    targets = {each for _, each in _of_branch_targets(step)}
+    targets = {each for _label, each in _of_branch_targets(step)}
     return targets.pop() if len(targets) == 1 and targets <= rows else None
 
 
@@ -141,7 +177,7 @@ def _arrows(library: Library, pathway: Pathway, step: Step) -> Iterator[tuple[st
             for answer in step.answers:
                 yield answer_words(library, pathway, step, answer), answer.go_to
         case Action():
-            yield "Until then" if step.bound else "", step.go_to
+            yield _("Until then") if step.bound else "", step.go_to
         case Branch():
             yield from _of_branch(library, pathway, step)
         case Handover():
@@ -150,14 +186,15 @@ def _arrows(library: Library, pathway: Pathway, step: Step) -> Iterator[tuple[st
                 end = other.steps.get(outcome)
                 yield end.title if isinstance(end, Outcome) else outcome, back
     if step.bound:
-        times = f"After {step.bound.at_most} round{'s' * (step.bound.at_most > 1)}"
-        yield times, step.bound.after_that
+        most = step.bound.at_most
+        times = ngettext("After {count} round", "After {count} rounds", most)
+        yield times.format(count=most), step.bound.after_that
 
 
 def answer_words(library: Library, pathway: Pathway, step: Question, answer: Answer) -> str:
     """Return the words of an answer, as the team reads them."""
     if answer.id == CANNOT_TELL:
-        return "Cannot tell"
+        return _("Cannot tell")
     if answer.label or not answer.means:
         return answer.label or answer.id
     finding = library.words(pathway.id).findings[step.ask]
@@ -168,9 +205,9 @@ def _of_branch(library: Library, pathway: Pathway, step: Branch) -> Iterator[tup
     for row in step.rows:
         yield condition_words(library, pathway, row.when), row.go_to
     if step.otherwise is not None:
-        yield "Otherwise", step.otherwise
+        yield _("Otherwise"), step.otherwise
     if step.not_known is not None:
-        yield "Not known", step.not_known
+        yield _("Not known"), step.not_known
 
 
 def _of_branch_targets(step: Branch) -> Iterator[tuple[str, StepId]]:
@@ -186,8 +223,8 @@ def condition_words(library: Library, pathway: Pathway, when: Condition) -> str:
         finding = findings[name]
         labels = _either(value.label for value in finding.values if value.id in values)
         terms.append(f"{finding.title}: {small(labels)}" if terms else labels)
-    return AND.join(lowered(terms))
+    return _(AND).join(lowered(terms))
 
 
 def _either(labels: Iterable[str]) -> str:
-    return " or ".join(lowered(labels))
+    return _(" or ").join(lowered(labels))

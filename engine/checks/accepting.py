@@ -7,13 +7,15 @@ from collections.abc import Iterator, Sequence
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity, pointer_text
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Acceptance
 
 CODE = Code(
     "unused-acceptance",
     Severity.WARNING,
-    "An acceptance that accepts nothing",
-    "Left standing, it would hide the next problem that comes up there.",
+    N_("An acceptance that accepts nothing"),
+    N_("Left standing, it would hide the next problem that comes up there."),
 )
 
 NEVER_ACCEPTED = frozenset({"no-way-out", "trapped", "loop-without-bound", "leads-nowhere"})
@@ -29,11 +31,13 @@ def not_accepted(subject: Subject, problems: Sequence[Problem]) -> Iterator[Prob
             yield problem
     for place, acceptance in enumerate(subject.pathway.accepted):
         if acceptance not in used and (acceptance.check in NEVER_ACCEPTED or subject.entries):
-            message = f"`{acceptance.check}` is accepted at `{acceptance.at}`, and not found there"
-            advice = "Delete the acceptance, or correct its `check` or `at`."
+            message = _("`{check}` is accepted at `{place}`, and not found there").format(
+                check=acceptance.check, place=acceptance.at
+            )
+            advice = _("Delete the acceptance, or correct its `check` or `at`.")
             if acceptance.check in NEVER_ACCEPTED:
-                message = f"`{acceptance.check}` can never be accepted"
-                advice = "Put the pathway right instead."
+                message = _("`{check}` can never be accepted").format(check=acceptance.check)
+                advice = _("Put the pathway right instead.")
             yield subject.problem(CODE, ("accepted", place, "check"), message, advice)
 
 

@@ -8,6 +8,8 @@ from enum import StrEnum
 
 from chamberwise.engine.checks.rules.places import Said, conditions, happenings, known_or_not
 from chamberwise.engine.diagnostics.problem import Pointer
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.rule import Rule
@@ -18,15 +20,20 @@ from chamberwise.engine.model.words import Effects, Finding, Words
 class Of(StrEnum):
     """What a name is the name of."""
 
-    FINDING = "finding"
-    CHOICE = "choice"
-    ACT = "act"
-    DUTY = "duty"
-    KIT = "kit item"
-    SOURCE = "source"
-    PHASE = "phase"
-    OUTCOME = "outcome"
-    PATHWAY = "pathway"
+    FINDING = N_("finding")
+    CHOICE = N_("choice")
+    ACT = N_("act")
+    DUTY = N_("duty")
+    KIT = N_("kit item")
+    SOURCE = N_("source")
+    PHASE = N_("phase")
+    OUTCOME = N_("outcome")
+    PATHWAY = N_("pathway")
+
+
+def in_words(of: Of) -> str:
+    """Return what a name is the name of, as a message says it."""
+    return _(of.value)
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,6 +7,7 @@ from datetime import date
 from functools import cached_property, lru_cache
 
 from chamberwise.engine.checks.accepting import not_accepted
+from chamberwise.engine.checks.evidence import decided_ahead
 from chamberwise.engine.checks.registry import (
     EVIDENCE,
     KNOWLEDGE,
@@ -36,6 +37,7 @@ def check_files(loaded: Loaded, shown: Iterable[str], today: date) -> list[Probl
     for name in shown:
         file = loaded.files[name]
         problems += file.problems
+        problems += decided_ahead.check(file, today)
         if file.words is not None:
             problems += check_words(loaded, file)
             problems += wording(of_words(file.words), file.tree)

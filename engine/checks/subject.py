@@ -5,20 +5,25 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date
-from functools import cached_property, partial
+from functools import cached_property
 from typing import TYPE_CHECKING
 
-from chamberwise.engine.checks.knowledge.at_sight import safe_by_form, unwitnessed
+from chamberwise.engine.checks.knowledge.at_sight import (
+    A_FEW,
+    safe_by_form,
+    seen_from,
+    unwitnessed,
+)
 from chamberwise.engine.checks.references import Reference, references
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem
-from chamberwise.engine.exploration.explore import look
 from chamberwise.engine.exploration.explored import Explored
 from chamberwise.engine.meaning.layout import Field, layout_of
-from chamberwise.engine.model.library import Library, Place
+from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.model.words import Words
+from chamberwise.engine.proof.sighting import Sighted, exits_end
 from chamberwise.engine.reading.library import Loaded
 from chamberwise.engine.reading.tree import Tree
 
@@ -80,27 +85,37 @@ class Subject:
         return self.loaded.source(self.pathway.id).written_steps
 
     @cached_property
-    def explorations(self) -> tuple[Explored, ...]:
-        """States from its own entry, then from pathways that hand over to it.
+    def sightings(self) -> tuple[Explored | Sighted, ...]:
+        """What walks show from its own entry, then from pathways that hand over to it.
 
-        All of them, or as many as settle what the checks ask. None where names are missing: then
-        nothing can be walked, and other checks say why.
+        As much as settles what the checks ask. None where names are missing: then nothing can be
+        walked, and other checks say why.
         """
-        return self._at_sight() or tuple(self.explore(name) for name in self.entries)
+        if not self.entries or not self._is_safe_by_form:
+            return self.explorations
+        seen: list[Sighted] = []
+        for a_spot in (A_FEW, None):
+            seen.clear()
+            for name in self.entries:
+                seen.append(seen_from(self.library, name, a_spot))
+                if not unwitnessed(self.library, self.pathway, seen):
+                    return tuple(seen)
+        return tuple(seen)
 
-    def _at_sight(self) -> tuple[Explored, ...]:
-        library, pathway = self.library, self.pathway
-        if not self.entries or not safe_by_form(library, pathway, self.entries):
+    @cached_property
+    def explorations(self) -> tuple[Explored, ...]:
+        """Every state from those entries, with the way to each.
+
+        None where the form of every step shows that no walk can come to a stop at it.
+        """
+        if self.entries and self._is_safe_by_form:
             return ()
-        looks: list[Explored] = []
-        for name in self.entries:
-            looks.append(look(library, name, partial(self._still_wanted, tuple(looks))))
-            if not unwitnessed(library, pathway, looks):
-                return tuple(looks)
-        return ()
+        return tuple(self.explore(name) for name in self.entries)
 
-    def _still_wanted(self, earlier: tuple[Explored, ...], now: Explored) -> set[Place]:
-        return unwitnessed(self.library, self.pathway, (*earlier, now))
+    @cached_property
+    def _is_safe_by_form(self) -> bool:
+        is_safe = safe_by_form(self.library, self.pathway, self.entries)
+        return is_safe and exits_end(self.library)
 
     @cached_property
     def definitions_are_whole(self) -> bool:

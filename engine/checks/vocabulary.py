@@ -7,11 +7,12 @@ from functools import lru_cache
 
 from chamberwise.engine.checks.evidence.no_source import unsourced
 from chamberwise.engine.checks.names import never_used, no_such_value, not_defined
-from chamberwise.engine.checks.references import Of, Reference, of_words, references
+from chamberwise.engine.checks.references import Of, Reference, in_words, of_words, references
 from chamberwise.engine.checks.rules import cannot_be, not_every_moment, says_nothing
 from chamberwise.engine.checks.rules.book import Book, house_book
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.diagnostics.problem import Problem
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.words import Words
 from chamberwise.engine.reading.library import File, Loaded
@@ -50,16 +51,20 @@ def _undefined(reference: Reference, shared: Words, file: File) -> Iterator[Prob
     if reference.value_of is None:
         code = not_defined.CODE
         known = list(not_defined.of_words(shared, reference.of))
-        message = f"{reference.of} `{reference.name}` is not defined"
+        message = _("{of} `{name}` is not defined").format(
+            of=in_words(reference.of), name=reference.name
+        )
     else:
         finding = shared.findings.get(reference.value_of)
         if finding is None:
             return
         code = no_such_value.CODE
         known = [value.id for value in finding.values]
-        message = f"`{reference.value_of}` has no value `{reference.name}`"
+        message = _("`{finding}` has no value `{name}`").format(
+            finding=reference.value_of, name=reference.name
+        )
     if reference.name not in known:
-        advice = did_you_mean(reference.name, known, "Define it in a vocabulary file.")
+        advice = did_you_mean(reference.name, known, _("Define it in a vocabulary file."))
         span = file.tree.span(reference.pointer)
         yield code.at(file.shown_as, reference.pointer, span, message, advice)
 
@@ -72,9 +77,11 @@ def _unused(loaded: Loaded, file: File) -> Iterator[Problem]:
         entry = getattr(file.tree.root, "entries", {}).get(table)
         for name in getattr(entry.value, "entries", {}) if entry else ():
             if not any((kind, name) in used for kind in kinds):
-                message = f"`{name}` is defined under `{table}`, and no pathway uses it"
+                message = _("`{name}` is defined under `{table}`, and no pathway uses it").format(
+                    name=name, table=table
+                )
                 span = file.tree.span((table, name), at_key=True)
-                advice = "Delete it, or use it in the step it was meant for."
+                advice = _("Delete it, or use it in the step it was meant for.")
                 at = (table, name)
                 yield never_used.CODE.at(file.shown_as, at, span, message, advice)
 

@@ -9,18 +9,21 @@ from chamberwise.engine.checks.texts import Text
 from chamberwise.engine.checks.wording import RULES
 from chamberwise.engine.checks.wording.rule import Hit, TextKind, WordingRule
 from chamberwise.engine.diagnostics.problem import Problem, Span
+from chamberwise.engine.language.speaking import spoken
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading.tree import Tree
 
 
 def wording(texts: Iterable[Text], tree: Tree) -> Iterator[Problem]:
     """Yield a problem for every hit of every rule that reads the text's kind."""
     for text in texts:
-        for rule, hit in _hits(text.kind, text.words):
+        for rule, hit in _hits(text.kind, text.words, spoken().code):
             yield _problem(rule, hit, text, tree)
 
 
 @lru_cache(maxsize=4096)
-def _hits(kind: TextKind, words: str) -> tuple[tuple[WordingRule, Hit], ...]:
+def _hits(kind: TextKind, words: str, language: str) -> tuple[tuple[WordingRule, Hit], ...]:
+    """Return the hits in a text, told in a language: it is the one that is spoken."""
     return tuple((rule, hit) for rule in RULES if kind in rule.reads for hit in rule.find(words))
 
 
@@ -35,7 +38,7 @@ def _problem(rule: WordingRule, hit: Hit, text: Text, tree: Tree) -> Problem:
         text.pointer,
         span,
         hit.message,
-        rule.why,
+        _(rule.why),
         hit.advice,
     )
 

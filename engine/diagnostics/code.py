@@ -6,11 +6,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem, Severity, Span
+from chamberwise.engine.language.texts import gettext as _
 
 
 @dataclass(frozen=True, slots=True)
 class Code:
-    """A kind of problem: its slug, one line on what it is, and why it matters to a team."""
+    """A kind of problem: its slug, one line on what it is, and why it matters to a team.
+
+    Title and why are marked with `N_` where a code is declared, and told where they are shown.
+    """
 
     slug: str
     severity: Severity
@@ -28,5 +32,13 @@ class Code:
     ) -> Problem:
         """Return a problem of this kind at one place."""
         return Problem(
-            self.slug, self.severity, file, pointer, span, message, self.why, advice, tuple(notes)
+            self.slug,
+            self.severity,
+            file,
+            pointer,
+            span,
+            message,
+            _(self.why),
+            advice,
+            tuple(notes),
         )

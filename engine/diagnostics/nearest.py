@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from difflib import get_close_matches
 
+from chamberwise.engine.language.texts import gettext as _
+
 SHORT = 5
 FURTHEST = 8
 MOST = 200
@@ -33,4 +35,4 @@ def nearest(name: str, known: Iterable[str]) -> str | None:
 def did_you_mean(name: str, known: Iterable[str], otherwise: str) -> str:
     """Return the advice for an unknown name: the nearest known one, else `otherwise`."""
     found = nearest(name, known)
-    return f"Did you mean `{found}`?" if found else otherwise
+    return _("Did you mean `{found}`?").format(found=found) if found else otherwise

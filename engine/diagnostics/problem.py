@@ -6,13 +6,21 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import NamedTuple
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
+
 
 class Severity(StrEnum):
     """How much a problem matters. Only `NOTICE` leaves a file clean."""
 
-    ERROR = "error"
-    WARNING = "warning"
-    NOTICE = "notice"
+    ERROR = N_("error")
+    WARNING = N_("warning")
+    NOTICE = N_("notice")
+
+    @property
+    def in_words(self) -> str:
+        """The word for it in the language that is spoken; its value is the same in every one."""
+        return _(self.value)
 
 
 Pointer = tuple[str | int, ...]

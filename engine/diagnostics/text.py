@@ -6,10 +6,12 @@ from collections.abc import Mapping, Sequence
 from functools import lru_cache
 
 from chamberwise.engine.diagnostics.problem import Note, Problem, Severity, Span, pointer_text
+from chamberwise.engine.language.texts import N_, ngettext
+from chamberwise.engine.language.texts import gettext as _
 
 WIDEST_LINE = 96
 TAB = "    "
-NOTHING_FOUND = (
+NOTHING_FOUND = N_(
     "no problem found. Form, wording and ways are checked here; "
     "whether it is right only a clinician can tell."
 )
@@ -43,19 +45,21 @@ def _lines(text: str) -> list[str]:
 
 def problem_text(problem: Problem, texts: Mapping[str, str]) -> str:
     """Return one problem as several lines; `texts` holds the files' texts by path."""
-    head = f"{place(problem.file, problem.span)}: {problem.severity}: {problem.message}"
+    head = f"{place(problem.file, problem.span)}: {problem.severity.in_words}: {problem.message}"
     lines = [f"{head} [{problem.code}]"]
     if problem.span and problem.file in texts:
         lines += snippet(texts[problem.file], problem.span)
     lines += [_note(note) for note in problem.notes]
     if problem.pointer:
-        lines.append(f"{TAB}at:   {pointer_text(problem.pointer)}")
-    lines += [f"{TAB}why:  {problem.why}", f"{TAB}next: {problem.advice}"]
+        lines.append(TAB + _("at:   {place}").format(place=pointer_text(problem.pointer)))
+    lines.append(TAB + _("why:  {reason}").format(reason=problem.why))
+    lines.append(TAB + _("next: {advice}").format(advice=problem.advice))
     return "\n".join(lines)
 
 
 def _note(note: Note) -> str:
-    return f"{TAB}note: {note.message} ({place(note.file, note.span)})"
+    told = _("note: {message} ({place})")
+    return TAB + told.format(message=note.message, place=place(note.file, note.span))
 
 
 def summary(problems: Sequence[Problem], files: int) -> str:
@@ -64,8 +68,18 @@ def summary(problems: Sequence[Problem], files: int) -> str:
         (sum(problem.severity is severity for problem in problems), severity)
         for severity in Severity
     ]
-    said = [f"{count} {severity}{'s' if count != 1 else ''}" for count, severity in counts if count]
-    noun = "file" if files == 1 else "files"
-    if said:
-        return f"{files} {noun}: {', '.join(said)}."
-    return f"{files} {noun}: {NOTHING_FOUND}"
+    said = ", ".join(_counted(count, severity) for count, severity in counts if count)
+    return ngettext("{files} file: {said}", "{files} files: {said}", files).format(
+        files=files, said=f"{said}." if said else _(NOTHING_FOUND)
+    )
+
+
+def _counted(count: int, severity: Severity) -> str:
+    match severity:
+        case Severity.ERROR:
+            told = ngettext("{count} error", "{count} errors", count)
+        case Severity.WARNING:
+            told = ngettext("{count} warning", "{count} warnings", count)
+        case Severity.NOTICE:
+            told = ngettext("{count} notice", "{count} notices", count)
+    return told.format(count=count)

@@ -5,13 +5,12 @@ each way of entering it, and its results are used wherever it is entered so.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import TypeAlias
 
 from chamberwise.engine.exploration.explored import Explored, Parent, Seen
 from chamberwise.engine.exploration.frame import Frame
-from chamberwise.engine.exploration.order import Likeliest, Wanted
 from chamberwise.engine.exploration.program import DONE, Call, Node
 from chamberwise.engine.model.step import Branch, Handover, Outcome, PathwayId, StepId
 
@@ -36,19 +35,11 @@ class Stretch:
 class Search:
     """One exploration under way."""
 
-    def __init__(
-        self,
-        found: Explored,
-        frames_of: dict[PathwayId, Frame],
-        most: int,
-        wanted: Wanted | None,
-    ) -> None:
-        self.wanted = wanted
+    def __init__(self, found: Explored, frames_of: dict[PathwayId, Frame], most: int) -> None:
         self.found = found
         self.frames = frames_of
         self.most = most
         self.inner: dict[tuple[int, int], Stretch] = {}
-        self.news: set[int] = set()
         findings = found.program.layout.every
         self.live = [(node.live, findings & ~node.live) for node in found.program.nodes]
 
@@ -57,7 +48,7 @@ class Search:
         found, nodes = self.found, self.found.program.nodes
         waiting: list[int] = []
         self._meet(stretch, waiting, node, bits, by)
-        for state in self._in_order(stretch, waiting):
+        for state in waiting:
             if len(found.nodes) >= self.most:
                 found.stopped = True
                 return
@@ -72,12 +63,6 @@ class Search:
                 found.seen[place].asked = True
             elif not onward:
                 self._leave(stretch, waiting, at, state)
-
-    def _in_order(self, stretch: Stretch, waiting: list[int]) -> Iterable[int]:
-        if self.wanted is None:
-            return waiting
-        order = Likeliest(self.found, self.wanted, self.news)
-        return order.of(waiting, outermost=stretch.frame is None)
 
     def _meet(self, stretch: Stretch, waiting: list[int], node: int, bits: int, by: Parent) -> int:
         live, dead = self.live[node]
@@ -95,10 +80,8 @@ class Search:
         found.leaves.append(False)
         waiting.append(state)
         seen = found.seen.get(node) or found.seen.setdefault(node, Seen())
-        if bits & ~seen.possible or ~(bits | seen.ruled_out):
-            self.news.add(state)
-            seen.possible |= bits
-            seen.ruled_out |= ~bits
+        seen.possible |= bits
+        seen.ruled_out |= ~bits
         return state
 
     def _leave(self, stretch: Stretch, waiting: list[int], node: Node, state: int) -> None:

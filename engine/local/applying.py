@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 
 from chamberwise.engine.diagnostics.problem import Pointer, Problem, pointer_text
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.local import codes
 from chamberwise.engine.local.locating import Located
 from chamberwise.engine.reading.library import Loaded
@@ -73,11 +74,15 @@ def conflicts(sheet: Tree, places: Iterable[Located]) -> Iterator[Problem]:
         for other in met:
             if place.file == other.file and _overlap(_touched(place), _touched(other)):
                 first = sheet.span(other.operation.said, at_key=True)
-                line = f"line {first.line}" if first else "an earlier line"
-                message = f"`{pointer_text(place.place)}` is touched by {line} already"
+                message = _("`{place}` is touched by an earlier line already")
+                if first:
+                    message = _("`{place}` is touched by line {line} already")
+                message = message.format(
+                    place=pointer_text(place.place), line=first.line if first else 0
+                )
                 span = sheet.span(place.operation.said)
                 yield codes.CHANGED_TWICE.at(
-                    sheet.file, place.operation.said, span, message, "Make one of the two."
+                    sheet.file, place.operation.said, span, message, _("Make one of the two.")
                 )
                 break
         met.append(place)

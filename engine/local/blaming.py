@@ -1,4 +1,4 @@
-"""Blaming a sheet: problems that stand on a line below it and came with it name its lines."""
+"""Blaming a sheet: what it brings about below it is told at its own line."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from functools import cache
 
 from chamberwise.engine.checks.run import check_files
 from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.local.causes import Kept, causes, with_only
 from chamberwise.engine.reading.library import File, Loaded
 from chamberwise.engine.reading.local_sheet import Operation
@@ -24,7 +25,7 @@ _Key = tuple[str, Pointer, str]
 def blamed(
     problems: Sequence[Problem], base: Loaded, sheet: File, shown: Sequence[str], today: date
 ) -> list[Problem]:
-    """Return problems with the lines of the sheet that brought them about as notes.
+    """Return problems at the line of the sheet that brought them about, where it did.
 
     Two kinds are no fault of either file and are left out: an acceptance below that accepts
     nothing any more, and a step that never comes up because of what the unit chose.
@@ -46,7 +47,7 @@ def blamed(
         if is_new and looked_for < MOST and sheet.sheet is not None:
             looked_for += 1
             by = causes(sheet.sheet, _key(problem), found)
-            problem = replace(problem, notes=(*problem.notes, *_notes(sheet, by)))
+            problem = _at_the_sheet(problem, sheet, by) if by else problem
         told.append(problem)
     return told
 
@@ -61,10 +62,21 @@ def _is_chosen_away(
     return _key(problem) in found(choices)
 
 
-def _notes(sheet: File, operations: Sequence[Operation]) -> list[Note]:
-    """Return the places of operations that brought something about together."""
-    words = "brought about here" if len(operations) == 1 else "brought about together, here too"
-    return [Note(words, sheet.shown_as, sheet.tree.span(each.said)) for each in operations]
+def _at_the_sheet(problem: Problem, sheet: File, by: Sequence[Operation]) -> Problem:
+    """Return a problem at the first operation that brings it about; the rest are notes."""
+    at, tree = by[0].said, sheet.tree
+    notes = [Note(_("it shows here"), problem.file, problem.span)]
+    notes += [
+        Note(_("brought about together with this"), sheet.shown_as, tree.span(each.said))
+        for each in by[1:]
+    ]
+    return replace(
+        problem,
+        file=sheet.shown_as,
+        pointer=at,
+        span=tree.span(at),
+        notes=(*notes, *problem.notes),
+    )
 
 
 def _key(problem: Problem) -> _Key:

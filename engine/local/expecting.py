@@ -5,7 +5,10 @@ from __future__ import annotations
 import re
 
 from chamberwise.engine.checks.wording.negation import negators
+from chamberwise.engine.checks.wording.opposites import turned_round
 from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem, pointer_text
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import pgettext
 from chamberwise.engine.local import codes
 from chamberwise.engine.local.locating import Located
 from chamberwise.engine.reading import codes as of_form
@@ -27,8 +30,12 @@ def unmet(loaded: Loaded, sheet: Tree, place: Located) -> Problem | None:
     if operation.verb is Verb.SET and expects is None and _is_so_already(place):
         return None
     if expects is None and found is not None:
-        message = f"it does not say what it expects at `{pointer_text(place.place)}`"
-        advice = f"Read what stands there now, then add `expects: {told(found)}`."
+        message = _("it does not say what it expects at `{place}`").format(
+            place=pointer_text(place.place)
+        )
+        advice = _("Read what stands there now, then add `expects: {found}`.").format(
+            found=told(found)
+        )
         at = operation.at
         span = sheet.span(operation.said, at_key=True)
         return of_form.MISSING_KEY.at(sheet.file, at, span, message, advice, _now(loaded, place))
@@ -53,25 +60,31 @@ def _stale(loaded: Loaded, sheet: Tree, place: Located, expects: Node) -> Proble
     at = (*place.operation.at, "expects")
     expected = in_words(expects)
     if place.found is None:
-        message = f"it expects `{expected}`, and nothing stands there now"
-        advice = "Write `expects: nothing` if it still fits, or delete it."
+        message = _("it expects `{expected}`, and nothing stands there now").format(
+            expected=expected
+        )
+        advice = _("Write `expects: nothing` if it still fits, or delete it.")
         return codes.STALE.at(sheet.file, at, sheet.span(at), message, advice)
-    message = f"it expects `{expected}`, and `{in_words(place.found)}` stands there now"
-    advice = f"Read what stands there. If this still fits, write `expects: {told(place.found)}`."
+    message = _("it expects `{expected}`, and `{found}` stands there now").format(
+        expected=expected, found=in_words(place.found)
+    )
+    advice = _("Read what stands there. If this still fits, write `expects: {found}`.").format(
+        found=told(place.found)
+    )
     notes = _now(loaded, place)
     return codes.STALE.at(sheet.file, at, sheet.span(at), message, advice, notes)
 
 
 def _there_already(loaded: Loaded, sheet: Tree, place: Located) -> Problem:
     operation = place.operation
-    message = f"`{pointer_text(place.place)}` is there already"
-    advice = "Change it under `change:` with what you expect there, or give yours another name."
+    message = _("`{place}` is there already").format(place=pointer_text(place.place))
+    advice = _("Change it under `change:` with what you expect there, or give yours another name.")
     span = sheet.span(operation.said, at_key=False)
     return codes.STALE.at(sheet.file, operation.said, span, message, advice, _now(loaded, place))
 
 
 def more_than_wording(sheet: Tree, place: Located) -> Problem | None:
-    """Return the problem of a wording that changes a figure or a negation."""
+    """Return the problem of a wording that changes a figure, a negation or a direction."""
     new, old = place.operation.to, place.found
     if not isinstance(new, Scalar) or not isinstance(old, Scalar):
         return None
@@ -79,16 +92,20 @@ def more_than_wording(sheet: Tree, place: Located) -> Problem | None:
     figures = [sorted(_FIGURE.findall(each.text)) for each in (old, new)]
     turned = [len(list(negators(each.text, adjectives=True))) for each in (old, new)]
     if figures[0] != figures[1]:
-        was, now = (" ".join(each) or "none" for each in figures)
-        message = f"the figures change from {was} to {now}"
+        was, now = (" ".join(each) or pgettext("figures", "none") for each in figures)
+        message = _("the figures change from {was} to {now}").format(was=was, now=now)
     elif turned[0] != turned[1]:
-        message = "the sentence says no where it said yes, or the other way round"
+        message = _("the sentence says no where it said yes, or the other way round")
+    elif opposite := turned_round(old.text, new.text):
+        message = _("it says `{now}` where it said `{was}`").format(
+            was=opposite[0], now=opposite[1]
+        )
     else:
         return None
-    advice = "If that is meant, write it under `changes:` with `change:`, `to:` and `because:`."
+    advice = _("If that is meant, write it under `changes:` with `change:`, `to:` and `because:`.")
     return codes.MORE_THAN_WORDING.at(sheet.file, at, sheet.span(at), message, advice)
 
 
 def _now(loaded: Loaded, place: Located) -> tuple[Note, ...]:
     tree = loaded.files[place.file].tree
-    return (Note("what stands there now", place.file, tree.span(place.place, at_key=True)),)
+    return (Note(_("what stands there now"), place.file, tree.span(place.place, at_key=True)),)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from chamberwise.engine.diagnostics.problem import Problem, pointer_text
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.local import codes
 from chamberwise.engine.local.locating import Located
 from chamberwise.engine.model.pathway import Pathway
@@ -12,7 +14,10 @@ from chamberwise.engine.model.step import Action, Outcome, SignalWord, Step
 from chamberwise.engine.reading.local_sheet import Verb
 from chamberwise.engine.reading.tree import Tree
 
-_GRAVE = (SignalWord.DANGER, SignalWord.WARNING)
+_GRAVE = {
+    SignalWord.DANGER: N_("no longer gives the danger: {harm}"),
+    SignalWord.WARNING: N_("no longer gives the warning: {harm}"),
+}
 
 
 def left_out(before: Pathway, now: Pathway, sheet: Tree, place: Located) -> Problem | None:
@@ -25,8 +30,10 @@ def left_out(before: Pathway, now: Pathway, sheet: Tree, place: Located) -> Prob
     gone = list(_gone(old, new))
     if not gone:
         return None
-    message = f"after the change `{pointer_text(place.place[:2])}` {'; '.join(gone)}"
-    advice = "Put it back, unless that is what is meant: then whoever approves has to know."
+    message = _("after the change `{step}` {gone}").format(
+        step=pointer_text(place.place[:2]), gone="; ".join(gone)
+    )
+    advice = _("Put it back, unless that is what is meant: then whoever approves has to know.")
     said = place.operation.said
     return codes.LEAVES_OUT.at(sheet.file, said, sheet.span(said), message, advice)
 
@@ -34,13 +41,13 @@ def left_out(before: Pathway, now: Pathway, sheet: Tree, place: Located) -> Prob
 def _gone(old: Step, new: Step) -> Iterator[str]:
     for act in _acts(old):
         if act not in _acts(new):
-            yield f"no longer names the act `{act}`"
+            yield _("no longer names the act `{act}`").format(act=act)
     kept = [(each.signal, each.harm) for each in new.cautions]
     for caution in old.cautions:
         if caution.signal in _GRAVE and (caution.signal, caution.harm) not in kept:
-            yield f"no longer gives the {caution.signal}: {caution.harm}"
+            yield _(_GRAVE[caution.signal]).format(harm=caution.harm)
     if old.bound and (new.bound is None or new.bound.at_most > old.bound.at_most):
-        yield f"may be entered more often than {old.bound.at_most} times"
+        yield _("may be entered more often than {count} times").format(count=old.bound.at_most)
     if isinstance(old, Action) and isinstance(new, Action):
         yield from _surer(old, new)
 
@@ -48,11 +55,11 @@ def _gone(old: Step, new: Step) -> Iterator[str]:
 def _surer(old: Action, new: Action) -> Iterator[str]:
     for finding in old.effects.stale:
         if finding not in new.effects.stale:
-            yield f"no longer puts `{finding}` in doubt"
+            yield _("no longer puts `{finding}` in doubt").format(finding=finding)
     known = dict(old.effects.known)
     for finding, values in new.effects.known:
         if finding not in known or not set(known[finding]) <= set(values):
-            yield f"makes more known of `{finding}`"
+            yield _("makes more known of `{finding}`").format(finding=finding)
 
 
 def _acts(step: Step) -> list[str]:

@@ -12,6 +12,8 @@ from dataclasses import replace
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.diagnostics.problem import Pointer, Problem, Severity, pointer_text
 from chamberwise.engine.keys.digest import short_digest
+from chamberwise.engine.language.numbers import thousands
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.local import codes
 from chamberwise.engine.local.applying import applied, arrows_to, conflicts, with_head
 from chamberwise.engine.local.expecting import more_than_wording, unmet
@@ -85,15 +87,19 @@ def _has_base(base: Loaded, sheet: LocalSheet, tree: Tree) -> bool:
     if not over:
         return False
     if over not in base.file_of:
-        advice = did_you_mean(over, base.file_of, "`chamberwise list` shows those there are.")
-        message = f"there is no pathway `{over}` to lie over"
+        advice = did_you_mean(over, base.file_of, _("`chamberwise list` shows those there are."))
+        message = _("there is no pathway `{over}` to lie over").format(over=over)
         tree.problems.append(codes.NO_BASE.at(tree.file, at, tree.span(at), message, advice))
         return False
     reached = [base.source(name) for name in reached_by_handover(base.library, over)]
     unread = next((each for each in (*reached, *base.vocabulary) if not each.is_whole), None)
     if unread is not None:
-        message = f"{unread.shown_as}, which it lies over, could not be read whole"
-        advice = f"Put that file right first: `chamberwise check {unread.shown_as}`."
+        message = _("{file}, which it lies over, could not be read whole").format(
+            file=unread.shown_as
+        )
+        advice = _("Put that file right first: `chamberwise check {file}`.").format(
+            file=unread.shown_as
+        )
         tree.problems.append(codes.NO_BASE.at(tree.file, at, tree.span(at), message, advice))
     return unread is None
 
@@ -105,22 +111,22 @@ def _compare_base(base: Loaded, sheet: LocalSheet, tree: Tree) -> None:
         return
     at = ("over", "digest")
     edition = base.library.pathways[local.over].edition
-    message = (
-        f"it was written over edition {local.base_edition} with digest {local.base_digest}; "
-        f"what stands there now is edition {edition} with digest {now}"
-    )
-    advice = (
-        f"Look at what changed below, and at every expectation that no longer holds. "
-        f"If the sheet still fits, write `edition: {edition}` and `digest: {now}`."
-    )
+    message = _(
+        "it was written over edition {old_edition} with digest {old_digest}; what "
+        "stands there now is edition {edition} with digest {now}"
+    ).format(old_edition=local.base_edition, old_digest=local.base_digest, edition=edition, now=now)
+    advice = _(
+        "Look at what changed below, and at every expectation that no longer holds. If "
+        "the sheet still fits, write `edition: {edition}` and `digest: {now}`."
+    ).format(edition=edition, now=now)
     tree.problems.append(codes.BASE_CHANGED.at(tree.file, at, tree.span(at), message, advice))
 
 
 def _refuse_too_many(operations: list[Operation], tree: Tree) -> None:
     if len(operations) > MOST_OPERATIONS:
         at = operations[MOST_OPERATIONS].said
-        message = f"more than {MOST_OPERATIONS:,} changes in one sheet"
-        advice = "A unit that changes so much writes a pathway of its own."
+        message = _("more than {most} changes in one sheet").format(most=thousands(MOST_OPERATIONS))
+        advice = _("A unit that changes so much writes a pathway of its own.")
         tree.problems.append(TOO_LARGE.at(tree.file, at, tree.span(at), message, advice))
 
 
@@ -161,8 +167,10 @@ def _led_nowhere(base: Loaded, place: Located, tree: Tree) -> Problem | None:
     arrows = list(arrows_to(base.files[place.file].tree.root, str(at[1])))
     if not arrows:
         return None
-    message = f"`{pointer_text(arrows[0])}` leads to `{at[1]}`, and it does not say where instead"
-    advice = "Add `go to:` with the step at which those walks go on."
+    message = _("`{arrow}` leads to `{step}`, and it does not say where instead").format(
+        arrow=pointer_text(arrows[0]), step=at[1]
+    )
+    advice = _("Add `go to:` with the step at which those walks go on.")
     span = tree.span(operation.said)
     return codes.NO_SUCH_PLACE.at(tree.file, operation.said, span, message, advice)
 

@@ -6,6 +6,8 @@ from dataclasses import dataclass
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.diagnostics.problem import Pointer, pointer_text
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.reading.library import File, Loaded
 from chamberwise.engine.reading.local_sheet import Operation, Verb
@@ -44,8 +46,10 @@ def located(loaded: Loaded, covers: tuple[PathwayId, ...], operation: Operation)
     """Return where an operation takes hold. Raises `RefusedError` or `NowhereError`."""
     pathway = operation.pathway or covers[0]
     if pathway not in covers:
-        message = f"the sheet does not reach a pathway `{pathway}`"
-        advice = did_you_mean(pathway, covers, f"It reaches {_listed(covers)}.")
+        message = _("the sheet does not reach a pathway `{pathway}`").format(pathway=pathway)
+        advice = did_you_mean(
+            pathway, covers, _("It reaches {pathways}.").format(pathways=_listed(covers))
+        )
         raise NowhereError(message, advice)
     _refuse(operation)
     file = _file(loaded, covers, operation)
@@ -64,24 +68,36 @@ def _refuse(operation: Operation) -> None:
     if operation.verb is Verb.SET:
         return
     if root not in (*_FRAME, *TABLES):
-        advice = f"A sheet changes {_listed(_FRAME)}; it has keys of its own for the rest."
-        raise RefusedError(f"`{said}` is not for a local sheet to change", advice)
+        advice = _("A sheet changes {keys}; it has keys of its own for the rest.").format(
+            keys=_listed(_FRAME)
+        )
+        raise RefusedError(
+            _("`{said}` is not for a local sheet to change").format(said=said), advice
+        )
     if operation.verb is Verb.REWORD:
         if root == "rules":
-            raise RefusedError(f"`{said}` belongs to a safety rule", _ON_RULES)
+            raise RefusedError(
+                _("`{said}` belongs to a safety rule").format(said=said), _(_ON_RULES)
+            )
     elif root in _MEANING and (operation.verb is not Verb.ADD or len(rest) != 1):
-        advice = _ON_RULES if root == "rules" else _ON_MEANING.get(str(root), _ON_WORDS)
-        raise RefusedError(f"`{said}` means the same in every unit", advice)
+        advice = _(_ON_MEANING.get(str(root), _ON_WORDS))
+        raise RefusedError(_("`{said}` means the same in every unit").format(said=said), advice)
     elif operation.verb is Verb.REMOVE and (root in TABLES or not rest):
-        raise RefusedError(f"`{said}` cannot be taken away by a sheet", "Leave it unused instead.")
+        raise RefusedError(
+            _("`{said}` cannot be taken away by a sheet").format(said=said),
+            _("Leave it unused instead."),
+        )
 
 
-_ON_RULES = (
-    "A sheet may add rules. One that cannot be kept is named under `switched off:`, "
-    "with who decided it, why and when."
+_ON_RULES = N_(
+    "A sheet may add rules. One that cannot be kept is named under `switched "
+    "off:`, with who decided it, why and when."
 )
-_ON_WORDS = "Add a word with a name of its own under `changes:`, or reword it under `wording:`."
-_ON_MEANING = {"choices": "Set it under `choices:`, with the reason."}
+_ON_WORDS = N_("Add a word with a name of its own under `changes:`, or reword it under `wording:`.")
+_ON_MEANING = {
+    "choices": N_("Set it under `choices:`, with the reason."),
+    "rules": _ON_RULES,
+}
 
 
 def _file(loaded: Loaded, covers: tuple[PathwayId, ...], operation: Operation) -> File:
@@ -117,16 +133,23 @@ def _nowhere(words: list[str], file: File, place: Pointer) -> NowhereError:
         if node_at(file.tree.root, place[: length + 1]) is None:
             above, part = node_at(file.tree.root, place[:length]), place[length]
             break
-    where = f" in `{pointer_text(place[:length])}`" if length else ""
+    where = _(" in `{place}`").format(place=pointer_text(place[:length])) if length else ""
     if isinstance(above, Listing):
         count = len(above.items)
         said = part + 1 if isinstance(part, int) else part
-        return NowhereError(f"there is no item `{said}`{where}", f"It has {count} items.")
+        return NowhereError(
+            _("there is no item `{said}`{where}").format(said=said, where=where),
+            _("It has {count} items.").format(count=count),
+        )
     known = list(above.entries) if isinstance(above, Table) else []
     known = words if length == 1 and is_word else known
-    otherwise = f"There stand {_listed(known[:8])}." if known else f"Look at {file.shown_as}."
+    otherwise = (
+        _("There stand {names}.").format(names=_listed(known[:8]))
+        if known
+        else _("Look at {file}.").format(file=file.shown_as)
+    )
     advice = did_you_mean(str(part), known, otherwise)
-    return NowhereError(f"there is no `{part}`{where}", advice)
+    return NowhereError(_("there is no `{part}`{where}").format(part=part, where=where), advice)
 
 
 def _refuse_orphan(words: list[str], file: File, operation: Operation) -> None:
@@ -134,19 +157,27 @@ def _refuse_orphan(words: list[str], file: File, operation: Operation) -> None:
     *above, last = operation.place
     holder = node_at(file.tree.root, tuple(above))
     if isinstance(holder, Listing) and isinstance(last, int) and last != len(holder.items):
-        advice = f"The next item is number {len(holder.items) + 1}."
-        raise NowhereError(f"`{pointer_text(operation.place)}` is not the next item", advice)
+        advice = _("The next item is number {number}.").format(number=len(holder.items) + 1)
+        raise NowhereError(
+            _("`{place}` is not the next item").format(place=pointer_text(operation.place)), advice
+        )
     is_new_table = holder is None and len(above) == 1 and above[0] in TABLES
     if not is_new_table and not isinstance(holder, Listing if isinstance(last, int) else Table):
         if holder is None:
             raise _nowhere(words, file, tuple(above))
-        message = f"`{pointer_text(tuple(above))}` holds nothing called `{last}`"
-        advice = "Name an item of a list by its number, and anything else by its name."
+        message = _("`{place}` holds nothing called `{last}`").format(
+            place=pointer_text(tuple(above)), last=last
+        )
+        advice = _("Name an item of a list by its number, and anything else by its name.")
         raise NowhereError(message, advice)
     if operation.after and operation.after not in getattr(holder, "entries", {}):
         known = list(getattr(holder, "entries", {}))
-        advice = did_you_mean(operation.after, known, "Name what it follows, or leave `after` out.")
-        raise NowhereError(f"there is no `{operation.after}` that it could follow", advice)
+        advice = did_you_mean(
+            operation.after, known, _("Name what it follows, or leave `after` out.")
+        )
+        raise NowhereError(
+            _("there is no `{after}` that it could follow").format(after=operation.after), advice
+        )
 
 
 def _listed(names: tuple[str, ...] | list[str]) -> str:

@@ -74,6 +74,10 @@ class Passage:
 class IllegalMoveError(ValueError):
     """The move is not one of `moves(library, state)`."""
 
+    def __init__(self, move: Move, place: Place) -> None:
+        super().__init__(f"{move} at {place}")
+        self.move, self.place = move, place
+
 
 def begin(library: Library, pathway: PathwayId) -> Passage:
     """Return the settled first state of a pathway."""
@@ -113,7 +117,7 @@ def advance(library: Library, state: State, move: Move) -> State:
 def passage(library: Library, state: State, move: Move) -> Passage:
     """Return the state that a move leads to and what was passed on the way."""
     if move not in moves(library, state):
-        raise IllegalMoveError(f"{move} at {state.place}")
+        raise IllegalMoveError(move, state.place)
     silent: list[Silent] = []
     return settle(library, _moved(library, state, move, silent), silent)
 

@@ -36,7 +36,7 @@ def outlook(ground: Ground, watching: Sequence[Monitor], view: View, *, reduced:
     shots = Shots(watching, program, ground.entry)
     shot_at = shots.everywhere(ground.scenes)
     beyond = frozenset[int]()
-    if reduced and all(monitor.only_forbids for monitor in watching):
+    if reduced and watching and all(monitor.only_forbids for monitor in watching):
         beyond = _beyond(ground, {at for at, shot in enumerate(shot_at) if shot != NO_SHOT})
     alive = [view] * len(program.nodes)
     if reduced:

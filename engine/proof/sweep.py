@@ -50,7 +50,7 @@ class Sweep:
         self._enter(FIRST, (self.ground.first(),), (self.carried.first(),))
         for ring in self.ground.rings:
             self._go_round(ring)
-            if len(self.found.broken) == len(self.outlook.watching):
+            if 0 < len(self.outlook.watching) == len(self.found.broken):
                 break  # all is known
         return self.found
 

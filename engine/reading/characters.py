@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import re
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
+
 _RANGES = {
-    "control character": "\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f",
-    "line separator": "\x85\u2028\u2029",
-    "character that turns the reading direction": "\u202a-\u202e\u2066-\u2069",
-    "byte order mark": "\ufeff",
-    "character without width": "\u00ad\u200b\u2060-\u2064",
-    "character that is none": "\ud800-\udfff\ufffe\uffff",
+    N_("control character"): "\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f",
+    N_("line separator"): "\x85\u2028\u2029",
+    N_("character that turns the reading direction"): "\u202a-\u202e\u2066-\u2069",
+    N_("byte order mark"): "\ufeff",
+    N_("character without width"): "\u00ad\u200b\u2060-\u2064",
+    N_("character that is none"): "\ud800-\udfff\ufffe\uffff",
 }
 _HIDDEN = re.compile(f"[{''.join(_RANGES.values())}]")
 
@@ -24,7 +27,7 @@ def first_hidden(text: str) -> tuple[int, str] | None:
     if found is None:
         return None
     name = next(name for name, each in _RANGES.items() if re.match(f"[{each}]", found.group()))
-    return found.start(), f"{name} U+{ord(found.group()):04X}"
+    return found.start(), f"{_(name)} U+{ord(found.group()):04X}"
 
 
 def without_hidden(text: str) -> str:

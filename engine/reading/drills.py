@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.drill import DrillBook, Phrases, TruthBook
 from chamberwise.engine.reading import build_drill, codes, source_text
 from chamberwise.engine.reading.digest import digest
@@ -97,8 +98,12 @@ def _named(file: DrillFile, raw: dict[str, Any], stem: str) -> None:
     named = raw.get("drill of", stem)
     if named != stem:
         at = ("drill of",)
-        message = f"the drills are of `{named}` and lie where those of `{stem}` belong"
-        advice = f"Rename the file to `{named}.yaml`, or write `{stem}`."
+        message = _("the drills are of `{named}` and lie where those of `{stem}` belong").format(
+            named=named, stem=stem
+        )
+        advice = _("Rename the file to `{named}.yaml`, or write `{stem}`.").format(
+            named=named, stem=stem
+        )
         tree = file.tree
         tree.report(codes.FILE_NAME.at(tree.file, at, tree.span(at), message, advice))
 

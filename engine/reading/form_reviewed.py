@@ -2,20 +2,23 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.engine.reading.shapes import NAME, TEXT, Items, Key, Record
 
 REVIEWED_EDIT = Record(
-    "a reviewed edit",
+    N_("a reviewed edit"),
     {
-        "edit": Key(TEXT, "The mutant's name; a `*` at its end stands for any rest", required=True),
-        "reason": Key(TEXT, "Why the edit does no harm", required=True),
+        "edit": Key(
+            TEXT, N_("The mutant's name; a `*` at its end stands for any rest"), required=True
+        ),
+        "reason": Key(TEXT, N_("Why the edit does no harm"), required=True),
     },
 )
 
 REVIEWED = Record(
-    "a list of reviewed mutants",
+    N_("a list of reviewed mutants"),
     {
-        "mutants of": Key(NAME, "The pathway", required=True),
-        "reviewed": Key(Items(REVIEWED_EDIT), "The edits that do no harm", required=True),
+        "mutants of": Key(NAME, N_("The pathway"), required=True),
+        "reviewed": Key(Items(REVIEWED_EDIT), N_("The edits that do no harm"), required=True),
     },
 )

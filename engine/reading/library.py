@@ -9,6 +9,7 @@ from typing import Any
 
 from chamberwise.engine.approval.standing import settled
 from chamberwise.engine.diagnostics.problem import Pointer, Problem, Severity
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.local import Local
 from chamberwise.engine.model.pathway import Pathway
@@ -228,8 +229,10 @@ def _define(file: File, loaded: Loaded) -> None:
             first = loaded.defined.setdefault((table, name), (file.shown_as, (table, name)))
             if first[0] != file.shown_as:
                 span = file.tree.span((table, name), at_key=True)
-                message = f"`{name}` is already defined in {first[0]}"
-                advice = "Keep one definition."
+                message = _("`{name}` is already defined in {file}").format(
+                    name=name, file=first[0]
+                )
+                advice = _("Keep one definition.")
                 problem = codes.DUPLICATE_KEY.at(
                     file.shown_as, (table, name), span, message, advice
                 )

@@ -5,15 +5,25 @@ What is missing or malformed is left out of the values; the problem says so.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.nearest import did_you_mean, nearest
 from chamberwise.engine.diagnostics.problem import Pointer, Span
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading import codes, tree
 from chamberwise.engine.reading.characters import in_short
+from chamberwise.engine.reading.saying import (
+    at_the_start,
+    both_and,
+    key_at,
+    no_key,
+    one_or,
+    slip,
+    to_add,
+)
 from chamberwise.engine.reading.scalars import Typed, UntypedError, typed
 from chamberwise.engine.reading.shapes import (
     NAME,
@@ -21,7 +31,6 @@ from chamberwise.engine.reading.shapes import (
     Either,
     Entries,
     Items,
-    Key,
     Kind,
     Kinds,
     OneOrMore,
@@ -30,7 +39,7 @@ from chamberwise.engine.reading.shapes import (
     Shape,
 )
 
-_SAID = {tree.Scalar: "a text", tree.Listing: "a list", tree.Table: "a mapping"}
+_SAID = {tree.Scalar: N_("a text"), tree.Listing: N_("a list"), tree.Table: N_("a mapping")}
 
 
 def read(source: tree.Tree, shape: Shape) -> Any:
@@ -71,16 +80,20 @@ class _Reading:
 
     def _scalar(self, node: tree.Node, shape: Scalar, at: Pointer) -> Typed | None:
         if not isinstance(node, tree.Scalar):
-            self._wrong_kind(node, "one text", at)
+            self._wrong_kind(node, _("one text"), at)
             return None
         if shape.kind is Kind.TEXT and not node.quoted:
             self._cut_short(node, at)
         try:
             return typed(node.text, shape)
         except UntypedError as refusal:
-            where = f"`{at[-1]}`" if at and isinstance(at[-1], str) else "this item"
-            shown = f", not `{in_short(node.text)}`" if node.text.strip() else ""
-            message = f"{where} takes {refusal.expected}{shown}"
+            where = f"`{at[-1]}`" if at and isinstance(at[-1], str) else _("this item")
+            message = _("{where} takes {expected}")
+            if node.text.strip():
+                message = _("{where} takes {expected}, not `{text}`")
+            message = message.format(
+                where=where, expected=refusal.expected, text=in_short(node.text)
+            )
             self._report(codes.WRONG_VALUE, at, node.span, message, refusal.advice)
             return None
 
@@ -89,16 +102,17 @@ class _Reading:
         lines = self.source.source(at).lines
         rest = lines[line - 1][column - 1 :] if line <= len(lines) else ""
         if rest.lstrip().startswith("#") and rest[:1].isspace():
-            message = f"the text ends before `{in_short(rest.strip())}`"
-            advice = "Put the whole text in quotes, or a remark on a line of its own."
+            message = _("the text ends before `{rest}`").format(rest=in_short(rest.strip()))
+            advice = _("Put the whole text in quotes, or a remark on a line of its own.")
             span = Span(line, column, line, column + len(rest))
             self._report(codes.TEXT_CUT, at, span, message, advice)
 
     def _record(self, node: tree.Node, shape: Record, at: Pointer) -> dict[str, Any] | None:
         if not isinstance(node, tree.Table):
             text = in_short(node.text) if isinstance(node, tree.Scalar) else ""
-            advice = f"Write `{{{shape.told_by}: {text}}}`." if text and shape.told_by else ""
-            self._wrong_kind(node, f"the keys of {shape.name}", at, advice)
+            by = shape.told_by
+            advice = _("Write `{text}`.").format(text=f"{{{by}: {text}}}") if text and by else ""
+            self._wrong_kind(node, _("the keys of {name}").format(name=_(shape.name)), at, advice)
             return None
         values: dict[str, Any] = {}
         for text, entry in node.entries.items():
@@ -115,16 +129,18 @@ class _Reading:
 
     def _unknown_key(self, entry: tree.Entry, shape: Record, at: Pointer) -> None:
         listed = ", ".join(f"`{key}`" for key in shape.keys)
-        otherwise = f"{_a(shape.name)} takes {listed}."
-        advice = _slip(entry) or did_you_mean(entry.key.text, shape.keys, otherwise)
-        message = f"`{in_short(entry.key.text)}` is no key of {shape.name}"
+        name = _(shape.name)
+        otherwise = _("{name} takes {listed}.").format(name=at_the_start(name), listed=listed)
+        advice = slip(entry) or did_you_mean(entry.key.text, shape.keys, otherwise)
+        message = no_key(entry.key.text, name)
         where = (*at, entry.key.text)
         self._report(codes.UNKNOWN_KEY, where, entry.key.span, message, advice)
 
     def _missing_keys(self, node: tree.Table, shape: Record, at: Pointer) -> None:
         for name, key in shape.keys.items():
             if key.required and name not in node.entries:
-                self._missing(f"{shape.name} has no `{name}`", _add(name, key), at)
+                message = _("{name} has no `{key}`").format(name=_(shape.name), key=name)
+                self._missing(message, to_add(name, key), at)
         if shape.exactly_one:
             self._exactly_one(node, shape, at)
         found = [name for name in shape.together if name in node.entries]
@@ -141,27 +157,37 @@ class _Reading:
             if len(others) == 1:
                 self._alone(name, others[0], shape, at)
                 continue
-            message = f"`{name}` stands only beside {_or(others)}"
-            advice = f"Delete `{name}`, or write {shape.name} of another kind."
+            message = _("`{key}` stands only beside {others}").format(
+                key=name, others=one_or(others)
+            )
+            advice = _("Delete `{key}`, or write {name} of another kind.").format(
+                key=name, name=_(shape.name)
+            )
             self._report(
                 codes.UNKNOWN_KEY, (*at, name), node.entries[name].key.span, message, advice
             )
 
     def _alone(self, found: str, absent: str, shape: Record, at: Pointer) -> None:
-        message = f"`{found}` without `{absent}`"
-        self._missing(message, _add(absent, shape.keys[absent]), at)
+        message = _("`{found}` without `{absent}`").format(found=found, absent=absent)
+        self._missing(message, to_add(absent, shape.keys[absent]), at)
 
     def _exactly_one(self, node: tree.Table, shape: Record, at: Pointer) -> None:
         found = [name for name in shape.exactly_one if name in node.entries]
         if len(found) == 1:
             return
-        listed = _or(shape.exactly_one)
+        listed = one_or(shape.exactly_one)
         if not found:
-            self._missing(f"{shape.name} has no {listed}", f"Write one of {listed}.", at)
+            self._missing(
+                _("{name} has no {listed}").format(name=_(shape.name), listed=listed),
+                _("Write one of {listed}.").format(listed=listed),
+                at,
+            )
             return
-        message = f"{' and '.join(f'`{name}`' for name in found)} in one place"
+        message = _("{both} in one place").format(both=both_and(found))
         span = node.entries[found[1]].key.span
-        advice = f"Keep one, and make a second entry for the other, {shape.name} each."
+        advice = _("Keep one, and make a second entry for the other, {name} each.").format(
+            name=_(shape.name)
+        )
         self._report(codes.UNKNOWN_KEY, (*at, found[1]), span, message, advice)
 
     def _missing(self, message: str, advice: str, at: Pointer) -> None:
@@ -170,7 +196,7 @@ class _Reading:
 
     def _entries(self, node: tree.Node, shape: Entries, at: Pointer) -> dict[str, Any] | None:
         if not isinstance(node, tree.Table):
-            self._wrong_kind(node, "names, each with its own text below", at)
+            self._wrong_kind(node, _("names, each with its own text below"), at)
             return None
         values: dict[str, Any] = {}
         for text, entry in node.entries.items():
@@ -186,15 +212,19 @@ class _Reading:
         try:
             typed(key.text, NAME)
         except UntypedError as refusal:
-            message = f"`{in_short(key.text)}` is not {refusal.expected}"
+            message = _("`{text}` is not {expected}").format(
+                text=in_short(key.text), expected=refusal.expected
+            )
             meant = nearest(key.text.lower().replace("-", " "), words)
-            advice = f"Write `{meant}`." if meant else refusal.advice
+            advice = _("Write `{meant}`.").format(meant=meant) if meant else refusal.advice
             self._report(codes.WRONG_VALUE, at, key.span, message, advice)
 
     def _items(self, node: tree.Node, shape: Items, at: Pointer) -> tuple[Any, ...] | None:
         if not isinstance(node, tree.Listing):
             one = in_short(node.text) if isinstance(node, tree.Scalar) and node.text else ""
-            self._wrong_kind(node, "a list", at, f"Write `[{one}]`." if one else "")
+            self._wrong_kind(
+                node, _("a list"), at, _("Write `[{one}]`.").format(one=one) if one else ""
+            )
             return None
         read = [self._read(item, shape.of, (*at, place)) for place, item in enumerate(node.items)]
         self._fewest(len(read), shape.fewest, node, at)
@@ -202,31 +232,33 @@ class _Reading:
 
     def _fewest(self, count: int, fewest: int, node: tree.Node, at: Pointer) -> None:
         if count < fewest:
-            message = f"nothing stands in {_where(at)}" if count == 0 else f"only {count} here"
-            advice = f"Write at least {fewest}, or delete the key."
+            nothing, few = _("nothing stands in {where}"), _("only {count} here")
+            message = few.format(count=count) if count else nothing.format(where=key_at(at))
+            advice = _("Write at least {fewest}, or delete the key.").format(fewest=fewest)
             self._report(codes.WRONG_VALUE, at, node.span, message, advice)
 
     def _kinds(self, node: tree.Node, shape: Kinds, at: Pointer) -> dict[str, Any] | None:
         if not isinstance(node, tree.Table):
-            self._wrong_kind(node, f"the keys of {shape.name}", at)
+            self._wrong_kind(node, _("the keys of {name}").format(name=_(shape.name)), at)
             return None
         found = [name for name in shape.by_key if name in node.entries]
         if len(found) == 1:
             return self._record(node, shape.by_key[found[0]], at)
         if found:
-            both = " and ".join(f"`{name}`" for name in found)
-            one = shape.name.partition(" ")[2]
-            self._no_kind(f"{both} in one {one}", f"Make two {one}s of it.", shape, at)
+            message = _("{both} in one {one}").format(both=both_and(found), one=_(shape.noun))
+            advice = _("Make two {one}s of it.").format(one=_(shape.noun))
+            self._no_kind(message, advice, shape, at)
             return None
         listed = ", ".join(f"`{name}`" for name in shape.by_key)
+        otherwise = _("Write one of {listed}.").format(listed=listed)
         meant = _misspelt(node, shape)
         if meant:
-            message = f"`{in_short(meant.text)}` is no key of {shape.name}"
-            advice = did_you_mean(meant.text, shape.by_key, f"Write one of {listed}.")
+            message = no_key(meant.text, _(shape.name))
+            advice = did_you_mean(meant.text, shape.by_key, otherwise)
             self._report(codes.UNKNOWN_KEY, (*at, meant.text), meant.span, message, advice)
         else:
-            found_none = f"the {shape.name.partition(' ')[2]} has none of {listed}"
-            self._no_kind(found_none, f"Write one of {listed}.", shape, at)
+            message = _("the {one} has none of {listed}").format(one=_(shape.noun), listed=listed)
+            self._no_kind(message, otherwise, shape, at)
         return None
 
     def _no_kind(self, message: str, advice: str, shape: Kinds, at: Pointer) -> None:
@@ -234,11 +266,13 @@ class _Reading:
         self._report(code, at, self.source.span(at, at_key=True), message, advice)
 
     def _wrong_kind(self, node: tree.Node, due: str, at: Pointer, instead: str = "") -> None:
-        found = _SAID[type(node)]
+        found = _(_SAID[type(node)])
         if isinstance(node, tree.Scalar) and not node.text and not node.quoted:
-            found = "nothing"
-        message = f"{_where(at)} takes {due}, and {found} stands here"
-        advice = instead or "Compare with the examples in protocols/README.md."
+            found = _("nothing")
+        message = _("{where} takes {due}, and {found} stands here").format(
+            where=key_at(at), due=due, found=found
+        )
+        advice = instead or _("Compare with the examples in protocols/README.md.")
         self._report(codes.WRONG_KIND, at, node.span, message, advice)
 
     def _report(self, code: Code, at: Pointer, span: Span | None, what: str, advice: str) -> None:
@@ -251,31 +285,3 @@ def _misspelt(node: tree.Table, shape: Kinds) -> tree.Scalar | None:
     keys = [entry.key for name, entry in node.entries.items() if name not in known]
     near = next((key for key in keys if nearest(key.text, shape.by_key)), None)
     return keys[0] if len(keys) == 1 else near
-
-
-def _slip(entry: tree.Entry) -> str:
-    """Return what most likely went wrong where a piece of a sentence stands as a key."""
-    text = entry.key.text
-    is_bare = isinstance(entry.value, tree.Scalar) and not entry.value.text
-    if is_bare and ":" in text:
-        before, after = text.split(":", 1)
-        return f"Put a space after the colon: `{in_short(before)}: {in_short(after.strip())}`."
-    if is_bare and (" " in text or text.endswith(".")):
-        return "A comma between { and } cuts a text in two. Put the whole text in quotes."
-    return ""
-
-
-def _add(name: str, key: Key) -> str:
-    return f"Add `{name}:`, {key.doc[0].lower()}{key.doc[1:]}."
-
-
-def _where(at: Pointer) -> str:
-    return f"`{at[-1]}`" if at and isinstance(at[-1], str) else "this place"
-
-
-def _or(names: Iterable[str]) -> str:
-    return " or ".join(f"`{name}`" for name in names)
-
-
-def _a(name: str) -> str:
-    return name[0].upper() + name[1:]

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path, PurePath
 
 from chamberwise.engine.diagnostics.problem import Problem
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading import codes, source_text
 from chamberwise.engine.reading.form_reviewed import REVIEWED
 from chamberwise.engine.reading.read import read
@@ -70,6 +71,10 @@ def read_reviewed(path: Path, pathway: str) -> ReviewedList:
 def _named(tree: Tree, named: str, pathway: str) -> None:
     if named != pathway:
         at = ("mutants of",)
-        message = f"the list is of `{named}` and lies where that of `{pathway}` belongs"
-        advice = f"Rename the file to `{named}.yaml`, or write `{pathway}`."
+        message = _("the list is of `{named}` and lies where that of `{pathway}` belongs").format(
+            named=named, pathway=pathway
+        )
+        advice = _("Rename the file to `{named}.yaml`, or write `{pathway}`.").format(
+            named=named, pathway=pathway
+        )
         tree.report(codes.FILE_NAME.at(tree.file, at, tree.span(at), message, advice))

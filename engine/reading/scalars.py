@@ -8,6 +8,8 @@ from typing import TypeAlias
 from unicodedata import normalize
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading.shapes import Kind, Scalar
 
 Typed: TypeAlias = str | int | date | bool
@@ -37,14 +39,14 @@ _COMPILED = {
 }
 
 EXPECTED = {
-    Kind.NAME: "a name in small letters, figures and hyphens",
-    Kind.COUNT: "a whole number from 1 to 99",
-    Kind.DATE: "a date such as 2026-11-25",
-    Kind.DURATION: "a duration such as `30 s`, `5 min` or `2 h`",
-    Kind.EDITION: "an edition such as `0.3` or `2`",
-    Kind.DIGEST: "a digest such as `ZE6X-PR7Y-B0Q0`, which `chamberwise check` tells",
-    Kind.YES_NO: "`yes` or `no`",
-    Kind.TEXT: "text",
+    Kind.NAME: N_("a name in small letters, figures and hyphens"),
+    Kind.COUNT: N_("a whole number from 1 to 99"),
+    Kind.DATE: N_("a date such as 2026-11-25"),
+    Kind.DURATION: N_("a duration such as `30 s`, `5 min` or `2 h`"),
+    Kind.EDITION: N_("an edition such as `0.3` or `2`"),
+    Kind.DIGEST: N_("a digest such as `ZE6X-PR7Y-B0Q0`, which `chamberwise check` tells"),
+    Kind.YES_NO: N_("`yes` or `no`"),
+    Kind.TEXT: N_("text"),
 }
 
 
@@ -64,14 +66,16 @@ def typed(text: str, shape: Scalar) -> Typed:
         return _word(text, shape.words)
     if kind is Kind.YES_NO:
         if text not in ("yes", "no"):
-            raise UntypedError(EXPECTED[kind], "Write `yes` or `no`.")
+            raise UntypedError(_(EXPECTED[kind]), _("Write `yes` or `no`."))
         return text == "yes"
     if kind is Kind.TEXT:
         if not text.strip() or text in NOTHING:
-            raise UntypedError("text, and there is none", "Write the text, or delete the key.")
+            raise UntypedError(
+                _("text, and there is none"), _("Write the text, or delete the key.")
+            )
         return text
     if not _COMPILED[kind].match(text):
-        raise UntypedError(EXPECTED[kind], _advice(text, kind))
+        raise UntypedError(_(EXPECTED[kind]), _advice(text, kind))
     return _convert(text, kind)
 
 
@@ -85,7 +89,9 @@ def _convert(text: str, kind: Kind) -> Typed:
         try:
             return date.fromisoformat(text)
         except ValueError:
-            raise UntypedError("a day of the calendar", "Check the month and the day.") from None
+            raise UntypedError(
+                _("a day of the calendar"), _("Check the month and the day.")
+            ) from None
     return text
 
 
@@ -93,7 +99,10 @@ def _word(text: str, words: tuple[str, ...]) -> str:
     if text in words:
         return text
     listed = ", ".join(f"`{word}`" for word in words)
-    raise UntypedError(f"one of {listed}", did_you_mean(text, words, f"Choose one of {listed}."))
+    raise UntypedError(
+        _("one of {listed}").format(listed=listed),
+        did_you_mean(text, words, _("Choose one of {listed}.").format(listed=listed)),
+    )
 
 
 def _advice(text: str, kind: Kind) -> str:
@@ -101,5 +110,5 @@ def _advice(text: str, kind: Kind) -> str:
         letters = normalize("NFKD", text[:LONGEST_ADVISED].lower()).encode("ascii", "ignore")
         slug = re.sub(r"[^a-z0-9]+", "-", letters.decode()).strip("-")
         if _COMPILED[Kind.NAME].match(slug):
-            return f"Write `{slug}`."
-    return f"Write {EXPECTED[kind]}."
+            return _("Write `{slug}`.").format(slug=slug)
+    return _("Write {expected}.").format(expected=_(EXPECTED[kind]))

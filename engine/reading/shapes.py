@@ -7,6 +7,8 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import TypeAlias
 
+from chamberwise.engine.language.texts import N_
+
 
 class Kind(StrEnum):
     """What a scalar's text stands for."""
@@ -93,7 +95,9 @@ class Kinds:
     """A record whose kind is told by the one key it has of `by_key`."""
 
     by_key: Mapping[str, Record]
-    name: str = "a step"
+    name: str = N_("a step")
+    noun: str = N_("step")
+    """The name without its article."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,6 +13,8 @@ from typing import Any, TypeAlias
 import yaml
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Pointer, Problem, Span
+from chamberwise.engine.language.numbers import thousands
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading import codes
 from chamberwise.engine.reading.characters import first_hidden, in_short, without_hidden
 from chamberwise.engine.reading.yaml_error import told
@@ -85,8 +87,10 @@ class Tree:
         """Keep a problem. Raises `EnoughError` when there are so many that reading on is vain."""
         self.problems.append(problem)
         if len(self.problems) == MOST_PROBLEMS:
-            message = f"{MOST_PROBLEMS:,} problems up to here; the rest is not listed"
-            advice = "Put the first one right, and look whether the others go with it."
+            message = _("{count} problems up to here; the rest is not listed").format(
+                count=thousands(MOST_PROBLEMS)
+            )
+            advice = _("Put the first one right, and look whether the others go with it.")
             last = codes.TOO_MANY.at(self.file, (), problem.span, message, advice)
             raise EnoughError(last)
 
@@ -141,12 +145,12 @@ def parse(text: str, file: str) -> Tree:
     except yaml.MarkedYAMLError as error:
         tree.problems.append(told(error, text, file))
     except (yaml.YAMLError, ValueError, RecursionError) as error:
-        message = f"cannot be read as YAML ({type(error).__name__})"
-        advice = "Look for brackets or quotes that are never closed."
+        message = _("cannot be read as YAML ({error})").format(error=type(error).__name__)
+        advice = _("Look for brackets or quotes that are never closed.")
         tree.problems.append(codes.SYNTAX.at(file, (), None, message, advice))
     if tree.root is None and not tree.problems:
-        advice = "Start from `chamberwise new ID`."
-        tree.problems.append(codes.EMPTY.at(file, (), None, "the file is empty", advice))
+        advice = _("Start from `chamberwise new ID`.")
+        tree.problems.append(codes.EMPTY.at(file, (), None, _("the file is empty"), advice))
     return tree
 
 
@@ -188,8 +192,8 @@ def _build(events: Iterator[Any], tree: Tree) -> Node | None:
         elif isinstance(event, yaml.DocumentStartEvent):
             documents += 1
             if documents > 1:
-                advice = "Give each pathway a file of its own."
-                message = "a second document begins here"
+                advice = _("Give each pathway a file of its own.")
+                message = _("a second document begins here")
                 raise EnoughError(_refusal(codes.SEVERAL_DOCUMENTS, event, tree, message, advice))
     return None if isinstance(root, Scalar) and not root.text and not root.quoted else root
 
@@ -208,10 +212,10 @@ def _shown(event: Any, at: Pointer, tree: Tree) -> str:
     if text.isprintable():
         return text
     hidden = first_hidden(text)
-    found = hidden[1] if hidden else "carriage return U+000D"
+    found = hidden[1] if hidden else _("carriage return U+000D")
     if hidden or "\r" in text:
-        message = f"{found} is written here with a backslash"
-        advice = "Delete the backslash and what belongs to it."
+        message = _("{found} is written here with a backslash").format(found=found)
+        advice = _("Delete the backslash and what belongs to it.")
         tree.report(codes.HIDDEN_CHARACTER.at(tree.file, at, _span(event), message, advice))
     return without_hidden(text)
 
@@ -230,13 +234,15 @@ def _attach(node: Node, inside: _Open, tree: Tree) -> None:
 
 def _key(node: Node, inside: _Open, tree: Tree) -> tuple[Scalar, bool]:
     if not isinstance(node, Scalar):
-        message = "a list or mapping cannot be a key"
-        advice = "Put one plain word before the colon."
+        message = _("a list or mapping cannot be a key")
+        advice = _("Put one plain word before the colon.")
         raise EnoughError(codes.SYNTAX.at(tree.file, (), node.span, message, advice))
     first = inside.node.entries.get(node.text) if isinstance(inside.node, Table) else None
     if first:
-        message = f"`{in_short(node.text)}` stands twice here, first on line {first.key.span.line}"
-        advice = "Rename one of the two, or delete it."
+        message = _("`{text}` stands twice here, first on line {line}").format(
+            text=in_short(node.text), line=first.key.span.line
+        )
+        advice = _("Rename one of the two, or delete it.")
         at = (*inside.at, node.text)
         tree.report(codes.DUPLICATE_KEY.at(tree.file, at, node.span, message, advice))
     return node, first is not None
@@ -244,41 +250,40 @@ def _key(node: Node, inside: _Open, tree: Tree) -> tuple[Scalar, bool]:
 
 def _refuse_indirection(event: Any, tree: Tree) -> None:
     if isinstance(event, yaml.AliasEvent):
-        written, advice = (
-            f"alias `*{in_short(str(event.anchor))}`",
-            "Write the text out again here.",
-        )
+        written = _("alias `*{name}`").format(name=in_short(str(event.anchor)))
+        advice = _("Write the text out again here.")
     elif event.anchor:
-        written = f"anchor `&{in_short(event.anchor)}`"
-        advice = "Delete it, and quote text that begins with &."
+        written = _("anchor `&{name}`").format(name=in_short(event.anchor))
+        advice = _("Delete it, and quote text that begins with &.")
     elif getattr(event, "tag", None) is not None:
-        written = f"tag `{in_short(event.tag)}`"
-        advice = "Delete it, and quote text that begins with !."
+        written = _("tag `{name}`").format(name=in_short(event.tag))
+        advice = _("Delete it, and quote text that begins with !.")
     else:
         return
-    raise EnoughError(_refusal(codes.ALIAS, event, tree, f"{written} is refused", advice))
+    message = _("{written} is refused").format(written=written)
+    raise EnoughError(_refusal(codes.ALIAS, event, tree, message, advice))
 
 
 def _refuse_at_sight(text: str, tree: Tree) -> None:
     """Refuse, before parsing it, a text whose lines, commas or colons tell of too many entries."""
     pairs = text.count(": ") + text.count(":\n")
     if max(text.count("\n") + text.count(","), pairs * 3 // 2) > MOST_NODES:
-        message = f"more than {MOST_NODES:,} lines and entries"
-        advice = "Split it into one file a pathway."
+        message = _("more than {most} lines and entries").format(most=thousands(MOST_NODES))
+        advice = _("Split it into one file a pathway.")
         raise EnoughError(codes.TOO_LARGE.at(tree.file, (), None, message, advice))
 
 
 def _refuse_more(event: Any, nodes: int, tree: Tree) -> None:
     if nodes > MOST_NODES:
-        message = f"more than {MOST_NODES:,} entries in one file"
-        advice = "Split it into one file a pathway."
+        message = _("more than {most} entries in one file").format(most=thousands(MOST_NODES))
+        advice = _("Split it into one file a pathway.")
         raise EnoughError(_refusal(codes.TOO_LARGE, event, tree, message, advice))
 
 
 def _refuse_depth(event: Any, open_nodes: list[_Open], tree: Tree) -> None:
     if len(open_nodes) > DEEPEST:
-        message = f"nested more than {DEEPEST} levels deep"
-        advice = "Close the brackets, or lift the text out a level."
+        message = _("nested more than {most} levels deep").format(most=DEEPEST)
+        advice = _("Close the brackets, or lift the text out a level.")
         raise EnoughError(_refusal(codes.TOO_DEEP, event, tree, message, advice))
 
 

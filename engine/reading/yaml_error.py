@@ -7,10 +7,12 @@ from typing import Any
 
 import yaml
 from chamberwise.engine.diagnostics.problem import Problem, Span
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading import codes
 
-_LOOK = "Check indentation, colons, brackets and quotes on this line and the one above."
-_INDENT = "Line it up with its neighbours, with spaces only."
+_LOOK = N_("Check indentation, colons, brackets and quotes on this line and the one above.")
+_INDENT = N_("Line it up with its neighbours, with spaces only.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,67 +28,71 @@ class _Told:
 _TOLD = (
     _Told(
         "mapping values are not allowed",
-        "a colon in plain text",
-        "Put the whole text in quotes, or check the indentation of this line.",
+        N_("a colon in plain text"),
+        N_("Put the whole text in quotes, or check the indentation of this line."),
     ),
     _Told(
         "could not find expected ':'",
-        "this line is no key with a colon and a space",
-        "Put a space after the colon, or line the text up with the text it belongs to.",
+        N_("this line is no key with a colon and a space"),
+        N_("Put a space after the colon, or line the text up with the text it belongs to."),
         at_opening=True,
     ),
     _Told(
         "unexpected end of stream",
-        "a quote is opened here and never closed",
-        "Close it, or put the whole text in the other kind of quotes.",
+        N_("a quote is opened here and never closed"),
+        N_("Close it, or put the whole text in the other kind of quotes."),
         at_opening=True,
     ),
     _Told(
         "expected ',' or",
-        "a bracket is opened here and not closed",
-        "Close it, or put a comma between what stands in it.",
+        N_("a bracket is opened here and not closed"),
+        N_("Close it, or put a comma between what stands in it."),
         at_opening=True,
     ),
-    _Told("cannot start any token", "no text may begin with this", "Put the whole text in quotes."),
+    _Told(
+        "cannot start any token",
+        N_("no text may begin with this"),
+        N_("Put the whole text in quotes."),
+    ),
     _Told(
         "did not find expected key",
-        "this does not follow on from what stands before it",
-        "Line it up with its neighbours, or double a quote that stands inside quotes.",
+        N_("this does not follow on from what stands before it"),
+        N_("Line it up with its neighbours, or double a quote that stands inside quotes."),
     ),
-    _Told("expected '-' indicator", "only `- ` can stand here", _INDENT),
-    _Told("expected <document start>", "this line stands further out than the first", _INDENT),
+    _Told("expected '-' indicator", N_("only `- ` can stand here"), _INDENT),
+    _Told("expected <document start>", N_("this line stands further out than the first"), _INDENT),
     _Told(
         "block sequence entries are not allowed",
-        "no list can begin here",
-        "Begin the list on a line of its own.",
+        N_("no list can begin here"),
+        N_("Begin the list on a line of its own."),
     ),
     _Told(
         "escape c",
-        "a backslash in double quotes that stands for nothing",
-        "Write the text in single quotes.",
+        N_("a backslash in double quotes that stands for nothing"),
+        N_("Write the text in single quotes."),
     ),
     _Told(
         "incompatible YAML document",
-        "the first line asks for another YAML",
-        "Delete the line that begins with %.",
+        N_("the first line asks for another YAML"),
+        N_("Delete the line that begins with %."),
     ),
 )
-_TAB = _Told("", "a tab stands where spaces are due", "Indent with spaces only.")
+_TAB = _Told("", N_("a tab stands where spaces are due"), N_("Indent with spaces only."))
 
 
 def told(error: yaml.MarkedYAMLError, text: str, file: str) -> Problem:
     """Return the problem that the parser's error stands for."""
-    said = str(error.problem or error.context or "cannot be read as YAML")
+    said = str(error.problem or error.context or N_("cannot be read as YAML"))
     span = _span(error.problem_mark or error.context_mark)
     if "exceeded max" in said:
-        advice = "Close the brackets, or lift the text out a level."
-        return codes.TOO_DEEP.at(file, (), span, "nested far too deep", advice)
+        advice = _("Close the brackets, or lift the text out a level.")
+        return codes.TOO_DEEP.at(file, (), span, _("nested far too deep"), advice)
     found = next((each for each in _TOLD if each.said in said), _Told("", said, _LOOK))
     if "tab" in said.split() or ("any token" in said and _character(text, span) == "\t"):
         found = _TAB
     if found.at_opening and error.context_mark:
         span = _span(error.context_mark)
-    return codes.SYNTAX.at(file, (), span, found.message, found.advice)
+    return codes.SYNTAX.at(file, (), span, _(found.message), _(found.advice))
 
 
 def _span(mark: Any) -> Span | None:

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from io import StringIO
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading import source_text
 
 HEADS = (
@@ -83,7 +84,7 @@ def cells_of(data: bytes, name: str) -> Cells:
         problems = source_text.refusals(text, name)
     for each in problems:
         line = each.span.line if each.span else 1
-        advice = "Save it from the spreadsheet as CSV UTF-8 (comma delimited)."
+        advice = _("Save it from the spreadsheet as CSV UTF-8 (comma delimited).")
         found.wrong(line, "", each.message, each.advice if text is not None else advice)
     if text is not None and not problems:
         _read(text, found)
@@ -102,13 +103,17 @@ def _read(text: str, found: Cells) -> None:
                 if not heads:
                     return
             elif number > MOST_ROWS:
-                found.wrong(number, "", "there are more rows than any pathway has", "Split it.")
+                found.wrong(
+                    number, "", _("there are more rows than any pathway has"), _("Split it.")
+                )
                 return
             else:
                 _row(number, heads, cells, found)
     except csv.Error as error:
-        advice = "Look for a quotation mark that is never closed, or one inside a cell."
-        found.wrong(number + 1, "", f"the row cannot be read: {error}", advice)
+        advice = _("Look for a quotation mark that is never closed, or one inside a cell.")
+        found.wrong(
+            number + 1, "", _("the row cannot be read: {error}").format(error=error), advice
+        )
 
 
 def _delimiter(text: str) -> str:
@@ -124,13 +129,30 @@ def _heads(cells: Sequence[str], found: Cells) -> list[str]:
     heads = [_head(cell) for cell in cells]
     for cell, head in zip(cells, heads, strict=True):
         if head and head not in HEADS:
-            advice = did_you_mean(head, HEADS, f"The heads are: {', '.join(HEADS)}.")
-            found.wrong(1, cell.strip(), f"`{cell.strip()}` is no head of a column", advice)
+            advice = did_you_mean(
+                head, HEADS, _("The heads are: {heads}.").format(heads=", ".join(HEADS))
+            )
+            found.wrong(
+                1,
+                cell.strip(),
+                _("`{head}` is no head of a column").format(head=cell.strip()),
+                advice,
+            )
         elif head and heads.count(head) > 1:
-            found.wrong(1, head, f"`{head}` stands over two columns", "Keep one of them.")
+            found.wrong(
+                1,
+                head,
+                _("`{head}` stands over two columns").format(head=head),
+                _("Keep one of them."),
+            )
     for head in NEEDED:
         if head not in heads:
-            found.wrong(1, head, f"there is no column `{head}`", "The first row holds the heads.")
+            found.wrong(
+                1,
+                head,
+                _("there is no column `{head}`").format(head=head),
+                _("The first row holds the heads."),
+            )
     return [] if found.problems else heads
 
 
@@ -138,8 +160,13 @@ def _row(number: int, heads: Sequence[str], cells: Sequence[str], found: Cells) 
     kept = {head: _plain(cell) for head, cell in zip(heads, cells, strict=False) if head}
     beyond = [cell for cell in cells[len(heads) :] if cell.strip()]
     if beyond:
-        advice = "Put quotation marks round a text that holds the sign between columns."
-        found.wrong(number, "", f"`{beyond[0].strip()}` stands beyond the last column", advice)
+        advice = _("Put quotation marks round a text that holds the sign between columns.")
+        found.wrong(
+            number,
+            "",
+            _("`{cell}` stands beyond the last column").format(cell=beyond[0].strip()),
+            advice,
+        )
     kept = {head: cell for head, cell in kept.items() if cell}
     if kept:
         found.rows.append(Row(number, kept))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import CANNOT_TELL, Outcome
 from chamberwise.engine.model.words import Words
@@ -50,9 +51,13 @@ def _of_part(row: Row, first: Row, words: Words, library: Library, found: Cells)
 def _is_known(row: Row, head: str, name: str, table: Mapping[str, object], found: Cells) -> None:
     if name not in table:
         advice = did_you_mean(name, table, _there_are(table))
-        found.wrong(row, head, f"there is no `{name}`", advice)
+        found.wrong(row, head, _("there is no `{name}`").format(name=name), advice)
 
 
 def _there_are(names: Iterable[str]) -> str:
     some = [f"`{name}`" for name in names][:5]
-    return f"There is {', '.join(some)} and so on." if some else "There is none yet."
+    return (
+        _("There is {names} and so on.").format(names=", ".join(some))
+        if some
+        else _("There is none yet.")
+    )

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import Any, TypeVar
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import (
     CANNOT_TELL,
     Action,
@@ -81,7 +82,12 @@ def steps_of(found: Cells) -> Steps:
 def _keep(table: dict[str, _Kept], name: str, value: _Kept, row: Row, found: Cells) -> bool:
     """Keep what a row defines; return whether its name was free."""
     if name in table:
-        found.wrong(row, "name", f"`{name}` stands here twice", "Give one of them another name.")
+        found.wrong(
+            row,
+            "name",
+            _("`{name}` stands here twice").format(name=name),
+            _("Give one of them another name."),
+        )
         return False
     table[name] = value
     return True
@@ -102,8 +108,13 @@ def _blocks(found: Cells) -> Iterator[tuple[Row, list[Row]]]:
         elif block and block[0]["row"] in kind.within:
             block.append(row)
         else:
-            above = " or ".join(f"`{each}`" for each in kind.within)
-            found.wrong(row, "row", f"`{row['row']}` stands alone", f"It follows a row {above}.")
+            above = _(" or ").join(f"`{each}`" for each in kind.within)
+            found.wrong(
+                row,
+                "row",
+                _("`{kind}` stands alone").format(kind=row["row"]),
+                _("It follows a row {above}.").format(above=above),
+            )
     if block:
         yield block[0], block[1:]
 
@@ -112,16 +123,23 @@ def _is_well_formed(row: Row, found: Cells) -> bool:
     before = len(found.problems)
     kind = KINDS.get(row["row"])
     if kind is None:
-        advice = did_you_mean(row["row"], KINDS, f"A row is one of: {', '.join(KINDS)}.")
-        found.wrong(row, "row", f"`{row['row']}` is no kind of row", advice)
+        advice = did_you_mean(
+            row["row"], KINDS, _("A row is one of: {kinds}.").format(kinds=", ".join(KINDS))
+        )
+        found.wrong(row, "row", _("`{kind}` is no kind of row").format(kind=row["row"]), advice)
         return False
     for head in kind.needs:
         if not row[head]:
-            found.wrong(row, head, f"a row `{row['row']}` needs it", f"Fill in `{head}`.")
+            found.wrong(
+                row,
+                head,
+                _("a row `{kind}` needs it").format(kind=row["row"]),
+                _("Fill in `{head}`.").format(head=head),
+            )
     for head in row.cells:
         if head not in ("row", *kind.needs, *kind.may_have):
-            message = f"a row `{row['row']}` has no `{head}`"
-            found.wrong(row, head, message, "Leave the cell empty.")
+            message = _("a row `{kind}` has no `{head}`").format(kind=row["row"], head=head)
+            found.wrong(row, head, message, _("Leave the cell empty."))
     for head, by in _NAMES.items():
         for name in split(row[head], by) if by else [row[head]] if row[head] else []:
             if not (row["row"] == "answer" and name == CANNOT_TELL):
@@ -135,20 +153,32 @@ def _is_typed(row: Row, head: str, text: str, found: Cells) -> None:
     try:
         typed(text, COUNT if head == "at most" else NAME)
     except UntypedError as error:
-        found.wrong(row, head, f"`{text}` is not {error.expected}", error.advice)
+        found.wrong(
+            row,
+            head,
+            _("`{text}` is not {expected}").format(text=text, expected=error.expected),
+            error.advice,
+        )
 
 
 def _finding(first: Row, rest: Iterable[Row], found: Cells) -> Finding:
     about = first["about"] or About.EYE
     if about not in [*About]:
-        advice = f"It is one of: {', '.join(About)}."
-        found.wrong(first, "about", f"`{about}` is nothing that a finding is about", advice)
+        advice = _("It is one of: {words}.").format(words=", ".join(About))
+        found.wrong(
+            first,
+            "about",
+            _("`{about}` is nothing that a finding is about").format(about=about),
+            advice,
+        )
         about = About.EYE
     values = tuple(
         Value(row["name"], row["text"], row["sign"], split(row["sources"], ";")) for row in rest
     )
     if len(values) < 2:
-        found.wrong(first, "name", "it has fewer than two values", "Add rows `value` below it.")
+        found.wrong(
+            first, "name", _("it has fewer than two values"), _("Add rows `value` below it.")
+        )
     sources = split(first["sources"], ";")
     return Finding(first["name"], first["text"], About(about), values, sources=sources)
 
@@ -163,12 +193,14 @@ def _step(first: Row, rest: list[Row], found: Cells) -> Step:
         "bound": _bound(first, found),
     }
     if not first["phase"]:
-        found.wrong(first, "phase", "a step needs it", "Name the part of the operation.")
+        found.wrong(first, "phase", _("a step needs it"), _("Name the part of the operation."))
     match first["row"]:
         case "question":
             answers = tuple(map(_answer, rest))
             if len(answers) < 2:
-                found.wrong(first, "name", "it has fewer than two answers", "Add rows `answer`.")
+                found.wrong(
+                    first, "name", _("it has fewer than two answers"), _("Add rows `answer`.")
+                )
             ask, text = first["finding"], first["text"]
             return Question(ask=ask, question=text, answers=answers, **shared)
         case "hand over":
@@ -181,21 +213,28 @@ def _step(first: Row, rest: list[Row], found: Cells) -> Step:
 
 def _action(first: Row, rest: list[Row], shared: dict[str, Any], found: Cells) -> Action:
     if not first["name"]:
-        found.wrong(first, "name", "a step needs a name", "Name it in small letters and hyphens.")
+        found.wrong(
+            first, "name", _("a step needs a name"), _("Name it in small letters and hyphens.")
+        )
     if not first["go to"]:
-        found.wrong(first, "go to", "an action leads on", "Name the step that follows.")
+        found.wrong(first, "go to", _("an action leads on"), _("Name the step that follows."))
     for row in rest:
         for head in row.cells:
             if head in _OF_THE_STEP:
-                advice = "Write it in the first row of the step."
-                found.wrong(row, head, "a further line of a step has none", advice)
+                advice = _("Write it in the first row of the step.")
+                found.wrong(row, head, _("a further line of a step has none"), advice)
     return Action(lines=tuple(map(_line, [first, *rest])), go_to=first["go to"], **shared)
 
 
 def _bound(row: Row, found: Cells) -> Bound | None:
     if bool(row["at most"]) != bool(row["after that"]):
         missing = "after that" if row["at most"] else "at most"
-        found.wrong(row, missing, "a bound needs both cells", f"Fill in `{missing}`.")
+        found.wrong(
+            row,
+            missing,
+            _("a bound needs both cells"),
+            _("Fill in `{missing}`.").format(missing=missing),
+        )
         return None
     return Bound(int(row["at most"]), row["after that"]) if row["at most"] else None
 

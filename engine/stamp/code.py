@@ -10,6 +10,7 @@ from hashlib import sha256
 from itertools import count
 
 from chamberwise.engine.keys.base32 import BITS, SIGNS, as_meant, grouped
+from chamberwise.engine.language.texts import gettext as _
 
 LENGTH = 8
 CHECK_SIGNS = SIGNS + "*~$=U"
@@ -49,18 +50,24 @@ def read_stamp(typed: str) -> str:
     signs = as_meant(typed)
     if len(signs) != LENGTH + 1:
         raise MistypedError(
-            f"A stamp has {LENGTH + 1} letters and figures, such as {stamp_of_number(1234)}; "
-            f"this has {len(signs)}. Type it as it stands beside the square code."
+            _(
+                "A stamp has {length} letters and figures, such as {example}; "
+                "this has {count}. Type it as it stands beside the square code."
+            ).format(length=LENGTH + 1, example=stamp_of_number(1234), count=len(signs))
         )
     odd = [sign for sign in signs[:-1] if sign not in SIGNS]
     if odd:
-        raise MistypedError(f"`{odd[0]}` never stands in a stamp. Look at that letter again.")
+        raise MistypedError(
+            _("`{sign}` never stands in a stamp. Look at that letter again.").format(sign=odd[0])
+        )
     number = 0
     for sign in signs[:-1]:
         number = number << BITS | SIGNS.index(sign)
     if signs[-1] != CHECK_SIGNS[number % MODULUS]:
         raise MistypedError(
-            "The last sign does not fit the others: probably a typing error. "
-            "Compare it with the sheet, letter by letter."
+            _(
+                "The last sign does not fit the others: probably a typing error. Compare it "
+                "with the sheet, letter by letter."
+            )
         )
     return grouped(signs)

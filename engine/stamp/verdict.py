@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from difflib import get_close_matches
 from typing import NamedTuple, TypeAlias
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.stamp.code import MistypedError, read_stamp, stamp_of
@@ -52,9 +54,10 @@ class Unknown:
 
 Verdict: TypeAlias = Current | Superseded | Unknown
 
-NEVER_SEEN = (
-    "It is well formed, but no sheet of this library has it and none was registered here. It may "
-    "have been printed elsewhere, or from an older edition without being registered."
+NEVER_SEEN = N_(
+    "It is well formed, but no sheet of this library has it and none was "
+    "registered here. It may have been printed elsewhere, or from an older edition "
+    "without being registered."
 )
 
 
@@ -80,7 +83,7 @@ def verdict(typed: str, now: Mapping[str, Printable], register: Register) -> Ver
     if code in now:
         return Current(code, now[code], copies)
     if not copies:
-        return Unknown(code, NEVER_SEEN, _nearest(code, known))
+        return Unknown(code, _(NEVER_SEEN), _nearest(code, known))
     contents = {each.pathway: each.content for each in now.values()}
     return Superseded(code, copies, contents.get(copies[-1].pathway))
 

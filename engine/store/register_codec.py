@@ -8,6 +8,7 @@ from dataclasses import asdict
 from datetime import date
 from typing import Any
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.stamp.copies import Copy, KeptStep, Register, Snapshot
 
 FORMAT = 1
@@ -45,7 +46,7 @@ def decode(text: str) -> Register:
     try:
         values = json.loads(text)
         if values["format"] != FORMAT:
-            raise UnreadableRegisterError(f"its format is {values['format']!r}, not {FORMAT}")
+            raise UnreadableRegisterError(_not_this_format(values["format"]))
         copies = tuple(_copy(each) for each in values["copies"])
         contents = {str(name): _snapshot(each) for name, each in values["contents"].items()}
     except UnreadableRegisterError:
@@ -55,12 +56,16 @@ def decode(text: str) -> Register:
     return Register(copies, contents)
 
 
+def _not_this_format(found: object) -> str:
+    return _("its format is {found!r}, not {known}").format(found=found, known=FORMAT)
+
+
 def _what(error: Exception) -> str:
     if isinstance(error, json.JSONDecodeError):
-        return f"line {error.lineno} is no JSON"
+        return _("line {lineno} is no JSON").format(lineno=error.lineno)
     if isinstance(error, KeyError):
-        return f"`{error.args[0]}` is missing"
-    return "it does not have the form of a register"
+        return _("`{reason}` is missing").format(reason=error.args[0])
+    return _("it does not have the form of a register")
 
 
 def _copy(values: dict[str, Any]) -> Copy:

@@ -7,6 +7,8 @@ from contextlib import contextmanager
 from dataclasses import replace
 from pathlib import Path
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.stamp.copies import Copy, Register, Snapshot
 from chamberwise.engine.store.register_codec import UnreadableRegisterError, decode, encode
 from chamberwise.engine.store.whole_file import write_whole
@@ -27,13 +29,15 @@ def read(path: Path) -> Register:
     except FileNotFoundError:
         return Register()
     except (UnreadableRegisterError, UnicodeDecodeError) as error:
-        what = error.args[0] if isinstance(error, UnreadableRegisterError) else "it is no UTF-8"
+        what = error.args[0] if isinstance(error, UnreadableRegisterError) else _("it is no UTF-8")
         raise RegisterError(
-            f"The register of printed copies {path} cannot be read: {what}. It is left as it is. "
-            "Put it right from a backup, or move it away to begin a new one."
+            _(
+                "The register of printed copies {path} cannot be read: {what}. It is left as "
+                "it is. Put it right from a backup, or move it away to begin a new one."
+            ).format(path=path, what=what)
         ) from error
     except OSError as error:
-        raise _unusable(path, "read", error) from error
+        raise _unusable(_NOT_READ, path, error) from error
 
 
 def add(path: Path, copies: Iterable[Copy], content: Snapshot) -> None:
@@ -97,12 +101,18 @@ def _changing(path: Path) -> Iterator[list[Register]]:
                 write_whole(path, encode(holder[0]))
     except Timeout as error:
         raise RegisterError(
-            f"The register {path} is held by another program. Try again once it is done."
+            _("The register {path} is held by another program. Try again once it is done.").format(
+                path=path
+            )
         ) from error
     except OSError as error:
-        raise _unusable(path, "written", error) from error
+        raise _unusable(_NOT_WRITTEN, path, error) from error
 
 
-def _unusable(path: Path, done: str, error: OSError) -> RegisterError:
+_NOT_READ = N_("The register of printed copies {path} cannot be read: {reason}.")
+_NOT_WRITTEN = N_("The register of printed copies {path} cannot be written: {reason}.")
+
+
+def _unusable(what: str, path: Path, error: OSError) -> RegisterError:
     reason = error.strerror or type(error).__name__
-    return RegisterError(f"The register of printed copies {path} cannot be {done}: {reason}.")
+    return RegisterError(_(what).format(path=path, reason=reason))

@@ -16,6 +16,7 @@ from chamberwise.engine.drill.measures.walked import Answer
 from chamberwise.engine.drill.remembering.remembered import Remembered
 from chamberwise.engine.drill.spacing.grading import Grade
 from chamberwise.engine.drill.spacing.scheduling import Memory, after
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Place
 from chamberwise.engine.model.words import ActId
 from chamberwise.engine.store.runs_file import RunsError, opened, opened_to_read
@@ -195,15 +196,21 @@ class Runs:
             return decode(line)
         except UnreadableEntryError as error:
             raise RunsError(
-                f"The store of drills {self._path} holds what is {error.args[0]}. It is left as "
-                "it is. A newer chamberwise may read it."
+                _(
+                    "The store of drills {path} holds what is {reason}. It is left as it is. A "
+                    "newer chamberwise may read it."
+                ).format(path=self._path, reason=error.args[0])
             ) from error
 
     def _read(self, question: str, values: tuple[object, ...] = ()) -> list[tuple[Any, ...]]:
         try:
             return self._database.execute(question, values).fetchall()
         except sqlite3.Error as error:
-            raise RunsError(f"The store of drills {self._path} cannot be read: {error}.") from error
+            raise RunsError(
+                _("The store of drills {path} cannot be read: {error}.").format(
+                    path=self._path, error=error
+                )
+            ) from error
 
     @contextmanager
     def _writing(self) -> Iterator[sqlite3.Connection]:
@@ -219,6 +226,8 @@ class Runs:
                 raise
         except sqlite3.Error as error:
             raise RunsError(
-                f"The store of drills {self._path} cannot be written: {error}. "
-                "What was written before stays."
+                _(
+                    "The store of drills {path} cannot be written: {error}. What was written "
+                    "before stays."
+                ).format(path=self._path, error=error)
             ) from error

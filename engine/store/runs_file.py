@@ -6,6 +6,7 @@ import os
 import sqlite3
 from pathlib import Path
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.store.runs_tables import MIGRATIONS, NewerStoreError, brought_up_to_date
 from filelock import FileLock, Timeout
 
@@ -37,7 +38,9 @@ def opened(path: Path, mounts: Path = _MOUNTS) -> sqlite3.Connection:
             return _set_up(path, mounts)
     except Timeout as error:
         raise RunsError(
-            f"The store of drills {path} is held by another program. Try again once it is done."
+            _(
+                "The store of drills {path} is held by another program. Try again once it is done."
+            ).format(path=path)
         ) from error
     except OSError as error:
         raise _unusable(path, error) from error
@@ -102,13 +105,17 @@ def is_on_a_share(path: Path, mounts: Path = _MOUNTS) -> bool:
 def _unusable(path: Path, error: Exception) -> RunsError:
     reason = getattr(error, "strerror", None) or str(error)
     return RunsError(
-        f"The store of drills {path} cannot be used: {reason}. It is left as it is. "
-        "Put it right from a backup, or move it away to begin a new one."
+        _(
+            "The store of drills {path} cannot be used: {reason}. It is left as it is. Put "
+            "it right from a backup, or move it away to begin a new one."
+        ).format(path=path, reason=reason)
     )
 
 
 def _newer(path: Path) -> RunsError:
     return RunsError(
-        f"The store of drills {path} was written by a newer chamberwise. It is left as it is. "
-        "Use that version, or name another folder in CHAMBERWISE_HOME."
+        _(
+            "The store of drills {path} was written by a newer chamberwise. It is left as "
+            "it is. Use that version, or name another folder in CHAMBERWISE_HOME."
+        ).format(path=path)
     )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.store.runs import Runs
 from chamberwise.engine.store.runs_file import RunsError
 
@@ -14,5 +15,5 @@ def runs_or_none(path: Path, warn: Callable[[str], None]) -> Runs | None:
     try:
         return Runs(path)
     except RunsError as error:
-        warn(f"{error.args[0]} This drill is not kept.")
+        warn(_("{reason} This drill is not kept.").format(reason=error.args[0]))
         return None

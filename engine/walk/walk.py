@@ -9,6 +9,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import datetime
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.advance import (
     IllegalMoveError,
     Passage,
@@ -163,9 +164,9 @@ def fold(library: Library, journal: Iterable[Entry]) -> Walk:
     entries = iter(journal)
     first = next(entries, None)
     if not isinstance(first, Began):
-        raise JournalError("the journal does not say which pathway was walked")
+        raise JournalError(_("the journal does not say which pathway was walked"))
     if first.pathway not in library.pathways:
-        raise JournalError(f"there is no pathway `{first.pathway}`")
+        raise JournalError(_("there is no pathway `{pathway}`").format(pathway=first.pathway))
     walk = Walk(library, (first,), begin(library, first.pathway))
     for entry in entries:
         walk = _after(walk, entry)
@@ -178,7 +179,11 @@ def _after(walk: Walk, entry: Entry) -> Walk:
             try:
                 return make(walk, move, at)
             except IllegalMoveError as error:
-                raise JournalError(f"a move no longer fits: {error}") from error
+                raise JournalError(
+                    _("a move no longer fits: {move} at {place}").format(
+                        move=error.move, place=error.place
+                    )
+                ) from error
         case Undone(at):
             return undo(walk, at)
         case Redone(at):
@@ -188,7 +193,7 @@ def _after(walk: Walk, entry: Entry) -> Walk:
         case Resumed(at):
             return resumed(walk, at)
         case Began():
-            raise JournalError("the journal begins twice")
+            raise JournalError(_("the journal begins twice"))
 
 
 def made_stale_by(walk: Walk, field: Field) -> tuple[Action, Place] | None:
@@ -205,7 +210,7 @@ def made_stale_by(walk: Walk, field: Field) -> tuple[Action, Place] | None:
 
 def _makes_stale(library: Library, action: Action, pathway: PathwayId, field: Field) -> bool:
     known = field.every & -field.every
-    _, last_seen = after_action(
+    _known, last_seen = after_action(
         action, (known, 0), library.words(pathway), layout_of(library), pathway
     )
     return bool(last_seen & field.every)

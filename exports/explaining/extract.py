@@ -10,14 +10,14 @@ from collections.abc import Iterator
 from functools import cache
 from importlib.resources import files
 
-from chamberwise.engine.checks.declared import declared
 from chamberwise.engine.checks.wording import RULES as WORDING
 from chamberwise.engine.checks.wording.rule import WordingRule
 from chamberwise.exports.audit.rule import Limit, Mark, Rule
 from chamberwise.exports.audit.rules.registry import RULES as AUDIT
 from chamberwise.exports.explaining.content import Explained
+from chamberwise.exports.explaining.every_code import every_code
 
-CHECK, WORDS, PRINT = "check", "check, wording", "print, audit"
+WORDS, PRINT = "check, wording", "print, audit"
 _MARKS = {
     Mark.VERIFIED: "read",
     Mark.MEMORY: "from memory",
@@ -36,12 +36,12 @@ def _checks() -> Iterator[Explained]:
     text = files("chamberwise.protocols").joinpath("explained", "examples.json").read_text("utf-8")
     examples = json.loads(text)
     worded = {rule.slug for rule in WORDING}
-    for code in declared():
+    for reporter, code in every_code():
         if code.slug not in worded:
             example = examples[code.slug]
             wrong, right = example["wrong"], example["right"]
             severity = str(code.severity)
-            yield Explained(code.slug, CHECK, severity, code.title, code.why, wrong, right)
+            yield Explained(code.slug, reporter, severity, code.title, code.why, wrong, right)
 
 
 def _wording(rule: WordingRule) -> Explained:

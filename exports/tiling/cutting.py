@@ -1,9 +1,10 @@
-"""One tile: what of a page lies in its window, masked to it, with crop marks and a label."""
+"""One tile: what of a page lies in its window, masked to it, with crop marks and its words."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.exports.control.content import FOLLOW
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import (
     Arrow,
@@ -44,7 +45,7 @@ def _tile(page: Page, grid: Grid, window: Box, label: str, ruler: Ruler) -> Page
     items: list[Item] = [moved(each, right, down) for each in inside]
     items += _masks(shown, grid)
     items += _marks(shown)
-    items.append(_label(label, shown, grid, ruler))
+    items += [_rule_of_use(label, shown, ruler), _label(label, shown, grid, ruler)]
     return Page(grid.tile, tuple(items))
 
 
@@ -68,6 +69,16 @@ def _marks(shown: Box) -> Iterator[Arrow]:
             along = ((x, y + off), (x, y + off * (1 + MARK)))
             yield Arrow(across, 0.2, has_head=False)
             yield Arrow(along, 0.2, has_head=False)
+
+
+def _rule_of_use(label: str, shown: Box, ruler: Ruler) -> Text:
+    """Return what stands above a tile, for its cut may go through the foot of the whole."""
+    runs = (Run(f"{label.partition(':')[0]}. "), Run(FOLLOW, Weight.BOLD))
+    width = shown.right - shown.left - 4
+    high = ruler(Setting(runs, LABEL, width)).height
+    return Text(
+        shown.left + 2, shown.top - 2 - high, width, high, runs, LABEL, Role.NOTE, Tier.REFER
+    )
 
 
 def _label(label: str, shown: Box, grid: Grid, ruler: Ruler) -> Text:

@@ -107,6 +107,15 @@ class Note:
 
 
 @dataclass(frozen=True, slots=True)
+class Place:
+    """Where something lies that the unit keeps, and by which rows it is needed; 0: at once."""
+
+    item: str
+    told: str
+    rows: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Wall:
     """The whole chart."""
 
@@ -124,6 +133,12 @@ class Wall:
     """How many steps the full pathway has."""
     numbers: tuple[str, ...] = ()
     """How each of the calls is made; empty where the unit has not set it."""
+    unit: str = ""
+    places: tuple[Place, ...] = ()
+
+    def lying(self, rows: frozenset[int]) -> tuple[Place, ...]:
+        """Return where things lie that some rows need, or with row 0 the first actions."""
+        return tuple(each for each in self.places if rows & frozenset(each.rows))
 
     @property
     def phones(self) -> tuple[tuple[str, str], ...]:

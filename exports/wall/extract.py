@@ -28,6 +28,7 @@ from chamberwise.exports.control.content import NOT_SET
 from chamberwise.exports.control.extract import phone_told
 from chamberwise.exports.script.duties import tasks_by_duty, whom_to_call
 from chamberwise.exports.wall.content import Down, First, Note, Row, Side, Sign, Stop, Task, Wall
+from chamberwise.exports.wall.lying import places
 
 MOST_NOTES = 4
 
@@ -51,6 +52,8 @@ def wall_chart(library: Library, pathway: PathwayId) -> Wall:
         more_notes=len(others),
         steps=len(own.steps),
         numbers=tuple(phone_told(local, act.id) for act in calls),
+        unit=local.unit if local else "",
+        places=tuple(places(library, own, chart)),
     )
 
 

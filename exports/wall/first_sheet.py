@@ -17,7 +17,7 @@ from chamberwise.exports.typesetting.guessing import Asked, Guess, measured
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.content import Wall
 from chamberwise.exports.wall.front import first_actions, head
-from chamberwise.exports.wall.growing import grown
+from chamberwise.exports.wall.growing import aired, grown, grown_tasks
 from chamberwise.exports.wall.panels import calls, calls_and_notes, dangers
 from chamberwise.exports.wall.pen import LEAST_SIZE, SMALL, STEP, Pen, TooNarrowError
 
@@ -49,6 +49,7 @@ def first_sheet(content: Wall, body: Body, guess: Guess, least: float) -> FirstS
     """
     for pen, plan in _tried(content, body, guess, least):
         pen = replace(pen, ruler=measured(guess, partial(_laid, content, body, pen, plan)))
+        pen = aired(pen, partial(_fits, content, body, plan))
         piece = _arranged(content, body, pen, plan)
         if piece is not None:
             apart = None if plan.has_notes else dangers(pen, content, body.width)
@@ -68,7 +69,8 @@ def _tried(content: Wall, body: Body, guess: Guess, least: float) -> Iterator[tu
             for plan in plans
             for pen in _larger(content, body, Pen(guess, steps * STEP), plan)
         ]
-        yield from sorted(found, key=lambda each: _worth(*each), reverse=True)
+        for pen, plan in sorted(found, key=lambda each: _worth(*each), reverse=True):
+            yield grown_tasks(pen, partial(_fits, content, body, plan)), plan
 
 
 def _worth(pen: Pen, plan: _Plan) -> tuple[bool, float, float]:
@@ -81,7 +83,7 @@ def _grown(content: Wall, body: Body, pen: Pen, plan: _Plan) -> Pen | None:
     if _arranged(content, body, pen, plan) is None:
         return None
     most = size_for(ACROSS) / pen.size
-    return grown(pen, most, lambda larger: _arranged(content, body, larger, plan) is not None)
+    return grown(pen, most, partial(_fits, content, body, plan))
 
 
 def _larger(content: Wall, body: Body, pen: Pen, plan: _Plan) -> Iterator[Pen]:
@@ -95,6 +97,10 @@ def _larger(content: Wall, body: Body, pen: Pen, plan: _Plan) -> Iterator[Pen]:
         larger = replace(larger, size=size, glance=larger.size * larger.glance / size)
         if larger.glance < LEAST_GLANCE or _arranged(content, body, larger, plan) is None:
             return
+
+
+def _fits(content: Wall, body: Body, plan: _Plan, pen: Pen) -> bool:
+    return _arranged(content, body, pen, plan) is not None
 
 
 def _laid(content: Wall, body: Body, pen: Pen, plan: _Plan, asked: Asked) -> None:

@@ -8,7 +8,7 @@ from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Align, Item, Outline, Role, Run, Shape, Tier, Weight
 from chamberwise.exports.wall.box import Piece, moved
 from chamberwise.exports.wall.content import First, Wall
-from chamberwise.exports.wall.pen import HEAD, PLAIN, TITLE, Pen
+from chamberwise.exports.wall.pen import HEAD, TITLE, Pen, Words
 
 BORDER = 3.0
 LETTERS = "ABCD"
@@ -27,9 +27,25 @@ def head(pen: Pen, content: Wall, width: float) -> Piece:
     runs = (Run("Use when: ", Weight.BOLD), Run(content.use_when))
     use = pen.words(runs, width, HEAD, role=Role.NOTE, of=content.pathway)
     gap = pen.em(0.35)
-    return Piece(
-        (title.at(0, 0), use.at(0, title.height + gap)), width, title.height + gap + use.height
-    )
+    unit, below = _unit(pen, content, title, width)
+    top = below + gap
+    return Piece((title.at(0, 0), *unit, use.at(0, top)), width, top + use.height)
+
+
+def _unit(pen: Pen, content: Wall, title: Words, width: float) -> tuple[list[Item], float]:
+    """Return the unit's name at the right of the title, or below it, and how far down both reach.
+
+    At the right it stands on the title's last line.
+    """
+    if not content.unit:
+        return [], title.height
+    name = pen.words(content.unit, width, HEAD, weight=Weight.BOLD, role=Role.NOTE)
+    free = width - title.room.width - pen.em(2.0)
+    if name.room.width <= free and name.width < width:
+        top = title.height - name.height - pen.em(0.25)
+        return [name.at(width - name.width, top)], title.height
+    top = title.height + pen.em(0.1)
+    return [name.at(0, top)], top + name.height
 
 
 def first_actions(pen: Pen, content: Wall, width: float, columns: int = 0) -> Piece:
@@ -42,7 +58,7 @@ def first_actions(pen: Pen, content: Wall, width: float, columns: int = 0) -> Pi
         _cell(pen, content.pathway, n, one, each)
         for n, one in zip(LETTERS, content.first, strict=False)
     ]
-    items, below = in_rows(cells, columns, each + between, pen.em(0.6))
+    items, below = in_rows(cells, columns, each + between, pen.em(0.45 + pen.air))
     top = tab.height + pen.em(0.5)
     height = top + below + pen.em(0.8)
     box = Shape(Outline.PANEL, 0, 0, width, height, weight=pen.line(BORDER))
@@ -92,7 +108,7 @@ def _cell(pen: Pen, pathway: str, letter: str, one: First, width: float) -> Piec
     title = pen.words(
         one.headline, room, pen.glance, weight=Weight.BOLD, role=Role.STEP, tier=Tier.GLANCE, of=of
     )
-    start, below = pen.em(1.25 * pen.glance), title.height + pen.em(0.15)
+    start, below = pen.em(1.25 * pen.glance), title.height + pen.em(pen.air)
     told, high = _tasks(pen, one, room, of)
     items = [figure.at(0, 0), title.at(start, 0), *(moved(each, start, below) for each in told)]
     return Piece(tuple(items), width, below + high)
@@ -101,14 +117,14 @@ def _cell(pen: Pen, pathway: str, letter: str, one: First, width: float) -> Piec
 def _tasks(pen: Pen, one: First, room: float, of: str) -> tuple[list[Item], float]:
     """Return everybody's tasks side by side where there is room for it, and their height."""
     told = tuple(_told(one))
-    columns = max(1, min(len(told), int(room / pen.em(BROAD))))
+    columns = max(1, min(len(told), int(room / pen.em(BROAD * pen.task))))
     between = pen.em(1.5)
     each = (room - (columns - 1) * between) / columns
     pieces = []
     for runs in told:
-        words = pen.words(runs, each, PLAIN, of=of)
+        words = pen.words(runs, each, pen.task, of=of)
         pieces.append(Piece((words.at(0, 0),), each, words.height))
-    return in_rows(pieces, columns, each + between, pen.em(0.15))
+    return in_rows(pieces, columns, each + between, pen.em(pen.air))
 
 
 def _told(one: First) -> Iterator[tuple[Run, ...]]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import floor
 
 from chamberwise.exports.control.frame import Body, Frame
@@ -21,6 +22,7 @@ def make(order: Order) -> Made:
     Raises `UnfitError` where several do not help either.
     """
     content = wall_chart(order.library, order.pathway)
+    content = replace(content, unit=order.control.unit or content.unit)
     frame = Frame(order.ruler, order.control, order.sized.format)
     is_large = content.boxes > MOST_BOXES
     placed = None if is_large else place(content, frame.body, order.ruler)

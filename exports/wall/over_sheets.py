@@ -20,9 +20,9 @@ from chamberwise.exports.typesetting.searching import most
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.columns import Flow
 from chamberwise.exports.wall.content import MOST_BOXES, Wall
-from chamberwise.exports.wall.first_sheet import BESIDE, first_sheet
+from chamberwise.exports.wall.first_sheet import BESIDE, FirstSheet, first_sheet
 from chamberwise.exports.wall.front import head, in_rows
-from chamberwise.exports.wall.panels import calls_and_notes, key
+from chamberwise.exports.wall.panels import calls_and_notes, key, lying
 from chamberwise.exports.wall.parting import Measured, parted
 from chamberwise.exports.wall.pen import (
     HEAD,
@@ -36,6 +36,8 @@ from chamberwise.exports.wall.pen import (
 from chamberwise.exports.wall.placing import texts
 
 MOST_SHEETS = 7
+KEPT = 0.85
+"""Of their size: what the first actions keep at least beside where things lie."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,7 +95,7 @@ def _behind_first(
 ) -> Sheets | None:
     """Return the chart whose first sheet has first actions, whom to call and dangers alone."""
     try:
-        first = first_sheet(content, body, guess, least)
+        first, content = _first_sheet(content, body, guess, least)
     except TooNarrowError:
         return None
     found = _row_sheets(content, body, guess, least, fewest - 1)
@@ -107,6 +109,34 @@ def _behind_first(
     if first.apart is not None:
         sheets.append(_named(content, body, first.pen, first.apart, count, count))
     return Sheets(tuple(sheets), min(pen.size, first.pen.size), first.pen.points(first.pen.glance))
+
+
+def _first_sheet(content: Wall, body: Body, guess: Guess, least: float) -> tuple[FirstSheet, Wall]:
+    """Return the first sheet, and what is left for the others to say.
+
+    Where things lie goes over to the next sheet if it would make the first actions much smaller.
+    """
+    bare = replace(content, places=())
+    without = first_sheet(bare, body, guess, least)
+    if not content.lying(frozenset({0})):
+        return without, content
+    try:
+        found = first_sheet(content, body, guess, least)
+    except TooNarrowError:
+        return without, _later(content)
+    share = found.pen.points(found.pen.glance) / without.pen.points(without.pen.glance)
+    is_poorer = share < KEPT or (without.apart is None) > (found.apart is None)
+    return (without, _later(content)) if is_poorer else (found, content)
+
+
+def _later(content: Wall) -> Wall:
+    """Return the content with what is needed at once told beside the first row."""
+    first = tuple(one.number for one in content.rows[:1])
+    places = (
+        replace(each, rows=(*each.rows, *first)) if 0 in each.rows else each
+        for each in content.places
+    )
+    return replace(content, places=tuple(places))
 
 
 def _row_sheets(
@@ -220,11 +250,22 @@ def _row_sheet(
     group: Wall, body: Body, pen: Pen, rows: Piece, number: int, count: int
 ) -> tuple[Item, ...]:
     above, below = _edges(group, body, pen, number, count)
+    spare = body.height - above.height - rows.height - below.height
     return (
         *above.at(body.x, body.y),
         *rows.at(body.x, body.y + above.height),
+        *_lying(group, body, pen, body.y + body.height - below.height, spare),
         *below.at(body.x, body.y + body.height - below.height),
     )
+
+
+def _lying(group: Wall, body: Body, pen: Pen, bottom: float, spare: float) -> list[Item]:
+    """Return where things lie that the rows of a sheet need, if there is room above its key."""
+    places = group.lying(frozenset(one.number for one in group.rows))
+    piece = lying(pen, places, body.width)
+    if not places or piece.height + pen.em(1.0) > spare:
+        return []
+    return piece.at(body.x, bottom - piece.height)
 
 
 def _named(

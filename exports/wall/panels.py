@@ -15,8 +15,9 @@ from chamberwise.exports.paper.sheet import (
     Tier,
     Weight,
 )
-from chamberwise.exports.wall.box import Piece
-from chamberwise.exports.wall.content import Note, Wall
+from chamberwise.exports.wall.box import Piece, moved
+from chamberwise.exports.wall.content import Note, Place, Wall
+from chamberwise.exports.wall.front import in_rows
 from chamberwise.exports.wall.pen import HEAD, PLAIN, SMALL, Pen
 from chamberwise.exports.wall.stops import circle
 
@@ -33,7 +34,38 @@ def panels(pen: Pen, content: Wall, width: float) -> Piece:
 
 
 def calls_and_notes(pen: Pen, content: Wall, width: float) -> Piece:
-    """Return whom to call and the dangers, side by side where there is room."""
+    """Return whom to call and the dangers, and below where things lie that are needed at once."""
+    above = _calls_and_notes(pen, content, width)
+    below = lying(pen, content.lying(frozenset({0})), width)
+    if not below.items:
+        return above
+    top = above.height + pen.em(0.8)
+    return Piece((*above.items, *below.at(0, top)), width, top + below.height)
+
+
+def lying(pen: Pen, places: tuple[Place, ...], width: float) -> Piece:
+    """Return where things lie, the nearest first to be needed; nothing where nothing is set."""
+    if not places:
+        return Piece((), width, 0.0)
+    pad = pen.em(0.7)
+    items: list[Item] = []
+    y = _heading(pen, "Where it lies", width, items, pad)
+    columns, between = (2 if width >= pen.em(NARROW) else 1), pen.em(1.5)
+    each = (width - 2 * pad - (columns - 1) * between) / columns
+    told = [_lies(pen, place, each) for place in places]
+    rows, height = in_rows(told, columns, each + between, pen.em(0.2))
+    items += (moved(item, pad, y) for item in rows)
+    return _boxed(pen, Piece(tuple(items), width, y + height + pad * 0.6))
+
+
+def _lies(pen: Pen, place: Place, width: float) -> Piece:
+    runs = (Run(f"{place.item}: ", Weight.BOLD), Run(f"{place.told}."))
+    words = pen.words(runs, width, SMALL, role=Role.NOTE)
+    return Piece((words.at(0, 0),), width, words.height)
+
+
+def _calls_and_notes(pen: Pen, content: Wall, width: float) -> Piece:
+    """Return the two side by side where there is room."""
     gap = pen.em(0.8)
     if width < pen.em(NARROW):
         first, notes = calls(pen, content, width), dangers(pen, content, width)

@@ -60,6 +60,10 @@ class Pen:
     size: float
     glance: float = GLANCE
     """How many times the body size the first actions have."""
+    task: float = PLAIN
+    """How many times the body size their tasks have."""
+    air: float = 0.15
+    """Body sizes between one task and the next."""
 
     def em(self, times: float = 1.0) -> float:
         """Return so many body sizes, in millimetres."""

@@ -23,7 +23,7 @@ from chamberwise.exports.wall.pen import LEAST_SIZE, MOST_SIZE, STEP, Pen, TooNa
 MOST_GLANCE = 2.8
 
 WORDS = (
-    "Who to call Safety notes FIRST Use when: Phone, NOT SET LOCALLY: Ask: first do "
+    "Who to call Safety notes Where it lies FIRST Use when: Phone, NOT SET LOCALLY: Ask: first do "
     "The full pathway names more more. dangers. decision action another chart end go to row 7 here "
     "step 17 of the full pathway steps left out here A B C D"
 )
@@ -105,7 +105,8 @@ def _arranged(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:
 def texts(content: Wall) -> Iterator[str]:
     """Yield all that the chart says, for a guess to meet."""
     yield from (content.title, content.use_when, *content.calls, *content.numbers, WORDS)
-    yield str(content.more_notes)
+    yield from (str(content.more_notes), content.unit)
+    yield from (f"{each.item}: {each.told}." for each in content.places)
     for first in content.first:
         yield from (first.headline, *first.choices)
         yield from (f"{task.who}: {task.text}" for task in first.lines)

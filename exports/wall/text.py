@@ -32,6 +32,10 @@ def _lines(content: Wall) -> Iterator[str]:
     yield "Who to call"
     yield from (f"  {call}. Phone: {number or NOT_SET}" for call, number in content.phones)
     yield ""
+    if content.places:
+        yield "Where it lies"
+        yield from (f"  {each.item}: {each.told}." for each in content.places)
+        yield ""
     yield "Safety notes"
     yield from (f"  {n.signal.upper()}: {n.harm} {n.instead}" for n in content.notes)
     if content.more_notes:

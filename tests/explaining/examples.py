@@ -9,6 +9,7 @@ from typing import TypedDict
 
 from chamberwise.engine.checks.wording import RULES
 
+from tests.explaining.of_sheets import OF_A_DRILL_FILE, OF_A_LIST, OF_A_SHEET
 from tests.support.case_files import CASES, expected_in, put_right
 
 LEFT_OUT = "(left out)"
@@ -60,7 +61,11 @@ def examples() -> dict[str, Example]:
                     found[slug] = (*rank, example)
     worded = {rule.slug for rule in RULES}
     by_slug = {slug: example for slug, (_, _, example) in found.items() if slug not in worded}
-    return dict(sorted((by_slug | OF_A_WHOLE_FILE).items()))
+    of_others: dict[str, Example] = {
+        slug: {"wrong": wrong, "right": right}
+        for slug, (wrong, right) in (OF_A_SHEET | OF_A_DRILL_FILE | OF_A_LIST).items()
+    }
+    return dict(sorted((by_slug | OF_A_WHOLE_FILE | of_others).items()))
 
 
 def _wrong(block: str) -> str:

@@ -37,8 +37,8 @@ class DrillScreen(Screen[None]):
         super().__init__()
         self.rehearsal = rehearsal
         self.first_key: Milliseconds | None = None
-        self.told: list[Part] = [Part(remark, "! ") for remark in remarks]
-        self.told += opening(rehearsal.drill, rehearsal.mode)
+        self.told = opening(rehearsal.drill, rehearsal.mode)
+        self.told += [Part(remark, "! ") for remark in remarks]
         self.is_told_over = False
         self.title_line = TwoEnds(id="title")
         self.card = Prose(id="card")

@@ -8,12 +8,14 @@ from chamberwise.engine.approval.standing import NEVER_SEALED
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 CODE = Code(
     "edited-since-approval",
     Severity.ERROR,
-    "Not what was approved",
-    "Nobody stands for what was edited since; it shows and prints as a draft.",
+    N_("Not what was approved"),
+    N_("Nobody stands for what was edited since; it shows and prints as a draft."),
 )
 
 
@@ -26,11 +28,11 @@ def check(subject: Subject) -> Iterator[Problem]:
     if not changed or not subject.loaded.source(subject.pathway.id).is_whole:
         return
     if changed == (NEVER_SEALED,):
-        message = "the approval does not say which content it was given to"
-        advice = "Let it be approved with `chamberwise approve`, which writes that down."
+        message = _("the approval does not say which content it was given to")
+        advice = _("Let it be approved with `chamberwise approve`, which writes that down.")
         yield subject.problem(CODE, ("status",), message, advice)
         return
     parts = ", ".join(f"`{each}`" for each in changed)
-    message = f"changed since it was approved: {parts}"
-    advice = "Undo the edit, or set `status: draft` and let it be approved again."
+    message = _("changed since it was approved: {parts}").format(parts=parts)
+    advice = _("Undo the edit, or set `status: draft` and let it be approved again.")
     yield subject.problem(CODE, ("approved content",), message, advice)

@@ -7,6 +7,8 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Pointer, Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Action, Outcome, Step
 from chamberwise.engine.model.words import Words
 from chamberwise.engine.reading.tree import Tree
@@ -14,11 +16,11 @@ from chamberwise.engine.reading.tree import Tree
 CODE = Code(
     "no-source",
     Severity.WARNING,
-    "A claim without a source",
-    "Nobody can tell whether it was read, remembered or made up.",
+    N_("A claim without a source"),
+    N_("Nobody can tell whether it was read, remembered or made up."),
 )
 
-_ADVICE = "Add `sources:`; `common-practice` is a source too."
+_ADVICE = N_("Add `sources:`; `common-practice` is a source too.")
 
 
 def check(subject: Subject) -> Iterator[Problem]:
@@ -32,19 +34,19 @@ def _of_step(subject: Subject, step: Step) -> Iterator[Problem]:
     at: Pointer = ("steps", step.id)
     for place, caution in enumerate(step.cautions):
         if not caution.sources and not step.sources:
-            what = f"the caution of `{step.id}` names no source"
-            yield subject.problem(CODE, (*at, "cautions", place), what, _ADVICE)
+            what = _("the caution of `{step}` names no source").format(step=step.id)
+            yield subject.problem(CODE, (*at, "cautions", place), what, _(_ADVICE))
     if step.sources:
         return
     if isinstance(step, Action) and not all(line.sources for line in step.lines):
-        what = f"what is done in `{step.id}` names no source"
-        yield subject.problem(CODE, at, what, _ADVICE, at_key=True)
+        what = _("what is done in `{step}` names no source").format(step=step.id)
+        yield subject.problem(CODE, at, what, _(_ADVICE), at_key=True)
     elif step.why:
-        what = f"the reason given in `{step.id}` names no source"
-        yield subject.problem(CODE, (*at, "why"), what, _ADVICE)
+        what = _("the reason given in `{step}` names no source").format(step=step.id)
+        yield subject.problem(CODE, (*at, "why"), what, _(_ADVICE))
     elif isinstance(step, Outcome) and not all(line.sources for line in step.owed):
-        what = f"what `{step.id}` says is owed names no source"
-        yield subject.problem(CODE, at, what, _ADVICE, at_key=True)
+        what = _("what `{step}` says is owed names no source").format(step=step.id)
+        yield subject.problem(CODE, at, what, _(_ADVICE), at_key=True)
 
 
 def unsourced(words: Words, tree: Tree) -> Iterator[Problem]:
@@ -52,15 +54,23 @@ def unsourced(words: Words, tree: Tree) -> Iterator[Problem]:
     for finding in words.findings.values():
         signs = any(value.sign and not value.sources for value in finding.values)
         if signs and not finding.choice and not finding.sources:
-            what = f"the signs of `{finding.id}` name no source"
+            what = _("the signs of `{finding}` name no source").format(finding=finding.id)
             yield _at(tree, ("findings", finding.id), what)
     for item in words.kit.values():
         if (item.why or item.amount) and not item.sources:
-            yield _at(tree, ("kit", item.id), f"what `{item.id}` is for names no source")
+            yield _at(
+                tree,
+                ("kit", item.id),
+                _("what `{item}` is for names no source").format(item=item.id),
+            )
     for rule in words.rules.values():
         if not rule.sources:
-            yield _at(tree, ("rules", rule.id), f"the rule `{rule.id}` names no source")
+            yield _at(
+                tree,
+                ("rules", rule.id),
+                _("the rule `{rule}` names no source").format(rule=rule.id),
+            )
 
 
 def _at(tree: Tree, at: Pointer, what: str) -> Problem:
-    return CODE.at(tree.source(at).file, at, tree.span(at, at_key=True), what, _ADVICE)
+    return CODE.at(tree.source(at).file, at, tree.span(at, at_key=True), what, _(_ADVICE))

@@ -8,13 +8,15 @@ from chamberwise.engine.approval.people import is_one_of
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Status
 
 CODE = Code(
     "not-approved",
     Severity.ERROR,
-    "Approved by nobody",
-    "A team would follow it as approved, and nobody stands for it.",
+    N_("Approved by nobody"),
+    N_("A team would follow it as approved, and nobody stands for it."),
 )
 
 
@@ -24,10 +26,10 @@ def check(subject: Subject) -> Iterator[Problem]:
     if pathway.status is not Status.APPROVED:
         return
     if not pathway.approved_by or not pathway.approved_on:
-        message = "the status is `approved`, and nobody is named who approved it, or when"
-        advice = "Add `approved by:` and `approved on:`, or set the status back."
+        message = _("the status is `approved`, and nobody is named who approved it, or when")
+        advice = _("Add `approved by:` and `approved on:`, or set the status back.")
         yield subject.problem(CODE, ("status",), message, advice)
     elif is_one_of(pathway.approved_by, pathway.authors):
-        message = f"{pathway.approved_by} is author and approver"
-        advice = "Let somebody else approve it."
+        message = _("{person} is author and approver").format(person=pathway.approved_by)
+        advice = _("Let somebody else approve it.")
         yield subject.problem(CODE, ("approved by",), message, advice)

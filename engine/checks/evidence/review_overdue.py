@@ -7,12 +7,14 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 CODE = Code(
     "review-overdue",
     Severity.WARNING,
-    "Past its review date",
-    "Practice, kit and people change; nobody has looked whether this still holds.",
+    N_("Past its review date"),
+    N_("Practice, kit and people change; nobody has looked whether this still holds."),
 )
 
 
@@ -20,10 +22,10 @@ def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem when today is past `review by`, or the dates contradict each other."""
     pathway = subject.pathway
     if pathway.review_by < subject.today:
-        message = f"review was due by {pathway.review_by.isoformat()}"
-        advice = "Review it, then set `reviewed` and `review by`; until then it shows EXPIRED."
+        message = _("review was due by {day}").format(day=pathway.review_by.isoformat())
+        advice = _("Review it, then set `reviewed` and `review by`; until then it shows EXPIRED.")
         yield subject.problem(CODE, ("review by",), message, advice)
     elif pathway.review_by < pathway.reviewed:
-        message = "`review by` lies before `reviewed`"
-        advice = "Correct one of the two dates."
+        message = _("`review by` lies before `reviewed`")
+        advice = _("Correct one of the two dates.")
         yield subject.problem(CODE, ("review by",), message, advice)

@@ -7,13 +7,15 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Question
 
 CODE = Code(
     "answer-without-words",
     Severity.WARNING,
-    "Several values under one answer, and no words for it",
-    "The team would read one value and not learn that the answer means the others too.",
+    N_("Several values under one answer, and no words for it"),
+    N_("The team would read one value and not learn that the answer means the others too."),
 )
 
 
@@ -24,6 +26,8 @@ def check(subject: Subject) -> Iterator[Problem]:
             if len(answer.means) > 1 and not answer.label:
                 shown = ", ".join(f"`{value}`" for value in answer.means)
                 at = ("steps", step.id, "answers", answer.id)
-                message = f"`{answer.id}` stands for {shown} and has no label"
-                advice = "Add `label:` with words that cover them all."
+                message = _("`{answer}` stands for {shown} and has no label").format(
+                    answer=answer.id, shown=shown
+                )
+                advice = _("Add `label:` with words that cover them all.")
                 yield subject.problem(CODE, at, message, advice, at_key=True)

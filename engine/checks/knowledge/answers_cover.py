@@ -7,13 +7,15 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import CANNOT_TELL, Question
 
 CODE = Code(
     "answers-do-not-cover",
     Severity.ERROR,
-    "What is found has no answer",
-    "A team that finds it has to guess, and a guess becomes a decision.",
+    N_("What is found has no answer"),
+    N_("A team that finds it has to guess, and a guess becomes a decision."),
 )
 
 
@@ -37,19 +39,25 @@ def check(subject: Subject) -> Iterator[Problem]:
         ]
         if missing:
             shown = ", ".join(f"`{value}`" for value in missing)
-            message = f"no answer for {shown} of `{finding.id}`"
-            advice = f"Add `{missing[0]}:` and the step it leads to."
+            message = _("no answer for {shown} of `{finding}`").format(
+                shown=shown, finding=finding.id
+            )
+            advice = _("Add `{first}:` and the step it leads to.").format(first=missing[0])
             yield subject.problem(CODE, ("steps", step.id, "answers"), message, advice)
         if all(answer.id != CANNOT_TELL for answer in step.answers):
-            message = f"`{step.id}` has no answer `{CANNOT_TELL}`"
-            advice = f"Add `{CANNOT_TELL}:` and the step that is safe when nobody knows."
+            message = _("`{step}` has no answer `{cannot_tell}`").format(
+                step=step.id, cannot_tell=CANNOT_TELL
+            )
+            advice = _("Add `{cannot_tell}:` and the step that is safe when nobody knows.").format(
+                cannot_tell=CANNOT_TELL
+            )
             yield subject.problem(CODE, ("steps", step.id, "answers"), message, advice)
 
 
 def _possible_where_asked(subject: Subject) -> dict[str, set[str]]:
     """Return, by question, every value some state there leaves possible; nothing if unexplored."""
     union: dict[str, int] = {}
-    for found in subject.explorations:
+    for found in subject.sightings:
         for name, seen in found.seen_in(subject.pathway.id):
             union[name] = union.get(name, 0) | seen.possible
     possible: dict[str, set[str]] = {}

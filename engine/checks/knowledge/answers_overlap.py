@@ -7,13 +7,15 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Question
 
 CODE = Code(
     "answers-overlap",
     Severity.ERROR,
-    "One finding, two answers",
-    "Two people would answer the same finding differently and be led apart.",
+    N_("One finding, two answers"),
+    N_("Two people would answer the same finding differently and be led apart."),
 )
 
 MOST = 5
@@ -29,12 +31,16 @@ def check(subject: Subject) -> Iterator[Problem]:
             for value in answer.means:
                 at = ("steps", step.id, "answers", answer.id)
                 if value in first:
-                    message = f"`{value}` is answered by `{first[value]}` and by `{answer.id}`"
-                    advice = "Let each value stand in one answer."
+                    message = _("`{value}` is answered by `{first}` and by `{answer}`").format(
+                        value=value, first=first[value], answer=answer.id
+                    )
+                    advice = _("Let each value stand in one answer.")
                     yield subject.problem(CODE, at, message, advice, at_key=True)
                 first.setdefault(value, answer.id)
         if len(step.answers) > MOST:
-            message = f"`{step.id}` offers {len(step.answers)} answers"
-            advice = "Put values together under `means:` and ask again, or split the finding."
+            message = _("`{step}` offers {count} answers").format(
+                step=step.id, count=len(step.answers)
+            )
+            advice = _("Put values together under `means:` and ask again, or split the finding.")
             where = ("steps", step.id, "answers")
             yield subject.problem(CODE, where, message, advice)

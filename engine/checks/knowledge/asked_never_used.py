@@ -7,13 +7,15 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Branch, Question
 
 CODE = Code(
     "asked-never-used",
     Severity.WARNING,
-    "A finding asked and never used",
-    "A question costs the team seconds; one that changes nothing should not be asked.",
+    N_("A finding asked and never used"),
+    N_("A question costs the team seconds; one that changes nothing should not be asked."),
 )
 
 
@@ -26,8 +28,10 @@ def check(subject: Subject) -> Iterator[Problem]:
         if step.ask not in subject.words.findings:
             continue
         if len({answer.go_to for answer in step.answers}) == 1 and step.answers:
-            message = f"`{step.ask}` is asked, and every answer leads to `{step.answers[0].go_to}`"
-            advice = "Lead the answers apart, use the finding in a branch, or drop the question."
+            message = _("`{finding}` is asked, and every answer leads to `{target}`").format(
+                finding=step.ask, target=step.answers[0].go_to
+            )
+            advice = _("Lead the answers apart, use the finding in a branch, or drop the question.")
             yield subject.problem(CODE, ("steps", step.id, "ask"), message, advice)
 
 
@@ -37,7 +41,7 @@ def _used(subject: Subject) -> set[str]:
     for pathway in subject.library.pathways.values():
         for step in pathway.steps.values():
             if isinstance(step, Branch):
-                used.update(name for row in step.rows for name, _ in row.when.terms)
+                used.update(name for row in step.rows for name, _values in row.when.terms)
             elif isinstance(step, Question) and len({each.go_to for each in step.answers}) > 1:
                 used.add(step.ask)
     return used

@@ -20,8 +20,11 @@ from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import CANNOT_TELL, Branch, PathwayId, Question, Step
+from chamberwise.engine.proof.sighting import Sighted, sighted
 
 MOST_COMBINATIONS = 4096
+A_FEW = 256
+"""How many states of each step show, of most steps, all that is asked."""
 
 
 def safe_by_form(library: Library, pathway: Pathway, entries: Sequence[PathwayId]) -> bool:
@@ -67,7 +70,15 @@ def _decides_always(library: Library, pathway: Pathway, branch: Branch) -> bool:
     )
 
 
-def unwitnessed(library: Library, pathway: Pathway, looks: Sequence[Explored]) -> set[Place]:
+@lru_cache(maxsize=32)
+def seen_from(library: Library, entry: PathwayId, a_spot: int | None) -> Sighted:
+    """Return what walks from an entry show, kept for the other pathways they come through."""
+    return sighted(library, entry, a_spot)
+
+
+def unwitnessed(
+    library: Library, pathway: Pathway, looks: Sequence[Explored | Sighted]
+) -> set[Place]:
     """Return the steps no walk came to yet, questions not yet put, and branches not yet informed.
 
     A branch is informed once some walk comes to it knowing each finding it names.

@@ -9,13 +9,15 @@ from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
 from chamberwise.engine.exploration.explored import Explored
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Branch
 
 CODE = Code(
     "branch-cannot-decide",
     Severity.ERROR,
-    "A branch that cannot decide",
-    "The team would stand still here, or go on as if it knew.",
+    N_("A branch that cannot decide"),
+    N_("The team would stand still here, or go on as if it knew."),
 )
 
 
@@ -35,16 +37,18 @@ def check(subject: Subject) -> Iterator[Problem]:
 
 def _problem(subject: Subject, found: Explored, state: int, step: Branch) -> Problem:
     layout, pathway = found.program.layout, subject.pathway.id
-    names = dict.fromkeys(name for row in step.rows for name, _ in row.when.terms)
+    names = dict.fromkeys(name for row in step.rows for name, _values in row.when.terms)
     missing = [
         name for name in names if len(layout.field(pathway, name).values(found.bits[state])) > 1
     ]
     if missing:
         shown = ", ".join(f"`{name}`" for name in missing)
-        message = f"`{step.id}` cannot decide while {shown} is not known"
-        advice = "Ask it first, or say where to go with `not known:`."
+        message = _("`{step}` cannot decide while {shown} is not known").format(
+            step=step.id, shown=shown
+        )
+        advice = _("Ask it first, or say where to go with `not known:`.")
     else:
-        message = f"`{step.id}` has no row for what is known"
-        advice = "Add the row that is missing, or `otherwise:`."
-    message += f" (walk: {story(subject.library, found, state)})"
+        message = _("`{step}` has no row for what is known").format(step=step.id)
+        advice = _("Add the row that is missing, or `otherwise:`.")
+    message += _(" (walk: {walk})").format(walk=story(subject.library, found, state))
     return subject.problem(CODE, ("steps", step.id, "branch"), message, advice)

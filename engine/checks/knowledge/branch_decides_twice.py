@@ -8,14 +8,16 @@ from itertools import combinations
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.step import Branch
 
 CODE = Code(
     "branch-decides-twice",
     Severity.ERROR,
-    "A branch that decides twice",
-    "Which way it goes would hang on the order of the rows, which no reader can see.",
+    N_("A branch that decides twice"),
+    N_("Which way it goes would hang on the order of the rows, which no reader can see."),
 )
 
 
@@ -28,9 +30,11 @@ def check(subject: Subject) -> Iterator[Problem]:
             if _exclude_each_other(row.when, other.when):
                 continue
             at = ("steps", step.id, "branch", second, "when")
-            message = f"row {second + 1} can be true together with row {first + 1}"
-            advice = "Name in one of the rows a value that the other leaves out."
-            note = subject.note("the other row", ("steps", step.id, "branch", first, "when"))
+            message = _("row {second} can be true together with row {first}").format(
+                second=second + 1, first=first + 1
+            )
+            advice = _("Name in one of the rows a value that the other leaves out.")
+            note = subject.note(_("the other row"), ("steps", step.id, "branch", first, "when"))
             yield subject.problem(CODE, at, message, advice, notes=(note,))
 
 

@@ -10,13 +10,15 @@ from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
 from chamberwise.engine.exploration.explored import trapped
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Branch
 
 CODE = Code(
     "trapped",
     Severity.ERROR,
-    "A walk that can never end",
-    "What is known keeps sending the team round; often an effect is missing.",
+    N_("A walk that can never end"),
+    N_("What is known keeps sending the team round; often an effect is missing."),
 )
 
 
@@ -36,8 +38,12 @@ def check(subject: Subject) -> Iterator[Problem]:
             if place.pathway != subject.pathway.id:
                 continue
             way = story(subject.library, found, state)
-            message = f"from `{place.step}` no outcome can be reached (walk: {way})"
-            advice = "Let an action on the loop make stale what it changes, or add an answer out."
+            message = _("from `{step}` no outcome can be reached (walk: {way})").format(
+                step=place.step, way=way
+            )
+            advice = _(
+                "Let an action on the loop make stale what it changes, or add an answer out."
+            )
             yield subject.problem(CODE, ("steps", place.step), message, advice, at_key=True)
             return
 

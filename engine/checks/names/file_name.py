@@ -7,6 +7,7 @@ from pathlib import PurePath
 
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.problem import Problem
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading.codes import FILE_NAME as CODE
 
 
@@ -14,6 +15,8 @@ def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem when the file is named otherwise than the pathway in it."""
     name, file = subject.pathway.id, PurePath(subject.tree.file)
     if file.stem != name:
-        message = f"`{name}` stands in a file named `{file.name}`"
-        advice = f"Rename the file to `{name}.yaml`, or the pathway to `{file.stem}`."
+        message = _("`{name}` stands in a file named `{file}`").format(name=name, file=file.name)
+        advice = _("Rename the file to `{name}.yaml`, or the pathway to `{stem}`.").format(
+            name=name, stem=file.stem
+        )
         yield subject.problem(CODE, ("pathway",), message, advice)

@@ -8,13 +8,15 @@ from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.diagnostics.problem import Problem, Severity
-from chamberwise.engine.graph.targets import all_targets
+from chamberwise.engine.graph.targets import Target, all_targets
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 CODE = Code(
     "leads-nowhere",
     Severity.ERROR,
-    "An arrow to a step that does not exist",
-    "The team would follow it and find nothing there.",
+    N_("An arrow to a step that does not exist"),
+    N_("The team would follow it and find nothing there."),
 )
 
 
@@ -22,7 +24,18 @@ def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem for every arrow whose step is not in the file."""
     for step, target in all_targets(subject.pathway):
         if target.step and target.step not in subject.written_steps:
-            which = f"`{target.label}` of `{step.id}`" if target.label else f"`{step.id}`"
-            message = f"{which} leads to `{target.step}`, which is no step of this file"
-            advice = did_you_mean(target.step, subject.written_steps, "Write the step.")
+            message = _("`{step}` leads to `{target}`, which is no step of this file")
+            if target.label:
+                message = _(
+                    "`{label}` of `{step}` leads to `{target}`, which is no step of this file"
+                )
+            message = message.format(label=_label(target), step=step.id, target=target.step)
+            advice = did_you_mean(target.step, subject.written_steps, _("Write the step."))
             yield subject.problem(CODE, target.pointer, message, advice)
+
+
+def _label(target: Target) -> str:
+    *_above, key, row, _last = target.pointer
+    if key == "branch" and isinstance(row, int):
+        return _("row {number}").format(number=row + 1)
+    return target.label

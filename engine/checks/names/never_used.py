@@ -8,12 +8,14 @@ from chamberwise.engine.checks.references import Of
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 CODE = Code(
     "never-used",
     Severity.WARNING,
-    "A word defined and never used",
-    "It is either left over, or the step that should use it names something else.",
+    N_("A word defined and never used"),
+    N_("It is either left over, or the step that should use it names something else."),
 )
 
 TABLES = (
@@ -40,6 +42,8 @@ def check(subject: Subject) -> Iterator[Problem]:
         entry = getattr(subject.tree.root, "entries", {}).get(table)
         for name in getattr(entry.value, "entries", {}) if entry else ():
             if not any((kind, name) in used for kind in kinds):
-                message = f"`{name}` is defined under `{table}` and never used"
-                advice = "Delete it, or use it in the step it was meant for."
+                message = _("`{name}` is defined under `{table}` and never used").format(
+                    name=name, table=table
+                )
+                advice = _("Delete it, or use it in the step it was meant for.")
                 yield subject.problem(CODE, (table, name), message, advice, at_key=True)

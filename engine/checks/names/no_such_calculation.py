@@ -8,13 +8,15 @@ from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.registry import NAMES
 
 CODE = Code(
     "no-such-calculation",
     Severity.ERROR,
-    "A calculation that does not exist",
-    "The team would look for figures that nobody can work.",
+    N_("A calculation that does not exist"),
+    N_("The team would look for figures that nobody can work."),
 )
 
 
@@ -23,7 +25,7 @@ def check(subject: Subject) -> Iterator[Problem]:
     for step in subject.pathway.steps.values():
         for name in step.work:
             if name not in NAMES:
-                message = f"there is no calculation `{name}`"
-                otherwise = "`chamberwise work` lists those there are."
+                message = _("there is no calculation `{name}`").format(name=name)
+                otherwise = _("`chamberwise work` lists those there are.")
                 advice = did_you_mean(name, NAMES, otherwise)
                 yield subject.problem(CODE, ("steps", step.id, "work"), message, advice)

@@ -8,12 +8,14 @@ from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 CODE = Code(
     "no-such-value",
     Severity.ERROR,
-    "A value the finding does not have",
-    "An answer or condition on a value that cannot be is never taken, and nobody would notice.",
+    N_("A value the finding does not have"),
+    N_("An answer or condition on a value that cannot be is never taken, and nobody would notice."),
 )
 
 
@@ -27,9 +29,13 @@ def check(subject: Subject) -> Iterator[Problem]:
             continue
         values = [value.id for value in finding.values]
         listed = ", ".join(f"`{value}`" for value in values)
-        message = f"`{finding.id}` has no value `{reference.name}`"
-        advice = did_you_mean(reference.name, values, f"Its values are {listed}.")
+        message = _("`{finding}` has no value `{name}`").format(
+            finding=finding.id, name=reference.name
+        )
+        advice = did_you_mean(
+            reference.name, values, _("Its values are {listed}.").format(listed=listed)
+        )
         if reference.pointer[-1] == reference.name:
-            advice += " An answer for several values needs `means:`."
+            advice += _(" An answer for several values needs `means:`.")
         at_key = reference.pointer[-1] == reference.name
         yield subject.problem(CODE, reference.pointer, message, advice, at_key=at_key)

@@ -8,20 +8,22 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from chamberwise.engine.checks.references import Of, Reference
+from chamberwise.engine.checks.references import Of, Reference, in_words
 from chamberwise.engine.checks.rules.book import Book, own_book
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.rule import ANY
 from chamberwise.engine.model.words import Words
 
 CODE = Code(
     "not-defined",
     Severity.ERROR,
-    "A name nobody has defined",
-    "A mistyped name ties a step to nothing: no rule, kit list or duty would hold for it.",
+    N_("A name nobody has defined"),
+    N_("A mistyped name ties a step to nothing: no rule, kit list or duty would hold for it."),
 )
 
 _TABLES = {
@@ -48,7 +50,9 @@ def check(subject: Subject) -> Iterator[Problem]:
             continue
         known = _known(subject, reference.of)
         if reference.name not in known and (known or reference.of is not Of.PHASE):
-            message = f"{reference.of} `{reference.name}` is not defined"
+            message = _("{of} `{name}` is not defined").format(
+                of=in_words(reference.of), name=reference.name
+            )
             otherwise = _how_to_define(reference.of, reference.name)
             advice = did_you_mean(reference.name, known, otherwise)
             at_key = reference.pointer[-1] == reference.name
@@ -56,18 +60,20 @@ def check(subject: Subject) -> Iterator[Problem]:
 
 
 _EXAMPLES = {
-    Of.ACT: "{title: What is done}",
-    Of.DUTY: "{title: What the duty is called}",
-    Of.KIT: "{title: What it is called}",
-    Of.SOURCE: "{cite: Where it stands, mark: local}",
-    Of.PHASE: "What the phase is called",
+    Of.ACT: N_("{title: What is done}"),
+    Of.DUTY: N_("{title: What the duty is called}"),
+    Of.KIT: N_("{title: What it is called}"),
+    Of.SOURCE: N_("{cite: Where it stands, mark: local}"),
+    Of.PHASE: N_("What the phase is called"),
 }
 
 
 def _how_to_define(of: Of, name: str) -> str:
-    example = f": `  {name}: {_EXAMPLES[of]}`" if of in _EXAMPLES else ""
-    shown = " `chamberwise list --words` shows the shared ones." if of is not Of.PHASE else ""
-    return f"Define it under `{_TABLES[of]}:` in this file{example}.{shown}"
+    example = f": `  {name}: {_(_EXAMPLES[of])}`" if of in _EXAMPLES else ""
+    shown = _(" `chamberwise list --words` shows the shared ones.") if of is not Of.PHASE else ""
+    return _("Define it under `{table}:` in this file{example}.{shown}").format(
+        table=_TABLES[of], example=example, shown=shown
+    )
 
 
 def _known(subject: Subject, of: Of) -> Mapping[str, Any]:
@@ -98,11 +104,14 @@ def no_such_end(reference: Reference, book: Book) -> Iterator[Problem]:
         return
     if reference.of is Of.OUTCOME:
         known = [*sorted(book.doings.outcomes), ANY]
-        listed, message = "Outcomes", f"no outcome of {book.where} is called `{reference.name}`"
+        message = _("no outcome of {where} is called `{name}`")
+        otherwise = _("Outcomes are {listed}.")
     else:
         known = list(book.library.pathways)
-        listed, message = "Pathways", f"there is no pathway `{reference.name}` in the library"
+        message = _("there is no pathway `{name}` in the library")
+        otherwise = _("Pathways are {listed}.")
     if reference.name not in known:
-        otherwise = f"{listed} are {', '.join(f'`{each}`' for each in known)}."
-        advice = did_you_mean(reference.name, known, otherwise)
+        listed = ", ".join(f"`{each}`" for each in known)
+        advice = did_you_mean(reference.name, known, otherwise.format(listed=listed))
+        message = message.format(where=book.where, name=reference.name)
         yield book.problem(CODE, reference.pointer, message, advice)

@@ -8,14 +8,16 @@ from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.diagnostics.problem import Pointer, Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import WallChart
 from chamberwise.engine.model.step import Action, StepId
 
 CODE = Code(
     "not-on-the-chart",
     Severity.ERROR,
-    "A wall chart that names what it cannot show",
-    "The chart could not be printed as it was meant.",
+    N_("A wall chart that names what it cannot show"),
+    N_("The chart could not be printed as it was meant."),
 )
 MOST_FIRST = 4
 
@@ -28,25 +30,31 @@ def check(subject: Subject) -> Iterator[Problem]:
     for where, number, name in _named(chart):
         pointer: Pointer = ("wall chart", where, number)
         if name not in subject.written_steps:
-            message = f"the wall chart names `{name}`, which is no step of this file"
-            advice = did_you_mean(name, subject.written_steps, "Name a step.")
+            message = _("the wall chart names `{name}`, which is no step of this file").format(
+                name=name
+            )
+            advice = did_you_mean(name, subject.written_steps, _("Name a step."))
             yield subject.problem(CODE, pointer, message, advice)
         elif where == "first" and not _is_action(subject, name):
-            message = f"`{name}` stands among the first actions and is no action"
-            yield subject.problem(CODE, pointer, message, "Name a step that has `do`.")
+            message = _("`{name}` stands among the first actions and is no action").format(
+                name=name
+            )
+            yield subject.problem(CODE, pointer, message, _("Name a step that has `do`."))
     yield from _counted(subject, chart)
 
 
 def _counted(subject: Subject, chart: WallChart) -> Iterator[Problem]:
     if len(chart.first) > MOST_FIRST:
-        message = f"the wall chart has {len(chart.first)} first actions; four are remembered"
-        advice = "Keep the first four and move the others to `then`."
+        message = _("the wall chart has {count} first actions; four are remembered").format(
+            count=len(chart.first)
+        )
+        advice = _("Keep the first four and move the others to `then`.")
         yield subject.problem(CODE, ("wall chart", "first", MOST_FIRST), message, advice)
     met: set[StepId] = set()
     for where, number, name in _named(chart):
         if name in met:
-            message = f"the wall chart names `{name}` twice"
-            yield subject.problem(CODE, ("wall chart", where, number), message, "Keep one.")
+            message = _("the wall chart names `{name}` twice").format(name=name)
+            yield subject.problem(CODE, ("wall chart", where, number), message, _("Keep one."))
         met.add(name)
 
 

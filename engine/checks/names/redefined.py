@@ -11,14 +11,16 @@ from typing import Any
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Note, Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.words import Words
 from chamberwise.engine.reading.library import Loaded
 
 CODE = Code(
     "redefined",
     Severity.ERROR,
-    "A shared word defined again",
-    "A house rule that speaks of it would miss what this pathway means by it.",
+    N_("A shared word defined again"),
+    N_("A house rule that speaks of it would miss what this pathway means by it."),
 )
 
 
@@ -37,8 +39,8 @@ def _tables(words: Words) -> dict[str, Mapping[str, Any]]:
 
 
 def _redefined(subject: Subject, table: str, name: str) -> Problem:
-    message = f"`{name}` is already defined for every pathway"
-    advice = "Delete it here and use the shared one, or give this one a name of its own."
+    message = _("`{name}` is already defined for every pathway").format(name=name)
+    advice = _("Delete it here and use the shared one, or give this one a name of its own.")
     notes = list(_shared_one(subject.loaded, table, name))[:1]
     return subject.problem(CODE, (table, name), message, advice, at_key=True, notes=notes)
 
@@ -47,4 +49,6 @@ def _shared_one(loaded: Loaded, table: str, name: str) -> Iterator[Note]:
     for where in (table, "findings", "choices"):
         if (where, name) in loaded.defined:
             file, pointer = loaded.defined[where, name]
-            yield Note("the shared one", file, loaded.files[file].tree.span(pointer, at_key=True))
+            yield Note(
+                _("the shared one"), file, loaded.files[file].tree.span(pointer, at_key=True)
+            )

@@ -11,6 +11,7 @@ from chamberwise.engine.checks.rules.places import Said, happenings
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Pointer, Problem
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.rule import Rule
 from chamberwise.engine.model.step import Handover, PathwayId
@@ -68,7 +69,7 @@ def own_book(subject: Subject) -> Book:
         subject.words,
         loaded.library,
         reached,
-        "this pathway, or of one it hands over to,",
+        _("this pathway, or of one it hands over to,"),
         all(_goes_on(loaded, name) for name in reached),
     )
 
@@ -89,7 +90,7 @@ def house_book(loaded: Loaded, file: File) -> Book:
         library.shared,
         library,
         tuple(library.pathways),
-        "any pathway",
+        _("any pathway"),
         all(_is_read(each, loaded) for each in loaded.files.values()),
     )
 

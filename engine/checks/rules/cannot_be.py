@@ -9,16 +9,20 @@ from chamberwise.engine.checks.rules.book import Book, own_book
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.rule import CHAINS, Happening, Pattern
 
 CODE = Code(
     "rule-cannot-be",
     Severity.ERROR,
-    "A rule on what cannot be so at once",
-    "It would be proved to hold of every pathway, and it stands against nothing.",
+    N_("A rule on what cannot be so at once"),
+    N_("It would be proved to hold of every pathway, and it stands against nothing."),
 )
 
-_AT_ONCE = "All that is said in a happening is so at one moment. Make a list of two, or a scope."
+_AT_ONCE = N_(
+    "All that is said in a happening is so at one moment. Make a list of two, or a scope."
+)
 
 
 def check(subject: Subject) -> Iterator[Problem]:
@@ -31,15 +35,19 @@ def of(book: Book) -> Iterator[Problem]:
     for rule, said in book.said():
         kinds = list(_kinds(said.happening))
         for one, other in combinations(kinds, 2):
-            message = f"no moment has both `{one}` and `{other}`"
-            yield book.problem(CODE, (*said.pointer, other), message, _AT_ONCE)
+            message = _("no moment has both `{one}` and `{other}`").format(one=one, other=other)
+            yield book.problem(CODE, (*said.pointer, other), message, _(_AT_ONCE))
         if rule.pattern in CHAINS and kinds and kinds[0] not in _OF_LINES:
-            message = f"a {rule.pattern} rule looks at acts alone, and `{kinds[0]}` is none"
+            message = _("a {pattern} rule looks at acts alone, and `{kind}` is none").format(
+                pattern=rule.pattern, kind=kinds[0]
+            )
             advice = _without_directly(rule.pattern)
             yield book.problem(CODE, (*said.pointer, kinds[0]), message, advice)
         for key, finding in _at_odds(said.happening, book):
-            message = f"`{finding}` cannot be known and {key} at one moment"
-            yield book.problem(CODE, (*said.pointer, key), message, _AT_ONCE)
+            message = _("`{finding}` cannot be known and {key} at one moment").format(
+                finding=finding, key=key
+            )
+            yield book.problem(CODE, (*said.pointer, key), message, _(_AT_ONCE))
 
 
 _OF_LINES = ("act", "by")
@@ -73,4 +81,4 @@ def _narrowed(happening: Happening, book: Book) -> Iterator[str]:
 
 def _without_directly(pattern: Pattern) -> str:
     other = Pattern.PRECEDENCE if pattern is Pattern.CHAIN_PRECEDENCE else Pattern.RESPONSE
-    return f"Name an act, or write a {other} rule."
+    return _("Name an act, or write a {other} rule.").format(other=other)

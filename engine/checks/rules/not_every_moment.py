@@ -8,18 +8,20 @@ from chamberwise.engine.checks.rules.book import Book, own_book
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.rule import Happening, Pattern
 
 CODE = Code(
     "not-every-moment",
     Severity.WARNING,
-    "A rule that nearly every moment breaks",
-    "It would be reported broken at the first step, and the harm it means would be overlooked.",
+    N_("A rule that nearly every moment breaks"),
+    N_("It would be reported broken at the first step, and the harm it means would be overlooked."),
 )
 
-_ADVICE = (
-    "Write `absence:` with `never:`, the same happening, and what makes it safe under `unless"
-    " surely` or `unless known`."
+_ADVICE = N_(
+    "Write `absence:` with `never:`, the same happening, and what makes it safe "
+    "under `unless surely` or `unless known`."
 )
 
 
@@ -33,6 +35,6 @@ def of(book: Book) -> Iterator[Problem]:
     for rule in book.rules:
         universal = rule.pattern is Pattern.UNIVERSALITY and bool(rule.of)
         if universal and all(each.event != Happening() for each in rule.of):
-            message = "not every moment of a walk is an act, a question or an outcome of its own"
+            message = _("not every moment of a walk is an act, a question or an outcome of its own")
             at = ("rules", rule.id, str(rule.pattern), "always")
-            yield book.problem(CODE, at, message, _ADVICE)
+            yield book.problem(CODE, at, message, _(_ADVICE))

@@ -7,13 +7,15 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Action
 
 CODE = Code(
     "caution-too-late",
     Severity.ERROR,
-    "A caution after the act it guards",
-    "A warning read after the act has done its harm protects nobody.",
+    N_("A caution after the act it guards"),
+    N_("A warning read after the act has done its harm protects nobody."),
 )
 
 
@@ -25,7 +27,7 @@ def check(subject: Subject) -> Iterator[Problem]:
     if start not in subject.graph:
         return
     for act, warned in _guards(subject).items():
-        steps = {name for name, _ in warned}
+        steps = {name for name, _place in warned}
         before = subject.graph.subgraph(name for name in subject.graph if name not in steps)
         unwarned = {start, *nx.descendants(before, start)} if start in before else set()
         doing = [name for name in subject.pathway.steps if _does(subject, name, act)]
@@ -39,16 +41,18 @@ def check(subject: Subject) -> Iterator[Problem]:
 def _too_late(subject: Subject, names: list[str], act: str, warned: tuple[str, int]) -> Problem:
     step, place = warned
     shown = ", ".join(f"`{name}`" for name in names)
-    message = f"a walk can do `{act}` in {shown} before the caution on it in `{step}` is read"
-    advice = f"Move the caution to `{names[0]}`, or repeat it there."
+    message = _(
+        "a walk can do `{act}` in {shown} before the caution on it in `{step}` is read"
+    ).format(act=act, shown=shown, step=step)
+    advice = _("Move the caution to `{step}`, or repeat it there.").format(step=names[0])
     at = ("steps", step, "cautions", place)
-    notes = [subject.note("done here", ("steps", name)) for name in names]
+    notes = [subject.note(_("done here"), ("steps", name)) for name in names]
     return subject.problem(CODE, at, message, advice, notes=notes)
 
 
 def _guards_nothing(subject: Subject, act: str, warned: tuple[str, int]) -> Problem:
-    message = f"the caution guards `{act}`, which no step of this pathway does"
-    advice = "Name the act it guards, or leave `guards` out to guard its own step."
+    message = _("the caution guards `{act}`, which no step of this pathway does").format(act=act)
+    advice = _("Name the act it guards, or leave `guards` out to guard its own step.")
     at = ("steps", warned[0], "cautions", warned[1], "guards")
     return subject.problem(CODE, at, message, advice)
 

@@ -7,13 +7,15 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Action, StepId
 
 CODE = Code(
     "late-call-for-help",
     Severity.WARNING,
-    "Help is called late or not at all",
-    "Kit and senior hands take minutes to arrive; those minutes begin when someone calls.",
+    N_("Help is called late or not at all"),
+    N_("Kit and senior hands take minutes to arrive; those minutes begin when someone calls."),
 )
 
 MOST_STEPS = 2
@@ -25,7 +27,7 @@ def check(subject: Subject) -> Iterator[Problem]:
     if start not in subject.graph:
         return
     ways: list[tuple[StepId, ...]] = [(start,)]
-    for _ in range(MOST_STEPS):
+    for _step in range(MOST_STEPS):
         ways = [
             (*way, after)
             for way in ways
@@ -36,10 +38,10 @@ def check(subject: Subject) -> Iterator[Problem]:
     for name in dict.fromkeys(way[-1] for way in ways):
         if _calls(subject, name):
             continue
-        message = (
-            f"`{name}` comes {MOST_STEPS} steps after the entry, and nobody has called for help"
-        )
-        advice = "Add a line whose act calls for help to this step or to one before it."
+        message = _(
+            "`{name}` comes {count} steps after the entry, and nobody has called for help"
+        ).format(name=name, count=MOST_STEPS)
+        advice = _("Add a line whose act calls for help to this step or to one before it.")
         yield subject.problem(CODE, ("steps", name), message, advice, at_key=True)
 
 

@@ -7,13 +7,15 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Handover
 
 CODE = Code(
     "handover-ring",
     Severity.ERROR,
-    "Handovers that go round",
-    "A team could be sent round between pathways without end, and no bound would stop it.",
+    N_("Handovers that go round"),
+    N_("A team could be sent round between pathways without end, and no bound would stop it."),
 )
 
 
@@ -25,8 +27,8 @@ def check(subject: Subject) -> Iterator[Problem]:
         ring = _way_back(subject, step.to, subject.pathway.id)
         if ring:
             shown = " -> ".join(f"`{name}`" for name in (subject.pathway.id, *ring))
-            message = f"handovers go round: {shown}"
-            advice = "Let the other pathway end in an outcome, and go on from it in `on return`."
+            message = _("handovers go round: {shown}").format(shown=shown)
+            advice = _("Let the other pathway end in an outcome, and go on from it in `on return`.")
             where = ("steps", step.id, "hand over to")
             yield subject.problem(CODE, where, message, advice)
 

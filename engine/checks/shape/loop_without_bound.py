@@ -10,13 +10,15 @@ from chamberwise.engine.diagnostics.problem import Problem, Severity
 from chamberwise.engine.graph.rings import has_ring
 from chamberwise.engine.graph.round_trip import round_trip, shown
 from chamberwise.engine.graph.targets import targets
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Step
 
 CODE = Code(
     "loop-without-bound",
     Severity.ERROR,
-    "A loop that may be walked without end",
-    "Under stress a manoeuvre is repeated past the point of harm; a bound says when to stop.",
+    N_("A loop that may be walked without end"),
+    N_("Under stress a manoeuvre is repeated past the point of harm; a bound says when to stop."),
 )
 
 
@@ -42,8 +44,10 @@ def check(subject: Subject) -> Iterator[Problem]:
     ]
     for component in sorted(loops, key=lambda names: min(order[name] for name in names)):
         first = min(component, key=lambda name: order[name])
-        message = f"this loop has no bound: {shown(round_trip(free, first))}"
-        advice = f"Give one of its steps `at most:` and `after that:`, for example `{first}`."
+        message = _("this loop has no bound: {loop}").format(loop=shown(round_trip(free, first)))
+        advice = _(
+            "Give one of its steps `at most:` and `after that:`, for example `{first}`."
+        ).format(first=first)
         yield subject.problem(CODE, ("steps", first), message, advice, at_key=True)
 
 

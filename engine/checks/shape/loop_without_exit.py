@@ -11,6 +11,8 @@ from chamberwise.engine.diagnostics.problem import Problem, Severity
 from chamberwise.engine.graph.rings import has_ring
 from chamberwise.engine.graph.round_trip import round_trip, shown
 from chamberwise.engine.graph.targets import targets
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 if TYPE_CHECKING:
     import networkx as nx
@@ -18,8 +20,8 @@ if TYPE_CHECKING:
 CODE = Code(
     "loop-without-exit",
     Severity.ERROR,
-    "A bound whose exit does not leave the loop",
-    "When the bound is reached the team must stop; an exit back into the loop is none.",
+    N_("A bound whose exit does not leave the loop"),
+    N_("When the bound is reached the team must stop; an exit back into the loop is none."),
 )
 
 
@@ -39,8 +41,10 @@ def check(subject: Subject) -> Iterator[Problem]:
     for step in subject.pathway.steps.values():
         if step.bound and step.id in looping:
             loop = shown(round_trip(used_up, step.id))
-            message = f"with its bound used up, `{step.id}` still goes round: {loop}"
-            advice = "Lead `after that` to a step that closes, refers or hands over."
+            message = _("with its bound used up, `{step}` still goes round: {loop}").format(
+                step=step.id, loop=loop
+            )
+            advice = _("Lead `after that` to a step that closes, refers or hands over.")
             yield subject.problem(CODE, ("steps", step.id, "after that"), message, advice)
 
 

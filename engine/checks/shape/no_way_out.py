@@ -8,12 +8,14 @@ from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
 from chamberwise.engine.graph.ends import ends
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 CODE = Code(
     "no-way-out",
     Severity.ERROR,
-    "A step from which no outcome can be reached",
-    "A team that comes here is trapped with the eye open.",
+    N_("A step from which no outcome can be reached"),
+    N_("A team that comes here is trapped with the eye open."),
 )
 
 
@@ -27,6 +29,6 @@ def check(subject: Subject) -> Iterator[Problem]:
     leads_out = {name for layer in layers for name in layer}
     for name in graph:
         if name not in leads_out:
-            message = f"no outcome can be reached from `{name}`"
-            advice = "Lead one of its arrows, or one further on, to an outcome."
+            message = _("no outcome can be reached from `{name}`").format(name=name)
+            advice = _("Lead one of its arrows, or one further on, to an outcome.")
             yield subject.problem(CODE, ("steps", name), message, advice, at_key=True)

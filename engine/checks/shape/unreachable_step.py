@@ -9,6 +9,8 @@ from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
 from chamberwise.engine.graph.targets import all_targets
+from chamberwise.engine.language.texts import N_, ngettext
+from chamberwise.engine.language.texts import gettext as _
 
 if TYPE_CHECKING:
     import networkx as nx
@@ -16,8 +18,8 @@ if TYPE_CHECKING:
 CODE = Code(
     "unreachable-step",
     Severity.ERROR,
-    "A step that no arrow leads to",
-    "It was written because it matters, and no team will ever see it.",
+    N_("A step that no arrow leads to"),
+    N_("It was written because it matters, and no team will ever see it."),
 )
 
 
@@ -33,15 +35,15 @@ def check(subject: Subject) -> Iterator[Problem]:
     for name in _firsts(graph, reached):
         following = nx.descendants(graph, name) - reached - told - {name}
         told.update(following, (name,))
-        message = f"no walk from `{start}` can come to `{name}`"
+        message = _("no walk from `{start}` can come to `{name}`").format(start=start, name=name)
         if following:
-            message += f", nor to {len(following)} that {_follow(len(following))} only from it"
-        advice = "Lead an answer or an action here, or delete it."
+            message += ngettext(
+                ", nor to {count} that follows only from it",
+                ", nor to {count} that follow only from it",
+                len(following),
+            ).format(count=len(following))
+        advice = _("Lead an answer or an action here, or delete it.")
         yield subject.problem(CODE, ("steps", name), message, advice, at_key=True)
-
-
-def _follow(count: int) -> str:
-    return "follows" if count == 1 else "follow"
 
 
 def _firsts(graph: nx.MultiDiGraph[str], reached: frozenset[str]) -> Iterator[str]:
@@ -62,4 +64,4 @@ def _firsts(graph: nx.MultiDiGraph[str], reached: frozenset[str]) -> Iterator[st
 def _some_arrow_leads_nowhere(subject: Subject) -> bool:
     """Whether an arrow, reported elsewhere, may have been meant for the step."""
     arrows = all_targets(subject.pathway)
-    return any(target.step not in subject.pathway.steps for _, target in arrows)
+    return any(target.step not in subject.pathway.steps for _step, target in arrows)

@@ -7,6 +7,8 @@ from collections.abc import Iterator
 
 from chamberwise.engine.checks.wording.rule import EVERY_KIND, Hit, WordingRule
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _SHORT = re.compile(
     r"(?<![\w.])(?:(?P<other>QOD|qod|q\.o\.d\.|Q\.O\.D\.)"
@@ -27,19 +29,25 @@ _IN_WORDS = {
 def _find(text: str) -> Iterator[Hit]:
     for found in _SHORT.finditer(text):
         in_words = _IN_WORDS[found.lastgroup or "daily"]
-        message = f'"{found.group()}" shortens "{in_words}"'
-        yield Hit(found.start(), found.end(), message, f'write "{in_words}"')
+        message = _('"{found}" shortens "{in_words}"').format(
+            found=found.group(), in_words=in_words
+        )
+        yield Hit(
+            found.start(), found.end(), message, _('write "{in_words}"').format(in_words=in_words)
+        )
 
 
 RULE = WordingRule(
     slug="daily-abbreviation",
-    title="Abbreviation for how often",
+    title=N_("Abbreviation for how often"),
     severity=Severity.ERROR,
-    why=(
-        "QD is read as four times a day and o.d. as right eye: the patient takes four times the"
-        " dose, or treats the wrong eye."
+    why=N_(
+        "QD is read as four times a day and o.d. as right eye: the patient takes four "
+        "times the dose, or treats the wrong eye."
     ),
-    source="ISMP and Joint Commission lists of error-prone abbreviations (secondary copies read)",
+    source=N_(
+        "ISMP and Joint Commission lists of error-prone abbreviations (secondary copies read)"
+    ),
     reads=EVERY_KIND,
     find=_find,
     wrong="Prescribe prednisolone drops QD.",

@@ -7,6 +7,8 @@ from collections.abc import Iterator
 
 from chamberwise.engine.checks.wording.rule import EVERY_KIND, Hit, WordingRule
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _DATE = re.compile(
     r"(?<![\w./:-])(?P<first>[0-9]{1,2})(?P<mark>[/.-])(?P<second>[0-9]{1,2})(?P=mark)"
@@ -21,9 +23,13 @@ def _find(text: str) -> Iterator[Hit]:
         year = found.group("year")
         meant = dict.fromkeys(_readings(first, second, year if len(year) == 4 else "20" + year))
         if meant and not _is_edition(found):
-            choice = " or ".join(f'"{date}"' for date in meant)
-            message = f'"{found.group()}" does not say which number is the month'
-            yield Hit(found.start(), found.end(), message, f"write {choice}")
+            choice = _(" or ").join(_('"{words}"').format(words=date) for date in meant)
+            message = _('"{found}" does not say which number is the month').format(
+                found=found.group()
+            )
+            yield Hit(
+                found.start(), found.end(), message, _("write {choice}").format(choice=choice)
+            )
 
 
 def _readings(first: int, second: int, year: str) -> Iterator[str]:
@@ -39,10 +45,12 @@ def _is_edition(found: re.Match[str]) -> bool:
 
 RULE = WordingRule(
     slug="day-month-digits",
-    title="Date in figures only",
+    title=N_("Date in figures only"),
     severity=Severity.ERROR,
-    why="07/03/26 is 7 March to one reader and July 3 to another: a review or an expiry is missed.",
-    source="common practice, no source",
+    why=N_(
+        "07/03/26 is 7 March to one reader and July 3 to another: a review or an expiry is missed."
+    ),
+    source=N_("common practice, no source"),
     reads=EVERY_KIND,
     find=_find,
     wrong="Use the box checked on 07/03/26.",

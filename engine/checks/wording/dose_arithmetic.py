@@ -20,6 +20,8 @@ from chamberwise.engine.checks.wording.quantity import (
 )
 from chamberwise.engine.checks.wording.rule import EVERY_KIND, Hit, WordingRule
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _AMOUNT = re.compile(
     rf"{NUMBER_START}(?:(?P<low>{NUMBER})\s?(?:to|-|–)\s?)?(?P<number>{NUMBER})\s?"
@@ -127,20 +129,24 @@ def _disagreement(
     mass: _Amount, possible: list[Decimal], strength: _Amount, volume: _Amount
 ) -> Hit:
     held = f"{plainly(possible[0] / mass.factor)} {mass.unit}"
-    message = f'{volume.written} of {strength.written} holds {held}, not "{mass.written}"'
-    advice = f'write "{held}", or correct the volume or the strength from the label'
+    message = _('{volume} of {strength} holds {held}, not "{mass}"').format(
+        volume=volume.written, strength=strength.written, held=held, mass=mass.written
+    )
+    advice = _('write "{held}", or correct the volume or the strength from the label').format(
+        held=held
+    )
     return Hit(mass.start, mass.end, message, advice)
 
 
 RULE = WordingRule(
     slug="dose-arithmetic",
-    title="Mass, strength and volume disagree",
+    title=N_("Mass, strength and volume disagree"),
     severity=Severity.ERROR,
-    why=(
-        "One person draws up the volume and another checks the mass, and one of the two is wrong by"
-        " a factor that the eye does not forgive."
+    why=N_(
+        "One person draws up the volume and another checks the mass, and one of the "
+        "two is wrong by a factor that the eye does not forgive."
     ),
-    source="common practice, no source",
+    source=N_("common practice, no source"),
     reads=EVERY_KIND,
     find=_find,
     wrong="Inject cefuroxime 1 mg in 0.1 mL of 1 mg per mL.",

@@ -11,6 +11,8 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.wording.quantity import QUANTITY
 from chamberwise.engine.checks.wording.rule import EVERY_KIND, Hit, TextKind, WordingRule
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _WORDS = {"<": "less than", ">": "more than", "&": "and", "+": "and", "@": "at"}
 _COMPARISON = r"(?<![-=<>])(?P<comparison>[<>])(?=\s?[0-9.])"
@@ -23,19 +25,21 @@ def _find(text: str) -> Iterator[Hit]:
     for found in _SIGN.finditer(text):
         if dosed or found.group("comparison"):
             sign = found.group()
-            message = f'"{sign}" stands for a word'
-            yield Hit(found.start(), found.end(), message, f'write "{_WORDS[sign]}"')
+            message = _('"{sign}" stands for a word').format(sign=sign)
+            yield Hit(
+                found.start(), found.end(), message, _('write "{word}"').format(word=_WORDS[sign])
+            )
 
 
 RULE = WordingRule(
     slug="dose-symbol",
-    title="Sign instead of a word beside a quantity",
+    title=N_("Sign instead of a word beside a quantity"),
     severity=Severity.WARNING,
-    why=(
-        "< and > are mistaken for each other or for 4 and 7, & for 2, + for 4 and @ for 2: the"
-        " limit is turned round or the dose changed."
+    why=N_(
+        "< and > are mistaken for each other or for 4 and 7, & for 2, + for 4 and @ "
+        "for 2: the limit is turned round or the dose changed."
     ),
-    source="ISMP list of error-prone symbols (secondary copy read)",
+    source=N_("ISMP list of error-prone symbols (secondary copy read)"),
     reads=EVERY_KIND - {TextKind.REASON, TextKind.TITLE},
     find=_find,
     wrong="Keep the infusion pressure < 30 mmHg.",

@@ -13,6 +13,8 @@ from chamberwise.engine.checks.wording.negation import negators
 from chamberwise.engine.checks.wording.rule import EVERY_KIND, Hit, TextKind, WordingRule
 from chamberwise.engine.checks.wording.sentences import sentences, without_quotes
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _APART = re.compile(r"[,;:()–—]|\b(?:and|or|but|then|so|because|nor)\b", re.IGNORECASE)
 _FAR_APART = re.compile(r"[;:()–—]|,\s{1,3}(?:and|but|so|then)\b|\bbut\b", re.IGNORECASE)
@@ -24,12 +26,12 @@ def _find(text: str) -> Iterator[Hit]:
     for start, end in sentences(bare):
         for chain in _chains(bare, start, end):
             if len(chain) > 1:
-                named = ", ".join(f'"{found.group()}"' for found in chain[:4])
+                named = ", ".join(_('"{words}"').format(words=found.group()) for found in chain[:4])
                 yield Hit(
                     chain[0].start(),
                     chain[-1].end(),
-                    f"{named} turn each other round",
-                    'say when it is done, e.g. "Withdraw the tip only when the chamber is full"',
+                    _("{named} turn each other round").format(named=named),
+                    _('say when it is done, e.g. "Withdraw the tip only when the chamber is full"'),
                 )
 
 
@@ -52,13 +54,13 @@ def _stand_apart(text: str, first: re.Match[str], second: re.Match[str]) -> bool
 
 RULE = WordingRule(
     slug="double-negative",
-    title="Double negative",
+    title=N_("Double negative"),
     severity=Severity.ERROR,
-    why=(
-        "Each negative takes about a quarter more time to understand, and two are often understood"
-        " as their opposite: the team stops when it must go on."
+    why=N_(
+        "Each negative takes about a quarter more time to understand, and two are "
+        "often understood as their opposite: the team stops when it must go on."
     ),
-    source="Just and Clark 1973 on negative instructions (secondary source read)",
+    source=N_("Just and Clark 1973 on negative instructions (secondary source read)"),
     reads=EVERY_KIND - {TextKind.REASON},
     find=_find,
     wrong="Do not stop the infusion unless the chamber is not stable.",

@@ -8,6 +8,8 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.wording.quantity import DOSE_UNIT, UNIT_END
 from chamberwise.engine.checks.wording.rule import EVERY_KIND, Hit, WordingRule
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _JOINED = re.compile(
     rf"(?<=[A-Za-z]{{3}})(?P<number>[0-9][0-9.,]*+)\s?(?P<unit>(?:{DOSE_UNIT}|%){UNIT_END})"
@@ -22,8 +24,13 @@ def _find(text: str) -> Iterator[Hit]:
         number, unit = found.group("number", "unit")
         if _GAS.search(name[-3:] + number):
             continue
-        message = f'"{text[start : found.end()]}" runs name and dose together'
-        yield Hit(start, found.end(), message, f'write "{name} {number} {unit}"')
+        message = _('"{found}" runs name and dose together').format(found=text[start : found.end()])
+        yield Hit(
+            start,
+            found.end(),
+            message,
+            _('write "{name} {number} {unit}"').format(name=name, number=number, unit=unit),
+        )
 
 
 def _word_start(text: str, end: int) -> int:
@@ -35,10 +42,12 @@ def _word_start(text: str, end: int) -> int:
 
 RULE = WordingRule(
     slug="drug-and-number-together",
-    title="Drug and dose run together",
+    title=N_("Drug and dose run together"),
     severity=Severity.ERROR,
-    why="The last letter of the name is read as a figure: a final l before 50 mg becomes 150 mg.",
-    source="ISMP list of error-prone dose designations (secondary copy read)",
+    why=N_(
+        "The last letter of the name is read as a figure: a final l before 50 mg becomes 150 mg."
+    ),
+    source=N_("ISMP list of error-prone dose designations (secondary copy read)"),
     reads=EVERY_KIND,
     find=_find,
     wrong="Draw up lidocaine20 mg.",

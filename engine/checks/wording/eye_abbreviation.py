@@ -10,6 +10,8 @@ from collections.abc import Iterator
 
 from chamberwise.engine.checks.wording.rule import EVERY_KIND, Hit, WordingRule
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _MEANS = {
     "OD": "right eye",
@@ -29,15 +31,23 @@ def _find(text: str) -> Iterator[Hit]:
         short = found.group().replace(".", "")
         if short == "AS" and _among_capitals(text, found):
             continue
-        message = f'"{found.group()}" shortens {_MEANS[short]}'
-        yield Hit(found.start(), found.end(), message, f'write "{_meant(short)}"')
+        message = _('"{found}" shortens {meaning}').format(
+            found=found.group(), meaning=_MEANS[short]
+        )
+        yield Hit(
+            found.start(),
+            found.end(),
+            message,
+            _advice(_MEANS[short]),
+        )
 
 
-def _meant(short: str) -> str:
-    meaning = _MEANS[short]
+def _advice(meaning: str) -> str:
     if meaning.endswith(("ear", "ears")):
-        return f'{meaning}" or, if the eye is meant, "{meaning.replace("ear", "eye")}'
-    return meaning
+        return _('write "{ear}" or, if the eye is meant, "{eye}"').format(
+            ear=meaning, eye=meaning.replace("ear", "eye")
+        )
+    return _('write "{meaning}"').format(meaning=meaning)
 
 
 def _among_capitals(text: str, found: re.Match[str]) -> bool:
@@ -47,13 +57,13 @@ def _among_capitals(text: str, found: re.Match[str]) -> bool:
 
 RULE = WordingRule(
     slug="eye-abbreviation",
-    title="Abbreviation for the side",
+    title=N_("Abbreviation for the side"),
     severity=Severity.ERROR,
-    why=(
-        "OD, OS and OU are taken for one another, for the ear, or for once a day: the wrong eye"
-        " is treated."
+    why=N_(
+        "OD, OS and OU are taken for one another, for the ear, or for once a day: the "
+        "wrong eye is treated."
     ),
-    source="ISMP list of error-prone abbreviations (secondary copy read)",
+    source=N_("ISMP list of error-prone abbreviations (secondary copy read)"),
     reads=EVERY_KIND,
     find=_find,
     wrong="Confirm the lens for OD.",

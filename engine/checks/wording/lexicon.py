@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 from chamberwise.engine.checks.wording.rule import Hit
 from chamberwise.engine.checks.wording.sentences import sentences
+from chamberwise.engine.language.texts import gettext as _
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,5 +47,7 @@ def _in_sentence(text: str, start: int, end: int, entry: OpenPhrase) -> Iterator
     if not found or (entry.settled_by and entry.settled_by.search(text, start, end)):
         return
     for match in found:
-        message = f'"{match.group()}" leaves open {entry.leaves_open}'
-        yield Hit(match.start(), match.end(), message, entry.advice)
+        message = _('"{found}" leaves open {what}').format(
+            found=match.group(), what=_(entry.leaves_open)
+        )
+        yield Hit(match.start(), match.end(), message, _(entry.advice))

@@ -19,6 +19,8 @@ from chamberwise.engine.checks.wording.quantity import (
 )
 from chamberwise.engine.checks.wording.rule import EVERY_KIND, Hit, TextKind, WordingRule
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _DRUG = (
     r"\b(?:l(?:ido|igno)caine|(?:levo)?bupivacaine|ropivacaine|mepivacaine|prilocaine|articaine"
@@ -48,20 +50,22 @@ def _find(text: str) -> Iterator[Hit]:
         start, end = found.span(group)
         end = text.find("%", end, end + 2) + 1 or end
         strength = plainly(value_of(found.group(group)) * Decimal(10))
-        message = f'"{text[start:end]}" gives no mg per mL'
-        advice = f'write "{found.group(group)} % ({strength} mg per mL)" as the label gives it'
+        message = _('"{found}" gives no mg per mL').format(found=text[start:end])
+        advice = _('write "{percent} % ({strength} mg per mL)" as the label gives it').format(
+            percent=found.group(group), strength=strength
+        )
         yield Hit(start, end, message, advice)
 
 
 RULE = WordingRule(
     slug="percentage-without-concentration",
-    title="Percentage of an injected drug without mg per mL",
+    title=N_("Percentage of an injected drug without mg per mL"),
     severity=Severity.WARNING,
-    why=(
-        "The mass drawn up has to be worked out in the head, and a slip of the point gives ten"
-        " times the dose inside the eye or around it."
+    why=N_(
+        "The mass drawn up has to be worked out in the head, and a slip of the point "
+        "gives ten times the dose inside the eye or around it."
     ),
-    source="common practice, no source",
+    source=N_("common practice, no source"),
     reads=EVERY_KIND - {TextKind.TITLE},
     find=_find,
     wrong="Inject 0.5 mL of lidocaine 1 % into the chamber.",

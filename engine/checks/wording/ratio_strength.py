@@ -12,6 +12,8 @@ from decimal import Decimal
 from chamberwise.engine.checks.wording.quantity import gives_strength, plainly
 from chamberwise.engine.checks.wording.rule import EVERY_KIND, Hit, WordingRule
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _RATIO = re.compile(
     r"(?<![\w.,:/-])1(?:\s?:\s?|\sin\s)(?P<parts>[0-9]{1,3}(?:,[0-9]{3}){1,3}|[0-9]{3,9})(?![\w:]|[.,][0-9])"
@@ -27,20 +29,22 @@ def _find(text: str) -> Iterator[Hit]:
         parts = int(found.group("parts").replace(",", ""))
         if parts:
             strength = plainly(round(Decimal(1000) / parts, 6))
-            message = f'"{found.group()}" gives no mg per mL'
-            advice = f'write "{strength} mg per mL" as the label gives it'
+            message = _('"{found}" gives no mg per mL').format(found=found.group())
+            advice = _('write "{strength} mg per mL" as the label gives it').format(
+                strength=strength
+            )
             yield Hit(found.start(), found.end(), message, advice)
 
 
 RULE = WordingRule(
     slug="ratio-strength",
-    title="Strength as a ratio",
+    title=N_("Strength as a ratio"),
     severity=Severity.ERROR,
-    why=(
-        "1:1,000 and 1:10,000 differ by one nought and by ten times the dose; taking one for the"
-        " other can stop a heart."
+    why=N_(
+        "1:1,000 and 1:10,000 differ by one nought and by ten times the dose; taking "
+        "one for the other can stop a heart."
     ),
-    source="US labelling rule of 2016 against ratio strengths (from memory)",
+    source=N_("US labelling rule of 2016 against ratio strengths (from memory)"),
     reads=EVERY_KIND,
     find=_find,
     wrong="Draw up 0.5 mL of adrenaline 1:1000.",

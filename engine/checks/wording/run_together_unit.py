@@ -11,6 +11,8 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.wording.quantity import SPACED_UNIT, UNIT_END
 from chamberwise.engine.checks.wording.rule import EVERY_KIND, Hit, WordingRule
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _JOINED = re.compile(
     rf"(?<![A-Za-z0-9.,])(?P<number>\.?[0-9][0-9.,]*+)(?P<unit>{SPACED_UNIT}{UNIT_END})"
@@ -20,19 +22,24 @@ _JOINED = re.compile(
 def _find(text: str) -> Iterator[Hit]:
     for found in _JOINED.finditer(text):
         number, unit = found.group("number", "unit")
-        message = f'"{found.group()}" runs number and unit together'
-        yield Hit(found.start(), found.end(), message, f'write "{number} {unit}"')
+        message = _('"{found}" runs number and unit together').format(found=found.group())
+        yield Hit(
+            found.start(),
+            found.end(),
+            message,
+            _('write "{number} {unit}"').format(number=number, unit=unit),
+        )
 
 
 RULE = WordingRule(
     slug="run-together-unit",
-    title="Number and unit run together",
+    title=N_("Number and unit run together"),
     severity=Severity.ERROR,
-    why=(
-        "The m of 10mg is taken for one or two noughts, and ten or a hundred times the dose is"
-        " drawn up."
+    why=N_(
+        "The m of 10mg is taken for one or two noughts, and ten or a hundred times the "
+        "dose is drawn up."
     ),
-    source="ISMP list of error-prone dose designations (secondary copy read); SI spacing",
+    source=N_("ISMP list of error-prone dose designations (secondary copy read); SI spacing"),
     reads=EVERY_KIND,
     find=_find,
     wrong="Give acetazolamide 500mg.",

@@ -10,6 +10,8 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.wording.rule import Hit, TextKind, WordingRule
 from chamberwise.engine.checks.wording.sentences import sentences, words
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _MOST = 25
 
@@ -21,19 +23,23 @@ def _find(text: str) -> Iterator[Hit]:
             yield Hit(
                 counted[_MOST][0],
                 counted[-1][1],
-                f"a sentence of {len(counted)} words; at most {_MOST}",
-                f"make two sentences of it, or take out {len(counted) - _MOST} of its words",
+                _("a sentence of {count} words; at most {most}").format(
+                    count=len(counted), most=_MOST
+                ),
+                _("make two sentences of it, or take out {over} of its words").format(
+                    over=len(counted) - _MOST
+                ),
             )
 
 
 RULE = WordingRule(
     slug="sentence-too-long",
-    title="Sentence too long",
+    title=N_("Sentence too long"),
     severity=Severity.ERROR,
-    why=(
+    why=N_(
         "A caution that must be read twice is not read in time, and the harm it names comes first."
     ),
-    source="ASD-STE100 limit of 25 words for a descriptive sentence (secondary source read)",
+    source=N_("ASD-STE100 limit of 25 words for a descriptive sentence (secondary source read)"),
     reads=frozenset({TextKind.CAUTION, TextKind.REASON}),
     find=_find,
     wrong=(

@@ -20,6 +20,8 @@ from chamberwise.engine.checks.wording.verbs import (
     verb_at,
 )
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _MARK = re.compile(
     rf"\b(?P<shelter>{PROHIBITION}|that|whether|who|which|how|what|where)(?!\w)"
@@ -41,7 +43,9 @@ def _find(text: str) -> Iterator[Hit]:
         elif acts == 0:
             acts, later = 1, list(_joined_verbs(sentence, start if first is None else first))
         else:
-            yield Hit(start, end, "a second sentence in one instruction", _advice(text, start, end))
+            yield Hit(
+                start, end, _("a second sentence in one instruction"), _advice(text, start, end)
+            )
             continue
         for verb in later:
             acts += 1
@@ -82,7 +86,7 @@ def _is_instruction(sentence: str, verb: re.Match[str], mark: re.Match[str]) -> 
 
 
 def _second(text: str, verb: re.Match[str], end: int) -> Hit:
-    message = f'a second instruction, "{verb.group()}", in one line'
+    message = _('a second instruction, "{verb}", in one line').format(verb=verb.group())
     return Hit(verb.start(), verb.end(), message, _advice(text, verb.start(), end))
 
 
@@ -90,18 +94,20 @@ def _advice(text: str, start: int, end: int) -> str:
     rest = re.split(
         r"[.;,]\s|[.;,]$|\s(?:and|then)\s", text[start : min(end, start + 80)], maxsplit=1
     )[0]
-    return f'end before it; "{rest[:1].upper()}{rest[1:].strip()}" needs a place of its own'
+    return _('end before it; "{rest}" needs a place of its own').format(
+        rest=rest[:1].upper() + rest[1:].strip()
+    )
 
 
 RULE = WordingRule(
     slug="several-instructions",
-    title="Several instructions in one line",
+    title=N_("Several instructions in one line"),
     severity=Severity.ERROR,
-    why=(
-        "The second act is done too early or left out: whoever hears the line starts on its first"
-        " verb, and nobody can tick off half a line."
+    why=N_(
+        "The second act is done too early or left out: whoever hears the line starts "
+        "on its first verb, and nobody can tick off half a line."
     ),
-    source="ASD-STE100, one instruction a sentence (secondary source read)",
+    source=N_("ASD-STE100, one instruction a sentence (secondary source read)"),
     reads=TO_BE_DONE - {TextKind.REMEDY},
     find=_find,
     wrong="Fill the chamber and withdraw the tip.",

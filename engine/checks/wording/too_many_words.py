@@ -10,6 +10,8 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.wording.rule import Hit, TextKind, WordingRule
 from chamberwise.engine.checks.wording.sentences import words
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_, ngettext
+from chamberwise.engine.language.texts import gettext as _
 
 _MOST = 20
 
@@ -21,22 +23,26 @@ def _find(text: str) -> Iterator[Hit]:
         yield Hit(
             counted[_MOST][0],
             counted[-1][1],
-            f"{len(counted)} words; at most {_MOST}",
-            f'take out {over} word{"s" if over > 1 else ""}, or move the reason to "why"',
+            _("{count} words; at most {most}").format(count=len(counted), most=_MOST),
+            ngettext(
+                'take out {over} word, or move the reason to "why"',
+                'take out {over} words, or move the reason to "why"',
+                over,
+            ).format(over=over),
         )
 
 
 RULE = WordingRule(
     slug="too-many-words",
-    title="Too many words to act on",
+    title=N_("Too many words to act on"),
     severity=Severity.ERROR,
-    why=(
-        "The end of a long line is forgotten or never read out; in an emergency that end is often"
-        " the limit or the condition that keeps the act safe."
+    why=N_(
+        "The end of a long line is forgotten or never read out; in an emergency that "
+        "end is often the limit or the condition that keeps the act safe."
     ),
-    source=(
-        "ASD-STE100 limit of 20 words for a procedural sentence (secondary source read); counting"
-        " the whole line is our stricter reading"
+    source=N_(
+        "ASD-STE100 limit of 20 words for a procedural sentence (secondary source "
+        "read); counting the whole line is our stricter reading"
     ),
     reads=frozenset({TextKind.INSTRUCTION, TextKind.INSTEAD, TextKind.SPOKEN, TextKind.QUESTION}),
     find=_find,

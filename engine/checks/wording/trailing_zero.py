@@ -11,6 +11,8 @@ from collections.abc import Iterator
 from chamberwise.engine.checks.wording.quantity import DOSE_UNIT, NUMBER_START, UNIT_END
 from chamberwise.engine.checks.wording.rule import EVERY_KIND, Hit, WordingRule
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _UNIT = rf"(?:{DOSE_UNIT}|%){UNIT_END}"
 _DECIMAL = re.compile(
@@ -26,16 +28,18 @@ def _find(text: str) -> Iterator[Hit]:
             kept = part.rstrip("0")
             number = found.group("whole") + ("." + kept if kept else "")
             written = f"{number} {found.group('unit') or ''}".strip()
-            message = f'"{found.group()}" has a trailing zero'
-            yield Hit(found.start(), found.end(), message, f'write "{written}"')
+            message = _('"{found}" has a trailing zero').format(found=found.group())
+            yield Hit(
+                found.start(), found.end(), message, _('write "{written}"').format(written=written)
+            )
 
 
 RULE = WordingRule(
     slug="trailing-zero",
-    title="Trailing zero in a dose",
+    title=N_("Trailing zero in a dose"),
     severity=Severity.ERROR,
-    why="When the point is not seen, 5.0 mg is read as 50 mg: ten times the dose.",
-    source="ISMP list of error-prone dose designations (secondary copy read)",
+    why=N_("When the point is not seen, 5.0 mg is read as 50 mg: ten times the dose."),
+    source=N_("ISMP list of error-prone dose designations (secondary copy read)"),
     reads=EVERY_KIND,
     find=_find,
     wrong="Inject 1.0 mg of cefuroxime into the chamber.",

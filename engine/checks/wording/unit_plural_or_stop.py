@@ -7,6 +7,8 @@ from collections.abc import Iterator
 
 from chamberwise.engine.checks.wording.rule import EVERY_KIND, Hit, WordingRule
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _FAULT = re.compile(
     r"(?<![A-Za-z])(?:(?P<plural>mL|ml|mg|kg|mmHg|mmol|(?<=[0-9]\s)(?:mm|cm)|(?<=[0-9])(?:mm|cm))s(?!\w)"
@@ -17,17 +19,23 @@ _FAULT = re.compile(
 def _find(text: str) -> Iterator[Hit]:
     for found in _FAULT.finditer(text):
         unit = found.group("plural") or found.group("stopped")
-        fault = "a plural s" if found.group("plural") else "a full stop"
-        message = f'"{found.group()}" gives the unit {fault}'
-        yield Hit(found.start(), found.end(), message, f'write "{unit}"')
+        told = (
+            _('"{found}" gives the unit a plural s')
+            if found.group("plural")
+            else _('"{found}" gives the unit a full stop')
+        )
+        message = told.format(found=found.group())
+        yield Hit(found.start(), found.end(), message, _('write "{unit}"').format(unit=unit))
 
 
 RULE = WordingRule(
     slug="unit-plural-or-stop",
-    title="Unit with a plural s or a full stop",
+    title=N_("Unit with a plural s or a full stop"),
     severity=Severity.WARNING,
-    why="In small or poor print the stop after mg. can be read as a 1, and an added s as a figure.",
-    source="list of high-risk prescription items, SI usage (secondary copies read)",
+    why=N_(
+        "In small or poor print the stop after mg. can be read as a 1, and an added s as a figure."
+    ),
+    source=N_("list of high-risk prescription items, SI usage (secondary copies read)"),
     reads=EVERY_KIND,
     find=_find,
     wrong="Draw up 2 mLs of balanced salt solution.",

@@ -13,6 +13,8 @@ from chamberwise.engine.checks.wording.rule import TO_BE_DONE, Hit, WordingRule
 from chamberwise.engine.checks.wording.sentences import sentences, without_quotes
 from chamberwise.engine.checks.wording.verbs import verb_at
 from chamberwise.engine.diagnostics.problem import Severity
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 
 _BREAK = re.compile(r"[;:–—]\s?|,\s{0,3}|\b(?:and|but|then|instead|only)\b", re.IGNORECASE)
 _LIST_OF_VERBS = re.compile(r"\b(?:or|nor)\b", re.IGNORECASE)
@@ -28,10 +30,15 @@ def _find(text: str) -> Iterator[Hit]:
         first = first or forbidden
     if first:
         begin, end = first.span(1)
-        yield Hit(begin, end, f'"{first.group(1)}" without what to do instead', _ADVICE)
+        yield Hit(
+            begin,
+            end,
+            _('"{found}" without what to do instead').format(found=first.group(1)),
+            _(_ADVICE),
+        )
 
 
-_ADVICE = 'first say what to do, e.g. "Keep the tip still; do not withdraw it"'
+_ADVICE = N_('first say what to do, e.g. "Keep the tip still; do not withdraw it"')
 
 
 def _read(sentence: str, start: int) -> tuple[re.Match[str] | None, bool]:
@@ -59,13 +66,15 @@ def _says_more(sentence: str, start: int, *, listed: bool) -> bool:
 
 RULE = WordingRule(
     slug="unpaired-prohibition",
-    title="Prohibition without what to do instead",
+    title=N_("Prohibition without what to do instead"),
     severity=Severity.ERROR,
-    why=(
-        "A hand that is only told what it must not do stops, or does the next thing it knows; with"
-        " a ruptured capsule either can bring vitreous forward."
+    why=N_(
+        "A hand that is only told what it must not do stops, or does the next thing it "
+        "knows; with a ruptured capsule either can bring vitreous forward."
     ),
-    source="research on redundant action words in negative instructions (secondary source read)",
+    source=N_(
+        "research on redundant action words in negative instructions (secondary source read)"
+    ),
     reads=TO_BE_DONE,
     find=_find,
     wrong="Do not withdraw the tip.",

@@ -25,8 +25,11 @@ NO_TEXT = {
     "hidden-character": "title: Case\u202e file\n".encode(),
     "merge-conflict": b"<<<<<<< ours\ntitle: One\n=======\ntitle: Two\n>>>>>>> theirs\n",
 }
-ELSEWHERE = {"unreadable-file", "too-large", "too-many-problems", "too-many-states"}
-"""Each has a test of its own below."""
+ELSEWHERE = {
+    *("unreadable-file", "too-large", "too-many-problems", "too-many-states"),
+    "decided-ahead",
+}
+"""Each has a test of its own below, or among those of local sheets."""
 
 every_file = pytest.mark.parametrize("case", FILES, ids=[case.name for case in FILES])
 

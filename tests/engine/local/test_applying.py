@@ -143,7 +143,7 @@ def expected_at(text: str) -> str:
     return told[0].advice.rsplit(" ", 1)[1].strip("`.") if told else ""
 
 
-def test_a_problem_on_a_line_below_names_the_line_of_the_sheet() -> None:
+def test_what_the_sheet_brings_about_below_is_told_at_its_line() -> None:
     text = (
         HEAD
         + "changes:\n  - {change: steps / fill / go to, expects: suture, to: tell, because: X.}\n"
@@ -152,10 +152,9 @@ def test_a_problem_on_a_line_below_names_the_line_of_the_sheet() -> None:
     unreached = [each for each in problems(file) if each.code == "unreachable-step"]
     assert unreached
     for each in unreached:
-        assert [(note.file, note.span.line) for note in each.notes if note.span][-1] == (
-            "short.yaml",
-            text.count("\n"),
-        )
+        assert each.span is not None
+        assert (each.file, each.span.line) == ("short.yaml", text.count("\n"))
+        assert [note.file for note in each.notes] == [below().file_of[PATHWAY]]
 
 
 def test_what_the_sheet_added_is_told_at_its_line_in_the_sheet() -> None:

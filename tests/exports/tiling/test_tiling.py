@@ -103,6 +103,18 @@ def test_tiles_are_a4_and_labelled_by_row_and_column(paper: Paper, turn: Turn) -
     assert set(labels) <= words(found.assembly)
 
 
+@pytest.mark.parametrize("paper", [Paper.A3, Paper.A1])
+def test_every_tile_says_by_itself_what_it_is_and_how_to_use_it(paper: Paper) -> None:
+    """Whole, on one line, above the window: no cut goes through it and nothing covers it."""
+    found = cut_up(word(30, 30, "some"), paper=paper)
+    for (label, _), tile in zip(found.grid.windows, found.tiles, strict=True):
+        told = f"Tile {label} of {found.grid.count}. Follow local protocol."
+        (own,) = (each for each in tile.texts if each.text == told)
+        assert own.y >= 5
+        assert own.y + own.height <= MARGIN
+        assert own.height < 5
+
+
 def test_nothing_is_printed_beyond_the_window_but_marks_and_the_label() -> None:
     found = cut_up(Shape(Outline.PROCESS, 12, 12, 396, 570), word(20, 20, "x"))
     for tile in found.tiles:

@@ -248,3 +248,32 @@ def test_a_chart_without_first_actions_is_read_at_arm_s_length(sized: Sized) -> 
     told = re.findall(r"up to (\d\.\d+)\s", printed(pages))
     assert told
     assert all(float(each) >= 0.5 for each in told)
+
+
+def test_few_first_actions_leave_no_empty_paper() -> None:
+    """Above whom to call no more room is left than between two parts of the sheet."""
+    page, *_ = make(order(shipped(), "anterior-vitrectomy", Sized(Paper.A3))).pages
+    panels = [each for each in page.items if isinstance(each, Shape) and not each.of]
+    panels = [each for each in panels if each.outline is Outline.PANEL and each.weight]
+    first, *below = sorted(panels, key=lambda each: each.y)
+    assert min(each.y for each in below) - (first.y + first.height) < 20
+    tasks = [each for each in page.texts if "Tell the senior surgeon" in each.text]
+    assert read_from(tasks[0].style.size) >= 0.9
+
+
+@pytest.mark.parametrize(
+    ("name", "said"),
+    [
+        ("closing-and-after-care", "with lens matter left in the eye: nothing AND lens in the eye"),
+        ("closing-and-after-care", "Vitreous stayed behind AND lens in the eye"),
+        ("anterior-vitrectomy", "Until then, with nucleus in front of the tear: nothing"),
+        (FLAGSHIP, "Cannot tell, with lens in the eye: no lens"),
+        (FLAGSHIP, "After 4 rounds: otherwise OR not known"),
+    ],
+)
+def test_a_label_behind_a_silent_fork_names_what_it_speaks_of(name: str, said: str) -> None:
+    """Unless the row itself has named it, as in the last."""
+    rows = wall_chart(shipped(), name).rows
+    labels = [side.label for row in rows for side in row.sides]
+    labels += [row.down.label for row in rows if row.down]
+    assert any(said in label for label in labels), labels
