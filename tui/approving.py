@@ -12,6 +12,7 @@ from chamberwise.engine.checks.evidence import edited_since_approval, not_approv
 from chamberwise.engine.checks.run import check_files
 from chamberwise.engine.diagnostics.problem import Problem, Severity
 from chamberwise.engine.diagnostics.text import place
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway, Status
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.proof.prove import prove
@@ -30,7 +31,9 @@ def reasons_against(
     covers = local.covers if local else (pathway,)
     found = [*_of_head(own, by, on)]
     found += [
-        f"`{choice.id}` is not chosen ({choice.title}): choose one of its positions."
+        _("`{id}` is not chosen ({title}): choose one of its positions.").format(
+            id=choice.id, title=choice.title
+        )
         for choice in open_choices(loaded.library, pathway)
     ]
     shown = dict.fromkeys((*files, *(loaded.file_of[name] for name in covers)))
@@ -42,14 +45,20 @@ def reasons_against(
 
 def _of_head(pathway: Pathway, by: str, on: date) -> Iterator[str]:
     if is_one_of(by, pathway.authors):
-        yield f"{by} is among the authors: let somebody else approve it."
+        yield _("{by} is among the authors: let somebody else approve it.").format(by=by)
     if "." in pathway.edition:
         whole = int(pathway.edition.split(".")[0]) + 1
-        yield f"edition {pathway.edition} is a draft's: write `edition: {whole}`."
+        yield _("edition {edition} is a draft's: write `edition: {whole}`.").format(
+            edition=pathway.edition, whole=whole
+        )
     if pathway.status in (Status.SUPERSEDED, Status.WITHDRAWN):
-        yield f"its status is `{pathway.status}`: what is out of use is not approved."
+        yield _("its status is `{status}`: what is out of use is not approved.").format(
+            status=pathway.status
+        )
     if pathway.review_by < on:
-        yield f"its review was due by {pathway.review_by.isoformat()}: review it first."
+        yield _("its review was due by {review_by}: review it first.").format(
+            review_by=pathway.review_by.isoformat()
+        )
 
 
 def _weighs(problem: Problem) -> bool:
@@ -65,5 +74,7 @@ def _unproved(loaded: Loaded, pathway: PathwayId, on: date) -> Iterator[str]:
         yield _told(problem)
     for verdict in prove(loaded.library, pathway).verdicts:
         if not isinstance(verdict, Holds):
-            word = "is broken" if isinstance(verdict, Violated) else "is unproven"
-            yield f"a safety rule {word} in `{pathway}`: {verdict.rule.title}. `prove` shows how."
+            told = _("a safety rule is unproven in `{pathway}`: {title}. `prove` shows how.")
+            if isinstance(verdict, Violated):
+                told = _("a safety rule is broken in `{pathway}`: {title}. `prove` shows how.")
+            yield told.format(pathway=pathway, title=verdict.rule.title)

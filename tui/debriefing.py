@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from chamberwise.engine.drill.fold import Drill, as_run
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.present.parts import Part
 
 if TYPE_CHECKING:
@@ -90,7 +91,11 @@ def _written(path: Path, content: DebriefContent, on: date) -> str:
         made = debrief_text(content).encode() if is_text else debrief_pdf(content, on)
         write_bytes_whole(path, made)
     except OSError as error:
-        return f"The debrief cannot be written as {path}: {error.strerror}."
+        return _("The debrief cannot be written as {path}: {reason}.").format(
+            path=path, reason=error.strerror
+        )
     except (UnfitError, UnprintableError) as error:
-        return f"The debrief does not go on a page: {error.args[0]} Name a .txt file instead."
-    return f"The debrief is saved as {path}."
+        return _("The debrief does not go on a page: {reason} Name a .txt file instead.").format(
+            reason=error.args[0]
+        )
+    return _("The debrief is saved as {path}.").format(path=path)

@@ -8,6 +8,7 @@ from pathlib import Path
 from chamberwise.engine.diagnostics.text import problem_text
 from chamberwise.engine.drill.entries import Mode
 from chamberwise.engine.drill.generate import NoScenarioError
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading.drills import read_drills
 from chamberwise.engine.store.home import drills as drills_folder
 from chamberwise.engine.store.home import runs_path
@@ -28,7 +29,7 @@ def drill_of(setting: Setting, pathway: str) -> Rehearsal:
     if drills.problems:
         raise NoDrillError("\n".join(problem_text(each, drills.texts) for each in drills.problems))
     if pathway not in drills.books:
-        raise NoDrillError("Nobody has written drills of this pathway yet.")
+        raise NoDrillError(_("Nobody has written drills of this pathway yet."))
     try:
         scenario = scenario_of(loaded, drills, pathway, random.randrange(SEEDS))
     except NoScenarioError as error:

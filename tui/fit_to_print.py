@@ -5,9 +5,10 @@ from __future__ import annotations
 from datetime import date
 
 from chamberwise.engine.diagnostics.text import problem_text
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.reading.library import Loaded
-from chamberwise.tui.walkable import problems_in_the_way
+from chamberwise.tui.walkable import not_yet, problems_in_the_way
 
 
 def errors_in_the_way(loaded: Loaded, shown_as: str, today: date | None = None) -> str:
@@ -17,16 +18,16 @@ def errors_in_the_way(loaded: Loaded, shown_as: str, today: date | None = None) 
     """
     from chamberwise.engine.checks.by_form import errors_of_form
 
-    problems = problems_in_the_way(loaded, shown_as, today)
+    problems = problems_in_the_way(loaded, shown_as, today, to_print=True)
     if problems:
-        return problems.replace("cannot be walked", "cannot be printed")
+        return problems
     pathway = loaded.files[shown_as].pathway
     assert pathway
     errors = [*errors_of_form(loaded, pathway.id, today or date.today())]
     if not errors:
         return ""
     told = [problem_text(each, loaded.texts) for each in errors]
-    return "\n\n".join([*told, f"{shown_as} cannot be printed until this is put right."])
+    return "\n\n".join([*told, not_yet(shown_as, to_print=True)])
 
 
 def rules_in_the_way(loaded: Loaded, pathway: PathwayId) -> str:
@@ -42,7 +43,6 @@ def rules_in_the_way(loaded: Loaded, pathway: PathwayId) -> str:
     if not broken:
         return ""
     told = "\n".join(f"  - {title}" for title in broken)
-    return (
-        f"It breaks safety rules and cannot go out as approved:\n{told}\n"
-        f"`chamberwise prove {pathway}` shows a walk for each."
-    )
+    breaks = _("It breaks safety rules and cannot go out as approved:")
+    shows = _("`chamberwise prove {pathway}` shows a walk for each.").format(pathway=pathway)
+    return f"{breaks}\n{told}\n{shows}"

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import re
 
-LIKE_A_PATIENT = "This looks like a patient's date or number."
+from chamberwise.engine.language.texts import N_
+
+LIKE_A_PATIENT = N_("This looks like a patient's date or number.")
 
 _MONTH = "(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*"
 _DAY = r"\d{1,2}(?:st|nd|rd|th)?"

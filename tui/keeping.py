@@ -7,11 +7,13 @@ from collections.abc import Collection
 from itertools import count
 from pathlib import Path
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.record.extract import record_of
 from chamberwise.exports.record.save import NotSavedError, save_record
 from chamberwise.tui.sitting import Sitting
 
-NOTHING_DONE = "Nothing was done, so no record is written."
+NOTHING_DONE = N_("Nothing was done, so no record is written.")
 
 
 def default_path(sitting: Sitting, home: Path) -> Path:
@@ -44,8 +46,10 @@ def save_anew(sitting: Sitting, path: Path) -> Path:
 def keep_record(sitting: Sitting, path: Path | None, home: Path) -> str:
     """Save the record where asked, else among the user's records; return what to say of it."""
     if not sitting.is_begun:
-        return NOTHING_DONE
+        return _(NOTHING_DONE)
     try:
-        return f"The record is saved as {save_anew(sitting, path or default_path(sitting, home))}."
+        return _("The record is saved as {path}.").format(
+            path=save_anew(sitting, path or default_path(sitting, home))
+        )
     except NotSavedError as error:
         return str(error)

@@ -8,6 +8,8 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, NamedTuple
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.pathway import Status as Standing
@@ -39,13 +41,14 @@ from chamberwise.exports.printing.printing import (
 from chamberwise.exports.printing.registering import copy_of
 from chamberwise.exports.stamp.snapshot import snapshot
 from chamberwise.exports.typesetting.compiling import UnprintableError, to_pdf
+from chamberwise.tui.present.words import status_word
 
 if TYPE_CHECKING:
     from chamberwise.exports.audit.report import Report
     from chamberwise.exports.audit.terms import Waiver
 
 PACK = "pack"
-NOT_AUDITED = "A draft of many pages is printed unaudited; --report audits it."
+NOT_AUDITED = N_("A draft of many pages is printed unaudited; --report audits it.")
 FEW = 12
 """Pages; the audit of more takes longer than the printing, and a draft does without."""
 
@@ -159,12 +162,16 @@ def _orders(library: Library, wanted: Wanted) -> tuple[tuple[Kind, Order], ...]:
     kinds = [*Kind] if wanted.is_pack else [Kind(wanted.what)]
     if kinds[0] in ON_A4 and wanted.paper not in (None, Paper.A4):
         raise UnusableOrderError(
-            f"`{kinds[0]}` is made from A4. Leave out `--paper {wanted.paper}`."
+            _("`{kind}` is made from A4. Leave out `--paper {paper}`.").format(
+                kind=kinds[0], paper=wanted.paper
+            )
         )
     if library.pathways[wanted.pathway].cases is None:
         if not wanted.is_pack and Kind.CASE_TABLE in kinds:
             raise UnusableOrderError(
-                f"`{wanted.pathway}` has no table of cases. Add `cases:` to its file."
+                _("`{pathway}` has no table of cases. Add `cases:` to its file.").format(
+                    pathway=wanted.pathway
+                )
             )
         kinds = [each for each in kinds if each is not Kind.CASE_TABLE]
     job = Job(library, wanted.pathway, wanted.made, wanted.distance, wanted.unit)
@@ -177,7 +184,7 @@ def _judged(reports: tuple[Report, ...], pathway: Pathway, wanted: Wanted) -> tu
 
     waived = told_of_waivers(reports, wanted.waivers)
     if not pathway.is_approved:
-        unaudited = () if reports else (NOT_AUDITED,)
+        unaudited = () if reports else (_(NOT_AUDITED),)
         return (*waived, *told_of_draft(reports), *unaudited)
     found = [line for each in reports for line in told(each)]
     if found:
@@ -193,7 +200,12 @@ def _tiled(laid: Laid, wanted: Wanted) -> Laid:
     order = laid.order
     several = len(laid.pages) > 1
     pages = [
-        tiled(page, order.control, order.ruler, f", page {number}" if several else "")
+        tiled(
+            page,
+            order.control,
+            order.ruler,
+            _(", page {number}").format(number=number) if several else "",
+        )
         for number, page in enumerate(laid.pages, start=1)
     ]
     cuts = [Cut(len(each.grid.rows), len(each.grid.columns), each.grid.overlap) for each in pages]
@@ -224,7 +236,7 @@ def _made(laid: tuple[Laid, ...], wanted: Wanted, *, must_audit: bool) -> _Made:
     sheet = sheet_of(laid)
     lacking = faults(sheet)
     if lacking:
-        raise UnprintableError("\n".join(["This cannot be printed:", *map(str, lacking)]))
+        raise UnprintableError("\n".join([_("This cannot be printed:"), *map(str, lacking)]))
     what = wanted.what if wanted.form is Form.PDF or not wanted.is_pack else laid[0].kind.value
     name = f"{wanted.pathway}-{what}-{laid[0].order.sized.paper}"
     name += "-tiles" if wanted.is_tiled else ""
@@ -245,10 +257,18 @@ def _document(made: _Made, wanted: Wanted) -> Iterable[tuple[Path, bytes]]:
 def _unfit(error: UnfitSheetsError) -> Iterator[str]:
     for kind, each in error.found:
         ways = [f"  - {way}" for way in each.ways_out]
-        yield "\n".join([f"The {kind.words} cannot be read so: {each.why}", "Ways out:", *ways])
+        yield "\n".join(
+            [
+                _("The {kind} cannot be read so: {why}").format(kind=_(kind.words), why=each.why),
+                _("Ways out:"),
+                *ways,
+            ]
+        )
 
 
 def _standing(library: Library, wanted: Wanted) -> Iterator[str]:
     status = library.pathways[wanted.pathway].status
     if status in (Standing.SUPERSEDED, Standing.WITHDRAWN):
-        yield f"The pathway itself is marked {status}: do not hang this up."
+        yield _("The pathway itself is marked {status}: do not hang this up.").format(
+            status=status_word(status)
+        )

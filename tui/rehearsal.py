@@ -39,6 +39,8 @@ from chamberwise.engine.drill.taking import (
 )
 from chamberwise.engine.drill.wording.marks import unmarked
 from chamberwise.engine.drill.wording.phrasebook import Target
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.store.drill_file import append_entries
 from chamberwise.engine.store.journal_file import InUseError, writing
 from chamberwise.tui.debriefing import Debriefing
@@ -48,22 +50,23 @@ from chamberwise.tui.sitting import local_time
 Stopwatch = Callable[[], Milliseconds]
 """Returns how long the drill has run, by a clock that never goes back."""
 
-NO_WAY_BACK = "A run has no way back; only a rehearsal does. Go on from where the eye is now."
-NOTHING_BACK = "There is nothing to go back to."
-WENT_BACK = "Back to before: {}. What came after is kept as a branch."
-NO_CHOICE = "There is nothing to choose from now. Say it in words."
-NOT_IT = "That is not it. Look again."
-IS_IT = "Did you mean this? 1 for yes, 0 for no:"
-CHOOSE = "Which did you mean? A number, or 0 for none of these:"
-MENU = "One of these is due. Type its number, or say it in your own words:"
+NO_WAY_BACK = N_("A run has no way back; only a rehearsal does. Go on from where the eye is now.")
+NOTHING_BACK = N_("There is nothing to go back to.")
+WENT_BACK = N_("Back to before: {act}. What came after is kept as a branch.")
+NO_CHOICE = N_("There is nothing to choose from now. Say it in words.")
+NOT_IT = N_("That is not it. Look again.")
+IS_IT = N_("Did you mean this? 1 for yes, 0 for no:")
+CHOOSE = N_("Which did you mean? A number, or 0 for none of these:")
+MENU = N_("One of these is due. Type its number, or say it in your own words:")
+OWN_WORDS = N_("your own words")
 VALID = (
-    ("your own words", "what you do, what you look at, or what you say aloud"),
-    ("?", "help: first a nudge, then a menu, then the answer; the record says how much"),
-    ("/sure /likely /guess", "at the end of a line: how sure you are; F4 on the screen"),
-    ("back", "rehearsals only: take the last thing back"),
-    ("again", "what was last seen"),
-    ("end", "end the drill here"),
-    ("q", "leave; what was done is kept, and --resume goes on"),
+    (OWN_WORDS, N_("what you do, what you look at, or what you say aloud")),
+    ("?", N_("help: first a nudge, then a menu, then the answer; the record says how much")),
+    ("/sure /likely /guess", N_("at the end of a line: how sure you are; F4 on the screen")),
+    ("back", N_("rehearsals only: take the last thing back")),
+    ("again", N_("what was last seen")),
+    ("end", N_("end the drill here")),
+    ("q", N_("leave; what was done is kept, and --resume goes on")),
 )
 
 
@@ -163,7 +166,7 @@ class Rehearsal:
         number, certainty = unmarked(text)
         if number.isdigit():
             typed = replace(typed, certainty=certainty)
-            return self._picked(int(number), typed) if self.options else [Part(NO_CHOICE)]
+            return self._picked(int(number), typed) if self.options else [Part(_(NO_CHOICE))]
         match text.casefold():
             case "?" | "help":
                 return self._help()
@@ -185,16 +188,16 @@ class Rehearsal:
         level = level_now(drill)
         self.go_on(drill)
         if level is Level.NUDGED:
-            return [Part(nudge(drill), "Nudge: ", lead_tone=Tone.KEY)]
+            return [Part(nudge(drill), _("Nudge:") + " ", lead_tone=Tone.KEY)]
         if level is Level.MENU:
             self.options = menu(drill)
-            return [Part(MENU), *option_parts(self.options)]
-        return [Part(told(drill), "Told: ", lead_tone=Tone.KEY)]
+            return [Part(_(MENU)), *option_parts(self.options)]
+        return [Part(told(drill), _("Told:") + " ", lead_tone=Tone.KEY)]
 
     def _picked(self, number: int, typed: Typed) -> list[Part]:
         options, meant = self.options, self._meant
         if number > len(options):
-            return [Part(f"There are {len(options)} to choose from.")]
+            return [Part(_("There are {count} to choose from.").format(count=len(options)))]
         self.options, self._meant = (), None
         if number == 0:
             return self._taken(not_meant(self.drill, meant or typed)) if meant else []
@@ -206,22 +209,22 @@ class Rehearsal:
         picked = replace(typed, text=option.text, level=Level.MENU)
         if option.target is not None:
             return self._taken(choose(self.drill, option.target, picked), picked)
-        return self._taken(say_it(self.drill, picked)) if option.is_it else [Part(NOT_IT)]
+        return self._taken(say_it(self.drill, picked)) if option.is_it else [Part(_(NOT_IT))]
 
     def _back(self) -> list[Part]:
         if self.mode is Mode.RUN:
-            return [Part(NO_WAY_BACK)]
+            return [Part(_(NO_WAY_BACK))]
         done = [
             (number, entry)
             for number, entry in self.drill.stands
             if isinstance(entry, Did | Looked | Recognised)
         ]
         if not done:
-            return [Part(NOTHING_BACK)]
+            return [Part(_(NOTHING_BACK))]
         number, entry = done[-1]
         self.options = ()
         self.go_on(add(self.drill, Rewound(self.now, number)))
-        return [Part(WENT_BACK.format(self._named(entry)))]
+        return [Part(_(WENT_BACK).format(act=self._named(entry)))]
 
     def _named(self, entry: Did | Looked | Recognised) -> str:
         if isinstance(entry, Did):
@@ -239,7 +242,10 @@ class Rehearsal:
         if taken.asked and typed is not None:
             self.options = tuple(Option(title_of(self.drill, each), each) for each in taken.asked)
             self._meant = typed
-            parts += [Part(CHOOSE if len(self.options) > 1 else IS_IT), *option_parts(self.options)]
+            parts += [
+                Part(_(CHOOSE if len(self.options) > 1 else IS_IT)),
+                *option_parts(self.options),
+            ]
         return parts
 
     def go_on(self, drill: Drill) -> None:
@@ -251,8 +257,10 @@ class Rehearsal:
                 append_entries(self.path, fresh)
                 self.written = len(drill.journal)
             except (OSError, InUseError) as error:
-                reason = getattr(error, "strerror", None) or "another program has it open"
-                self.lost = f"From here on this drill is not kept ({reason})."
+                reason = getattr(error, "strerror", None) or _("another program has it open")
+                self.lost = _("From here on this drill is not kept ({reason}).").format(
+                    reason=reason
+                )
                 self.path = None
         self.drill = drill
 
@@ -273,5 +281,6 @@ def option_parts(options: Sequence[Option]) -> list[Part]:
 
 def valid_parts() -> list[Part]:
     """Return what may be typed."""
-    width = max(len(typed) for typed, _ in VALID)
-    return [Part(does, f"  {typed:<{width}}  ", lead_tone=Tone.KEY) for typed, does in VALID]
+    rows = [(_(typed) if typed == OWN_WORDS else typed, _(does)) for typed, does in VALID]
+    width = max(len(typed) for typed, _does in rows)
+    return [Part(does, f"  {typed:<{width}}  ", lead_tone=Tone.KEY) for typed, does in rows]

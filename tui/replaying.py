@@ -7,6 +7,8 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
 from chamberwise.engine.meaning.state import Answered
 from chamberwise.engine.model.step import Question
 from chamberwise.engine.reading.library import Loaded
@@ -47,29 +49,47 @@ def remarks(walk: Walk, broken: Sequence[Broken], next_key: str) -> list[str]:
     if not walk.replay:
         return []
     if walk.is_off_replay:
-        return ["You have left the replay; u takes your own steps back."]
+        return [_("You have left the replay; u takes your own steps back.")]
     here = len(walk.legs) + 1
     told = [
-        f"{'Here' if each.step == here else f'In step {each.step}'} a rule breaks: "
-        f"{each.title}. {each.cause[:1].upper()}{each.cause[1:]}."
+        _told(each, here)
         for each in broken
         if each.step <= here and (each.step == here or not walk.ahead)
     ]
     return [_way_on(walk, next_key), *told]
 
 
+def _told(broken: Broken, here: int) -> str:
+    cause = f"{broken.cause[:1].upper()}{broken.cause[1:]}"
+    if broken.step == here:
+        return _("Here a rule breaks: {title}. {cause}.").format(title=broken.title, cause=cause)
+    return _("In step {step} a rule breaks: {title}. {cause}.").format(
+        step=broken.step, title=broken.title, cause=cause
+    )
+
+
 def _way_on(walk: Walk, next_key: str) -> str:
     left = len(walk.ahead)
     if not left:
-        return "The replay ends here."
-    noun = "move" if left == 1 else "moves"
-    return f"Replay: {next_key} {_next_move(walk)} ({left} {noun} left)."
+        return _("The replay ends here.")
+    answer = _next_answer(walk)
+    if answer:
+        return ngettext(
+            "Replay: {key} answers “{answer}” ({count} move left).",
+            "Replay: {key} answers “{answer}” ({count} moves left).",
+            left,
+        ).format(key=next_key, answer=answer, count=left)
+    return ngettext(
+        "Replay: {key} goes on ({count} move left).",
+        "Replay: {key} goes on ({count} moves left).",
+        left,
+    ).format(key=next_key, count=left)
 
 
-def _next_move(walk: Walk) -> str:
+def _next_answer(walk: Walk) -> str:
     move, step = walk.ahead[0], walk.step
     if not isinstance(move, Answered) or not isinstance(step, Question):
-        return "goes on"
+        return ""
     answer = next(each for each in step.answers if each.id == move.answer)
     finding = walk.library.finding(walk.state.place.pathway, step.ask)
-    return f"answers “{answer_label(finding, answer)}”"
+    return answer_label(finding, answer)

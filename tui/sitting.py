@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from datetime import date, datetime
 from pathlib import Path
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.state import Move
 from chamberwise.engine.reading.digest import digest
 from chamberwise.engine.reading.library import Loaded
@@ -66,10 +67,10 @@ class Sitting:
     def how_left(self) -> str:
         """What to say on leaving a walk that is neither over nor kept."""
         if self.walk.replay:
-            return "The replay was left. A replay is not kept."
+            return _("The replay was left. A replay is not kept.")
         if self.is_begun:
-            return "The walk was left. Nothing of it is kept."
-        return "Nothing was done, so there is nothing to keep."
+            return _("The walk was left. Nothing of it is kept.")
+        return _("Nothing was done, so there is nothing to keep.")
 
     def make(self, move: Move) -> None:
         """Make a move. Raises `IllegalMoveError`; nothing is kept of it then."""
@@ -113,9 +114,13 @@ class Sitting:
             append(self.path, fresh)
             self.written = len(walk.journal)
         except (OSError, InUseError) as error:
-            reason = getattr(error, "strerror", None) or "another program has it open"
-            since = "From here on this walk" if self.written else "This walk"
-            self.lost = f"{since} is not kept ({reason}). It goes on without a history."
+            reason = getattr(error, "strerror", None) or _("another program has it open")
+            lost = _("This walk is not kept ({reason}). It goes on without a history.")
+            if self.written:
+                lost = _(
+                    "From here on this walk is not kept ({reason}). It goes on without a history."
+                )
+            self.lost = lost.format(reason=reason)
             self.path = None
             self.close()
 

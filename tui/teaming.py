@@ -11,12 +11,14 @@ from dataclasses import dataclass
 from chamberwise.engine.drill.entries import Began, Milliseconds
 from chamberwise.engine.drill.taking import SECOND, first_cue_at, happened
 from chamberwise.engine.drill.team import Owned, entries_of, left_open, owners, progress
+from chamberwise.engine.language.texts import N_, pgettext
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.present.parts import GAP, Part, Tone
 from chamberwise.tui.rehearsal import Rehearsal
 
-STAGES = ((10, "in the first 10 s"), (30, "by 30 s"), (60, "by 60 s"))
+STAGES = ((10, N_("in the first 10 s")), (30, N_("by 30 s")), (60, N_("by 60 s")))
 NEXT_LINE, TASKS = ">", "."
-PRESSES = (
+PRESSES = N_(
     "the key of a task when it happens. Where a task is a request (*), the first press is asked, "
     "the second read back, the third done."
 )
@@ -48,7 +50,7 @@ class Team:
         for within, title in STAGES:
             tasks = [each for each in self.owned if _stage(each) == within]
             if tasks:
-                parts += [GAP, Part(title[0].upper() + title[1:], tone=Tone.HEADING)]
+                parts += [GAP, Part(_heading(title), tone=Tone.HEADING)]
                 parts += [self._task(each) for each in tasks]
         return parts
 
@@ -57,44 +59,59 @@ class Team:
         left = left_open(self.rehearsal.drill, self.owned)
         shown = [self._task(each, open_too=False) for each in left[:most]]
         more = len(left) - most
-        return [*shown, *([Part(f"and {more} more: {TASKS} shows all")] if more > 0 else [])]
+        return [
+            *shown,
+            *(
+                [Part(_("and {count} more: {key} shows all").format(count=more, key=TASKS))]
+                if more > 0
+                else []
+            ),
+        ]
 
     def left(self) -> Iterator[Part]:
         """Yield who left what open once the drill is over; nothing before."""
         left = left_open(self.rehearsal.drill, self.owned)
         if self.rehearsal.is_over and left:
-            yield from (GAP, Part("Tasks that nobody reported done", tone=Tone.HEADING))
+            yield from (GAP, Part(_("Tasks that nobody reported done"), tone=Tone.HEADING))
             yield from (self._task(each) for each in left)
 
     def read_on(self) -> list[Part]:
         """Return the reader's next line."""
         lines = self.rehearsal.drill.scenario.book.reader
         if self.lines_read >= len(lines):
-            return [Part("The reader has no more lines.")]
+            return [Part(_("The reader has no more lines."))]
         self.lines_read += 1
         text = lines[self.lines_read - 1]
-        return [Part(text, f"Reader {self.lines_read}: ", lead_tone=Tone.KEY)]
+        return [
+            Part(
+                text,
+                _("Reader {number}:").format(number=self.lines_read) + " ",
+                lead_tone=Tone.KEY,
+            )
+        ]
 
     def _task(self, owned: Owned, *, open_too: bool = True) -> Part:
         asked, read, done = progress(self.rehearsal.drill, owned.task)
-        how_far = "done" if done else "read back" if read else "asked" if asked else "open"
+        how_far = _how_far(asked=asked, read=read, done=done)
         star = "*" if owned.task.is_request else " "
         duties = self.rehearsal.drill.scenario.library.shared.duties
-        told = f" [{how_far}]" if open_too or how_far != "open" else ""
+        told = f" [{how_far}]" if open_too or asked or read or done else ""
         text = f"{duties[owned.owner].title}: {owned.task.text}{told}"
         return Part(text, f"  {owned.key}{star} ", lead_tone=Tone.KEY)
 
     def _pressed(self, key: str) -> list[Part]:
         owned = next((each for each in self.owned if each.key == key), None)
         if owned is None:
-            return [Part(f"`{key}` is no task. {TASKS} shows the tasks.")]
+            return [
+                Part(_("`{key}` is no task. {tasks} shows the tasks.").format(key=key, tasks=TASKS))
+            ]
         brought = self.rehearsal.tick()
         if self.rehearsal.is_over:
             return brought
         drill, at = self.rehearsal.drill, self.rehearsal.now
         entries = entries_of(drill, owned, at)
         if not entries:
-            return [*brought, Part("Done already.")]
+            return [*brought, Part(_("Done already."))]
         taken = happened(drill, entries, at)
         self.rehearsal.go_on(taken.drill)
         if taken.seen:
@@ -119,12 +136,31 @@ def debriefed(rehearsal: Rehearsal) -> Iterable[Part]:
     return [*(team.left() if team else ()), *([GAP] if team else []), *rehearsal.debrief()]
 
 
+def _heading(title: str) -> str:
+    told = _(title)
+    return f"{told[:1].upper()}{told[1:]}"
+
+
+def _how_far(*, asked: bool, read: bool, done: bool) -> str:
+    if done:
+        return pgettext("task", "done")
+    if read:
+        return pgettext("task", "read back")
+    return pgettext("task", "asked") if asked else pgettext("task", "open")
+
+
 def _stage(owned: Owned) -> int:
-    return next((within for within, _ in STAGES if owned.task.within <= within), STAGES[-1][0])
+    return next((within for within, _title in STAGES if owned.task.within <= within), STAGES[-1][0])
 
 
 def _late(owned: Owned, at: Milliseconds, first_cue: Milliseconds | None) -> str:
     if first_cue is None:
         return ""
     over = (at - first_cue) // SECOND - owned.task.within
-    return f"{over} s past its local target of {owned.task.within} s." if over > 0 else ""
+    return (
+        _("{over} s past its local target of {target} s.").format(
+            over=over, target=owned.task.within
+        )
+        if over > 0
+        else ""
+    )

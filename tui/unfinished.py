@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading.digest import digest
 from chamberwise.engine.reading.library import Loaded
 from chamberwise.engine.store.journal_file import Kept, kept
@@ -38,17 +39,19 @@ class Unfinished:
         """Why it cannot go on, as a sentence; nothing where it can."""
         if self.walk is not None:
             return ""
-        return (
-            f"This walk began on {self.began:%Y-%m-%d at %H:%M}. Since then its pathway has "
-            "changed, or this is another file of the same name, so the walk cannot go on here."
-        )
+        return _(
+            "This walk began on {day} at {time}. Since then its pathway has changed, or this is "
+            "another file of the same name, so the walk cannot go on here."
+        ).format(day=f"{self.began:%Y-%m-%d}", time=f"{self.began:%H:%M}")
 
     @property
     def torn(self) -> str:
         """What was lost to an interruption, as a sentence; nothing where nothing was."""
         if not self.kept.torn:
             return ""
-        return "The last entry was only half written when the walk was interrupted; it is left out."
+        return _(
+            "The last entry was only half written when the walk was interrupted; it is left out."
+        )
 
 
 def newest_unfinished(loaded: Loaded, pathway: str, folder: Path) -> Unfinished | None:

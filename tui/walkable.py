@@ -6,10 +6,13 @@ from datetime import date
 
 from chamberwise.engine.diagnostics.problem import Severity
 from chamberwise.engine.diagnostics.text import problem_text
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading.library import Loaded
 
 
-def problems_in_the_way(loaded: Loaded, shown_as: str, today: date | None = None) -> str:
+def problems_in_the_way(
+    loaded: Loaded, shown_as: str, today: date | None = None, *, to_print: bool = False
+) -> str:
     """Return what stands in the way of walking a file's pathway, as text; nothing where it can."""
     from chamberwise.engine.checks.run import check_for_walk
 
@@ -17,10 +20,18 @@ def problems_in_the_way(loaded: Loaded, shown_as: str, today: date | None = None
     if file.pathway is None or file.pathway.id not in loaded.file_of:
         problems = [each for each in file.problems if each.severity is Severity.ERROR]
         if not problems:
-            return f"{shown_as} holds no pathway. Name a file that does."
+            return _("{file} holds no pathway. Name a file that does.").format(file=shown_as)
     else:
         problems = check_for_walk(loaded, file.pathway.id, today or date.today())
     if not problems:
         return ""
     told = [problem_text(problem, loaded.texts) for problem in problems]
-    return "\n\n".join([*told, f"{shown_as} cannot be walked until this is put right."])
+    return "\n\n".join([*told, not_yet(shown_as, to_print=to_print)])
+
+
+def not_yet(shown_as: str, *, to_print: bool) -> str:
+    """Return the sentence under problems that keep a file's pathway from being used."""
+    told = _("{file} cannot be walked until this is put right.")
+    if to_print:
+        told = _("{file} cannot be printed until this is put right.")
+    return told.format(file=shown_as)

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.printed.read import read
 from chamberwise.exports.audit.report import Found, Judged, Report
 from chamberwise.exports.audit.rule import Measure, Rule, Where
 from chamberwise.exports.audit.rules.registry import RULES
 from chamberwise.exports.audit.subject import Subject, subject_of
 from chamberwise.exports.audit.terms import Terms
+from chamberwise.exports.language.values import paper_told, told
 from chamberwise.exports.paper.sheet import Sheet
 
 
@@ -49,20 +52,22 @@ def audit(
 def apply(rule: Rule, subject: Subject, waived: str = "") -> tuple[list[Found], Judged]:
     """Return what one rule finds, and its worst value."""
     applies = subject.terms.kind in rule.kinds
-    measures = list(rule.measure(subject)) if applies else []
+    is_searched = subject.sheet.language in rule.languages
+    measures = list(rule.measure(subject)) if applies and is_searched else []
     found = [each for each in (_fault(rule, one, waived) for one in measures) if each]
     worst = max(measures, key=lambda each: _rank(rule, each), default=None)
     verdict = Judged(
         rule.id,
-        rule.title,
+        _(rule.title),
         str(rule.limit),
         rule.limit.severity,
-        rule.source,
+        _(rule.source),
         rule.mark,
         _told(rule, worst) if worst else "",
         worst.where if worst else Where(),
         len(found),
         applies,
+        is_searched,
     )
     return found, verdict
 
@@ -74,7 +79,7 @@ def _fault(rule: Rule, measure: Measure, waived: str) -> Found | None:
         return None
     return Found(
         rule.id,
-        rule.title,
+        _(rule.title),
         _told(rule, measure),
         str(limit),
         severity,
@@ -94,17 +99,19 @@ def _rank(rule: Rule, measure: Measure) -> tuple[int, bool, float]:
 
 def _told(rule: Rule, measure: Measure) -> str:
     unit = (measure.limit or rule.limit).unit
-    return measure.told or f"{round(measure.value, 2):g} {unit}"
+    return measure.told or decimal(f"{round(measure.value, 2):g}") + f" {_(unit)}"
 
 
 def _declared(terms: Terms) -> Iterable[str]:
-    yield f"Paper {terms.sized}"
-    yield f"Light {terms.lighting}"
+    yield _("Paper {sized}").format(sized=paper_told(terms.sized))
+    yield _("Light {lighting}").format(lighting=told(terms.lighting))
     if terms.distance is not None:
-        yield f"To be read from {terms.distance:g} m"
+        yield _("To be read from {distance} m").format(distance=decimal(f"{terms.distance:g}"))
     if terms.tiling:
         tiling = terms.tiling
-        yield f"Cut into {tiling.rows} by {tiling.columns} tiles"
+        yield _("Cut into {rows} by {columns} tiles").format(
+            rows=tiling.rows, columns=tiling.columns
+        )
 
 
 def _about_waivers(terms: Terms, found: list[Found]) -> Iterable[str]:
@@ -112,8 +119,12 @@ def _about_waivers(terms: Terms, found: list[Found]) -> Iterable[str]:
     hit = {each.rule for each in found}
     for waiver in terms.waivers:
         if waiver.rule not in known:
-            yield f'There is no rule "{waiver.rule}": its waiver does nothing.'
+            yield _('There is no rule "{rule}": its waiver does nothing.').format(rule=waiver.rule)
         elif not waiver.reason.strip():
-            yield f"The waiver for {waiver.rule} gives no reason and does nothing."
+            yield _("The waiver for {rule} gives no reason and does nothing.").format(
+                rule=waiver.rule
+            )
         elif waiver.rule not in hit:
-            yield f"The waiver for {waiver.rule} is not needed: nothing breaks the rule."
+            yield _("The waiver for {rule} is not needed: nothing breaks the rule.").format(
+                rule=waiver.rule
+            )

@@ -6,6 +6,8 @@ from collections.abc import Iterator
 from itertools import combinations
 from typing import NamedTuple
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.flow import box_of, outline_of
 from chamberwise.exports.audit.geometry import Box, round_points, runs_through, segments
 from chamberwise.exports.audit.rule import Where
@@ -41,7 +43,10 @@ def overlaps(side: Side) -> Iterator[Overlap]:
     yield from _arrow_on_box(side)
     yield from _arrow_on_text(side, lines)
     for (x, y), length in on_one_another(side.flow):
-        yield Overlap(f"two arrows on one line for {length:.1f} mm", Where(side.number, x, y))
+        yield Overlap(
+            _("two arrows on one line for {length} mm").format(length=decimal(f"{length:.1f}")),
+            Where(side.number, x, y),
+        )
 
 
 def set_lines(side: Side) -> list[Set]:
@@ -62,7 +67,7 @@ def _box_on_box(side: Side) -> Iterator[Overlap]:
         first, second = box_of(one), box_of(other)
         apart = not first.overlaps(second, TOUCH)
         if not (apart or first.contains(second) or second.contains(first)):
-            yield Overlap("a box on a box", Where(side.number, other.x, other.y, other.of))
+            yield Overlap(_("a box on a box"), Where(side.number, other.x, other.y, other.of))
 
 
 def _text_on_text(lines: list[Set]) -> Iterator[Overlap]:
@@ -71,7 +76,9 @@ def _text_on_text(lines: list[Set]) -> Iterator[Overlap]:
         open_lines = [each for each in open_lines if each.box.bottom > line.box.top]
         for each in open_lines:
             if each.owner != line.owner and each.box.overlaps(line.box, TOUCH):
-                yield Overlap(f'words on the words "{each.where.text}"', line.where)
+                yield Overlap(
+                    _('words on the words "{text}"').format(text=each.where.text), line.where
+                )
         open_lines.append(line)
 
 
@@ -85,7 +92,7 @@ def _arrow_on_box(side: Side) -> Iterator[Overlap]:
             parts = segments(arrow.points)
             if not is_content and any(runs_through(a, b, outline, DEPTH) for a, b in parts):
                 where = Where(side.number, *arrow.points[0], arrow.of)
-                yield Overlap(f'an arrow through the box "{node.of}"', where)
+                yield Overlap(_('an arrow through the box "{of}"').format(of=node.of), where)
 
 
 def _arrow_on_text(side: Side, lines: list[Set]) -> Iterator[Overlap]:
@@ -96,7 +103,7 @@ def _arrow_on_text(side: Side, lines: list[Set]) -> Iterator[Overlap]:
             for line in lines:
                 is_near = room.overlaps(line.box)
                 if is_near and _runs_on(item, line.box) and not _is_hidden(line.box, over):
-                    yield Overlap("a line on words", line.where)
+                    yield Overlap(_("a line on words"), line.where)
 
 
 def _runs_on(arrow: Arrow, box: Box) -> bool:

@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.exports.audit.rule import Mark, Severity, Where
 
-BASIS = "Checked against rules derived from published human-factors material and common practice."
-NO_CLAIM = "This is no statement that the sheet conforms to any standard."
+BASIS = N_(
+    "Checked against rules derived from published human-factors material and common practice."
+)
+NO_CLAIM = N_("This is no statement that the sheet conforms to any standard.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +46,8 @@ class Judged:
     where: Where
     faults: int
     applies: bool = True
+    is_searched: bool = True
+    """Whether it looks for words of the language that the sheet is in."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +64,11 @@ class Report:
     def errors(self) -> tuple[Found, ...]:
         """What stops an approved print."""
         return tuple(each for each in self.found if each.stops)
+
+    @property
+    def unmeasured(self) -> tuple[Judged, ...]:
+        """The rules that nothing was held against, for they know no words of the language."""
+        return tuple(each for each in self.judged if each.applies and not each.is_searched)
 
     def of(self, rule: str) -> tuple[Found, ...]:
         """Return what one rule found."""

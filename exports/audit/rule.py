@@ -7,6 +7,11 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import TYPE_CHECKING, NamedTuple
 
+from chamberwise.engine.language.languages import ENGLISH, LANGUAGES
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.language.values import told
 from chamberwise.exports.printing.kind import EVERY_KIND as EVERY_KIND
 from chamberwise.exports.printing.kind import AnyKind
 
@@ -14,6 +19,8 @@ if TYPE_CHECKING:
     from chamberwise.exports.audit.subject import Subject
 
 NEAR = 1e-6
+EVERY_LANGUAGE = frozenset(LANGUAGES)
+ENGLISH_ALONE = frozenset({ENGLISH.code})
 
 
 class Severity(StrEnum):
@@ -83,10 +90,12 @@ class Limit:
         return Severity.NOTE if self.warning is None else Severity.WARNING
 
     def __str__(self) -> str:
-        word = "at least" if self.is_floor else "at most"
+        word = _("at least {bounds} {unit}") if self.is_floor else _("at most {bounds} {unit}")
         steps = (("error", self.error), ("warning", self.warning), ("note", self.note))
-        said = [f"{bound:g} ({name})" for name, bound in steps if bound is not None]
-        return f"{word} {', '.join(said)} {self.unit}"
+        said = [
+            f"{decimal(f'{bound:g}')} ({told(name)})" for name, bound in steps if bound is not None
+        ]
+        return word.format(bounds=", ".join(said), unit=_(self.unit)).rstrip()
 
 
 def at_least(
@@ -103,8 +112,8 @@ def at_most(
     return Limit(False, unit, error, warning, note)
 
 
-NO_FAULT = at_most("faults", error=0)
-NO_FAULT_WARNED = at_most("faults", warning=0)
+NO_FAULT = at_most(N_("faults"), error=0)
+NO_FAULT_WARNED = at_most(N_("faults"), warning=0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,7 +128,7 @@ class Measure:
 
 def counted(is_fault: bool, where: Where, told: str, limit: Limit | None = None) -> Measure:
     """Return a measure that counts as one fault or none."""
-    return Measure(float(is_fault), where, told if is_fault else "0 faults", limit)
+    return Measure(float(is_fault), where, told if is_fault else _("0 faults"), limit)
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,3 +142,5 @@ class Rule:
     mark: Mark
     measure: Callable[[Subject], Iterable[Measure]]
     kinds: frozenset[AnyKind] = EVERY_KIND
+    languages: frozenset[str] = EVERY_LANGUAGE
+    """The languages, by code, in whose sheets it finds what it looks for."""

@@ -20,7 +20,7 @@ from chamberwise.exports.paper.sheet import Page, Role, Shape, Sheet, Text, Tier
 
 LEAST_GROUND = 3.0
 """Areas narrower than this, in millimetres, are no ground of a text: heads, modules."""
-FAR = re.compile(r"up to (\d+(?:\.\d+)?) ?(c?m)(?!\w)")
+FAR = re.compile(r"(?:up to|bis zu|bis) (\d+(?:[.,]\d+)?) ?(c?m)(?!\w)")
 PLAIN = str.maketrans({"\u00a0": " ", "\u202f": " ", "\u2007": " ", "\u200b": None, "\u2060": None})
 
 
@@ -80,7 +80,8 @@ class Side:
         """The same, each with the step it was rounded to."""
         return tuple(
             (float(number) / scale, 10.0 ** -len(number.partition(".")[2]) / scale)
-            for number, unit in FAR.findall(self.text)
+            for written, unit in FAR.findall(self.text)
+            for number in (written.replace(",", "."),)
             for scale in (100 if unit == "cm" else 1,)
         )
 

@@ -5,9 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import groupby
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_, ngettext
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.report import BASIS, NO_CLAIM, Found, Judged, Report
 from chamberwise.exports.audit.rule import Where
+from chamberwise.exports.language.values import told as told_value
 
+_COUNTED = {
+    "error": N_("{number} errors"),
+    "warning": N_("{number} warnings"),
+    "note": N_("{number} notes"),
+}
 SHOWN = 3
 """So many places of one fault are told; the rest is counted."""
 
@@ -18,43 +27,56 @@ def report_text(report: Report) -> str:
 
 
 def _lines(report: Report) -> Iterator[str]:
-    yield f"Audit of {report.sheet}, as printed"
+    yield _("Audit of {sheet}, as printed").format(sheet=report.sheet)
     yield from report.declared
-    yield f"{BASIS} {NO_CLAIM}"
+    yield f"{_(BASIS)} {_(NO_CLAIM)}"
     yield ""
     yield _count(report)
+    yield from _not_measured(report)
     yield from report.said
     yield from _faults(report.found)
     yield ""
-    yield "Every rule, with the worst value measured"
+    yield _("Every rule, with the worst value measured")
     for each in report.judged:
         yield _judged(each)
     yield ""
-    yield "Marks: V read in a source, M from memory, CP common practice, C computed here."
+    yield _("Marks: V read in a source, M from memory, CP common practice, C computed here.")
 
 
 def _count(report: Report) -> str:
     waived = sum(bool(each.waived) for each in report.found)
     counts = [
-        f"{sum(each.severity == name and not each.waived for each in report.found)} {name}s"
-        for name in ("error", "warning", "note")
+        _(text).format(
+            number=sum(each.severity == name and not each.waived for each in report.found)
+        )
+        for name, text in _COUNTED.items()
     ]
-    return ", ".join([*counts, f"{waived} waived"])
+    return ", ".join([*counts, _("{number} waived").format(number=waived)])
+
+
+def _not_measured(report: Report) -> Iterator[str]:
+    number = len(report.unmeasured)
+    if number:
+        yield ngettext(
+            "NOT MEASURED: {number} rule that knows no words of the language of this sheet.",
+            "NOT MEASURED: {number} rules that know no words of the language of this sheet.",
+            number,
+        ).format(number=number)
 
 
 def _faults(found: tuple[Found, ...]) -> Iterator[str]:
     key = "severity", "rule", "threshold"
-    for _, group in groupby(found, key=lambda each: [getattr(each, name) for name in key]):
+    for _same, group in groupby(found, key=lambda each: [getattr(each, name) for name in key]):
         faults = list(group)
         first = faults[0]
-        waived = f" WAIVED: {first.waived}" if first.waived else ""
+        waived = _(" WAIVED: {waived}").format(waived=first.waived) if first.waived else ""
         yield ""
-        yield f"{first.severity.upper()} {first.rule} {first.title}{waived}"
+        yield f"{told_value(first.severity).upper()} {first.rule} {first.title}{waived}"
         yield f"  {first.threshold} [{first.mark}]"
         for each in faults[:SHOWN]:
             yield f"  {place(each.where)}: {each.measured}"
         if len(faults) > SHOWN:
-            yield f"  and {len(faults) - SHOWN} more"
+            yield _("  and {number} more").format(number=len(faults) - SHOWN)
 
 
 def place(where: Where) -> str:
@@ -64,18 +86,26 @@ def place(where: Where) -> str:
     'page 2, 30 mm right, 12 mm down, "Call for help"'
     """
     if not where.page:
-        return where.text or "the whole file"
-    told = f"page {where.page}"
+        return where.text or _("the whole file")
+    told = _("page {page}").format(page=where.page)
     if where.x or where.y:
-        told += f", {where.x:.0f} mm right, {where.y:.0f} mm down"
+        told += _(", {x} mm right, {y} mm down").format(
+            x=decimal(f"{where.x:.0f}"), y=decimal(f"{where.y:.0f}")
+        )
     return f'{told}, "{where.text}"' if where.text else told
 
 
 def _judged(each: Judged) -> str:
     if not each.applies:
-        return f"  {each.rule}  not for this kind of sheet"
-    verdict = f"{each.faults} found" if each.faults else "kept"
-    worst = f"; worst {each.worst}" if each.worst else "; nothing to measure"
+        return _("  {rule}  not for this kind of sheet").format(rule=each.rule)
+    if not each.is_searched:
+        return _("  {rule}  NOT MEASURED in this language; {title}").format(
+            rule=each.rule, title=each.title
+        )
+    verdict = _("{number} found").format(number=each.faults) if each.faults else _("kept")
+    worst = (
+        _("; worst {worst}").format(worst=each.worst) if each.worst else _("; nothing to measure")
+    )
     if not each.worst:
-        verdict = "not met with"
+        verdict = _("not met with")
     return f"  {each.rule}  {verdict}{worst}; {each.threshold} [{each.mark}] {each.title}"

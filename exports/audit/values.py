@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.report import BASIS, NO_CLAIM, Found, Judged, Report
 from chamberwise.exports.audit.rule import Where
 
@@ -11,7 +12,7 @@ from chamberwise.exports.audit.rule import Where
 def report_values(report: Report) -> dict[str, Any]:
     """Return a report as one mapping that JSON can hold."""
     return {
-        "basis": f"{BASIS} {NO_CLAIM}",
+        "basis": f"{_(BASIS)} {_(NO_CLAIM)}",
         "sheet": report.sheet,
         "declared": list(report.declared),
         "said": list(report.said),
@@ -46,7 +47,7 @@ def _judged(each: Judged) -> dict[str, Any]:
         "worst": each.worst,
         "where": _where(each.where),
         "faults": each.faults,
-    }
+    } | ({} if each.is_searched else {"not measured in this language": True})
 
 
 def _where(where: Where) -> dict[str, Any]:

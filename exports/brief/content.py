@@ -4,23 +4,26 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-NOT_SET = "NOT SET LOCALLY"
-TITLE = "Brief before the list"
-BY_HAND = "Check by hand against the unit's own biometry and formulary."
-USE = (
-    f"{BY_HAND} Follow local protocol. For rehearsal and preparation, never live care. "
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
+
+NOT_SET = N_("NOT SET LOCALLY")
+TITLE = N_("Brief before the list")
+BY_HAND = N_("Check by hand against the unit's own biometry and formulary.")
+USE = N_(
+    "{by_hand} Follow local protocol. For rehearsal and preparation, never live care. "
     "Not for consent."
 )
-AGE_OF_RISK = "Risk: odds ratios of 2009; ruptures have about halved since."
-HABIT = (
-    "In the room for every case: vitrectomy pack, backup lens, triamcinolone. That, and what to "
-    "have open, is common practice; the unit's own list goes first."
+AGE_OF_RISK = N_("Risk: odds ratios of 2009; ruptures have about halved since.")
+HABIT = N_(
+    "In the room for every case: vitrectomy pack, backup lens, triamcinolone. That, and "
+    "what to have open, is common practice; the unit's own list goes first."
 )
-POWERS = (
+POWERS = N_(
     "After an exact power: what is near it on the shelf, how many there are, and what each leaves."
 )
-LIDOCAINE = "2 % is 20 mg/mL; every route counts."
-NO_IDENTITY = "Case labels only. Destroy after the list."
+LIDOCAINE = N_("2 % is 20 mg/mL; every route counts.")
+NO_IDENTITY = N_("Case labels only. Destroy after the list.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,10 +73,12 @@ class BriefContent:
     @property
     def remarks(self) -> tuple[str, ...]:
         """What has to be known of the sheet and its figures."""
-        return (USE, *self.of_figures)
+        return (_(USE).format(by_hand=_(BY_HAND)), *self.of_figures)
 
     @property
     def of_figures(self) -> tuple[str, ...]:
         """The same without what stands at the foot of every printed page."""
-        counted = f" Shelf counted {self.counted}." if self.counted else ""
-        return (AGE_OF_RISK, POWERS, LIDOCAINE, HABIT, f"{NO_IDENTITY}{counted}")
+        counted = (
+            _(" Shelf counted {counted}.").format(counted=self.counted) if self.counted else ""
+        )
+        return (_(AGE_OF_RISK), _(POWERS), _(LIDOCAINE), _(HABIT), f"{_(NO_IDENTITY)}{counted}")

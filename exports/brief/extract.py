@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from chamberwise.engine.brief.brief import Backup, Brief, CaseBrief
 from chamberwise.engine.brief.work import range_told
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.digits import plain, shown
 from chamberwise.exports.brief.content import NOT_SET, TITLE, BackupLine, BriefContent, CaseLine
 
@@ -11,17 +12,21 @@ from chamberwise.exports.brief.content import NOT_SET, TITLE, BackupLine, BriefC
 def brief_content(brief: Brief) -> BriefContent:
     """Return the content of the sheet."""
     head = brief.head
-    own = [f"Case {case.label}: {said}" for case in brief.cases for said in case.to_do]
+    own = [
+        _("Case {label}: {said}").format(label=case.label, said=said)
+        for case in brief.cases
+        for said in case.to_do
+    ]
     return BriefContent(
-        title=head.title or TITLE,
+        title=head.title or _(TITLE),
         unit=brief.unit,
         day=head.day,
         counted=brief.counted,
-        chance=range_told(*brief.chance) if brief.chance else "not worked: a risk is missing",
+        chance=range_told(*brief.chance) if brief.chance else _("not worked: a risk is missing"),
         people=(
-            ("Reads aloud", head.reader or NOT_SET),
-            ("Takes over", head.takes_over or NOT_SET),
-            ("Stop word", head.stop_word or NOT_SET),
+            (_("Reads aloud"), head.reader or _(NOT_SET)),
+            (_("Takes over"), head.takes_over or _(NOT_SET)),
+            (_("Stop word"), head.stop_word or _(NOT_SET)),
         ),
         to_do=(*brief.to_do, *own),
         cases=tuple(_case(each) for each in brief.cases),
@@ -32,9 +37,9 @@ def _case(case: CaseBrief) -> CaseLine:
     risk = case.risk
     return CaseLine(
         label=case.label,
-        eye=case.eye or "eye not written",
+        eye=case.eye or _("eye not written"),
         anaesthesia=case.anaesthesia,
-        risk=range_told(risk.low, risk.high) if risk else "not worked",
+        risk=range_told(risk.low, risk.high) if risk else _("not worked"),
         points=risk.points if risk else (),
         ready=case.ready,
         planned=case.planned,
@@ -45,14 +50,21 @@ def _case(case: CaseBrief) -> CaseLine:
 
 
 def _backup(backup: Backup) -> BackupLine:
-    power = "not worked" if backup.exact is None else f"{shown(backup.exact, 2)} D"
+    power = (
+        _("not worked")
+        if backup.exact is None
+        else _("{shown} D").format(shown=shown(backup.exact, 2))
+    )
     return BackupLine(
         backup.position.told,
         backup.title,
         power,
         backup.way,
         backup.beside,
-        tuple((f"{plain(each.power)} D", str(each.count), each.leaves) for each in backup.shelf),
+        tuple(
+            (_("{power} D").format(power=plain(each.power)), str(each.count), each.leaves)
+            for each in backup.shelf
+        ),
         backup.refused,
         backup.is_missing,
     )

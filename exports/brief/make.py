@@ -8,6 +8,8 @@ from datetime import date
 from hashlib import sha256
 
 from chamberwise.engine.brief.brief import Brief
+from chamberwise.engine.language.speaking import spoken
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.stamp.code import stamp_of
 from chamberwise.exports.audit.audit import audit
 from chamberwise.exports.audit.report import Report
@@ -51,10 +53,16 @@ def make(brief: Brief, content: BriefContent, sized: Sized, made: date) -> MadeB
     control = _control(content, made, code)
     pages = brief_pages(Frame(Ruler(), control, sized.format), content)
     told = subject([(ListKind.BRIEF.words, code)])
-    sheet = Sheet(f"{content.title}: brief", f"{DOCUMENT}. {told}", "en", made, tuple(pages))
+    sheet = Sheet(
+        _("{title}: brief").format(title=content.title),
+        f"{DOCUMENT}. {told}",
+        spoken().code,
+        made,
+        tuple(pages),
+    )
     lacking = faults(sheet)
     if lacking:
-        raise UnprintableError("\n".join(["This cannot be printed:", *map(str, lacking)]))
+        raise UnprintableError("\n".join([_("This cannot be printed:"), *map(str, lacking)]))
     pdf = to_pdf(sheet)
     return MadeBrief(pdf, audit(sheet, pdf, Terms(ListKind.BRIEF, sized, control)), code)
 
@@ -67,7 +75,7 @@ def _control(content: BriefContent, made: date, code: str) -> Control:
         sheet=ListKind.BRIEF.words,
         document=DOCUMENT,
         edition="1",
-        authors=("made from a list and a shelf",),
+        authors=(_("made from a list and a shelf"),),
         approved_by=None,
         approved_on=None,
         reviewed=made,

@@ -9,6 +9,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import ceil
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.brief.content import (
     BY_HAND,
     NOT_SET,
@@ -32,16 +34,16 @@ REMARK = Style(FOOT_SIZE, ink=Ink.GREY, pitch=PITCH)
 LEAST, MOST, STEP = 10.0, 18.0, 0.2
 """Points: 16 minutes of arc at 0.4 m; the same at 0.7 m, for a team around the page; between them.
 """
-COLUMNS = ("Case, risk, ceiling, what to open", "Lenses: exact power, and what is there")
+COLUMNS = (N_("Case, risk, ceiling, what to open"), N_("Lenses: exact power, and what is there"))
 WIDTHS = (7.6, 11.0)
 ROUNDED = 20
 """Letters by which a text of a few lines is longer on paper than it is: its last line is short."""
 LINE = 0.4
 """Millimetres between lines of a cell."""
 WAYS_OUT = (
-    "Print on larger paper.",
-    "Part the list, and brief each part.",
-    "Leave lenses out of the shelf's file.",
+    N_("Print on larger paper."),
+    N_("Part the list, and brief each part."),
+    N_("Leave lenses out of the shelf's file."),
 )
 
 
@@ -74,10 +76,10 @@ def brief_pages(frame: Frame, brief: BriefContent) -> list[Page]:
     try:
         items = _placed(frame, brief, _type(max(steps, 0)))
     except UnfitError as error:
-        why = (
-            f"{len(brief.cases)} cases and {len(brief.to_do)} things to do are more than one page."
+        why = _("{cases} cases and {tasks} things to do are more than one page.").format(
+            cases=len(brief.cases), tasks=len(brief.to_do)
         )
-        raise UnfitError(why, WAYS_OUT) from error
+        raise UnfitError(why, tuple(map(_, WAYS_OUT))) from error
     return [frame.page(items, 1, 1, far(items))]
 
 
@@ -106,7 +108,7 @@ def _above(frame: Frame, brief: BriefContent, type_: _Type, area: Area) -> list[
     title = Block(plain(f"{brief.title}{day}"), type_.title, Role.TITLE)
     people: list[Cell] = [
         (Block((Run(f"{what}: ", Weight.BOLD), Run(said, _weight(said))), type_.body),)
-        for what, said in (*brief.people, ("At least one rupture", brief.chance))
+        for what, said in (*brief.people, (_("At least one rupture"), brief.chance))
     ]
     widths = shares(area.width, (1.2, 1.1, 0.9, 1))
     return [
@@ -117,13 +119,13 @@ def _above(frame: Frame, brief: BriefContent, type_: _Type, area: Area) -> list[
 
 
 def _weight(said: str) -> Weight:
-    return Weight.BOLD if said == NOT_SET else Weight.REGULAR
+    return Weight.BOLD if said == _(NOT_SET) else Weight.REGULAR
 
 
 def _to_do(frame: Frame, to_do: Sequence[str], type_: _Type, area: Area) -> list[Laid]:
     """Return what is to be done, in two columns, with a box to tick."""
-    head = Block(plain("To do before the list starts"), type_.head, Role.HEADING)
-    said = list(to_do) or ["Nothing was found to be missing."]
+    head = Block(plain(_("To do before the list starts")), type_.head, Role.HEADING)
+    said = list(to_do) or [_("Nothing was found to be missing.")]
     half = _half(said)
     cells: list[Cell] = [_ticks(said[:half], (head,), type_), _ticks(said[half:], (), type_)]
     return [row(frame.ruler, cells, shares(area.width, (1, 1)), area.height)]
@@ -144,7 +146,7 @@ def _ticks(said: Sequence[str], head: Cell, type_: _Type) -> Cell:
 
 def _table(frame: Frame, brief: BriefContent, type_: _Type, area: Area) -> list[Laid]:
     widths = shares(area.width, WIDTHS)
-    heads: list[Cell] = [(Block(plain(each), type_.head, Role.HEADING),) for each in COLUMNS]
+    heads: list[Cell] = [(Block(plain(_(each)), type_.head, Role.HEADING),) for each in COLUMNS]
     rows = [row(frame.ruler, heads, widths, area.height, ground=Ink.WASH, keeps_next=True)]
     rows += [row(frame.ruler, _case(each, type_), widths, area.height) for each in brief.cases]
     return rows
@@ -154,13 +156,13 @@ def _case(case: CaseLine, type_: _Type) -> list[Cell]:
     about = f" {case.eye}{f', {case.anaesthesia}' if case.anaesthesia else ''}"
     label = Block((Run(case.label, Weight.BOLD), Run(about)), type_.label, Role.STEP, of=case.label)
     who = [
-        (Run("Rupture "), Run(case.risk, Weight.BOLD)),
-        (Run("Ceiling: ", Weight.BOLD), Run(case.ceiling)),
+        (Run(_("Rupture ")), Run(case.risk, Weight.BOLD)),
+        (Run(_("Ceiling: "), Weight.BOLD), Run(case.ceiling)),
     ]
     if case.ready:
-        who.append((Run("Open: ", Weight.BOLD), Run("; ".join(case.ready))))
+        who.append((Run(_("Open: "), Weight.BOLD), Run("; ".join(case.ready))))
     lenses = [
-        (Run("Planned ", Weight.BOLD), Run(case.planned)),
+        (Run(_("Planned "), Weight.BOLD), Run(case.planned)),
         *(_backup(each) for each in _worked(case)),
     ]
     return [(label, *_lines(who, type_)), _lines(lenses, type_)]
@@ -178,11 +180,11 @@ def _worked(case: CaseLine) -> tuple[BackupLine, ...]:
 
 def _backup(backup: BackupLine) -> tuple[Run, ...]:
     if backup.refused:
-        return Run("Backup not worked: ", Weight.BOLD), Run(backup.refused)
-    mark = "MISSING, " if backup.is_missing else ""
+        return Run(_("Backup not worked: "), Weight.BOLD), Run(backup.refused)
+    mark = _("MISSING, ") if backup.is_missing else ""
     where = Run(f"{mark}{backup.position} ", Weight.BOLD)
     beside = f" ({backup.beside})" if backup.beside else ""
-    near = "; ".join(_near(*each) for each in backup.shelf) or "none near"
+    near = "; ".join(_near(*each) for each in backup.shelf) or _("none near")
     return where, Run(f"{backup.power}{beside}: {near}")
 
 
@@ -201,7 +203,7 @@ def _below(frame: Frame, brief: BriefContent, area: Area) -> list[Laid]:
     )
     told = (
         f"{'; '.join(models)}." if models else "",
-        f"{BY_HAND} Not for consent.",
+        _("{by_hand} Not for consent.").format(by_hand=_(BY_HAND)),
         *brief.of_figures,
     )
     said = [each for each in told if each]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from textwrap import wrap
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.brief.content import BackupLine, BriefContent, CaseLine
 
 WIDTH = 78
@@ -21,9 +22,9 @@ def _lines(brief: BriefContent) -> Iterator[str]:
     yield from _wrapped(brief.remarks[0])
     yield ""
     yield from (f"{what + ':':<13} {said}" for what, said in brief.people)
-    yield f"At least one rupture on this list: {brief.chance}"
-    yield from ("", "TO DO BEFORE THE LIST STARTS")
-    for said in brief.to_do or ("Nothing was found to be missing.",):
+    yield _("At least one rupture on this list: {chance}").format(chance=brief.chance)
+    yield from ("", _("TO DO BEFORE THE LIST STARTS"))
+    for said in brief.to_do or (_("Nothing was found to be missing."),):
         yield from _wrapped(said, "  [ ] ", "      ")
     for case in brief.cases:
         yield from ("", *_case(case))
@@ -33,36 +34,47 @@ def _lines(brief: BriefContent) -> Iterator[str]:
 
 
 def _case(case: CaseLine) -> Iterator[str]:
-    about = ", ".join(each for each in (f"{case.eye} eye", case.anaesthesia) if each)
-    yield f"CASE {case.label}: {about}"
-    yield from _wrapped(f"Risk of rupture: {case.risk}", "  ", "    ")
+    about = ", ".join(
+        each for each in (_("{eye} eye").format(eye=case.eye), case.anaesthesia) if each
+    )
+    yield _("CASE {label}: {about}").format(label=case.label, about=about)
+    yield from _wrapped(_("Risk of rupture: {risk}").format(risk=case.risk), "  ", "    ")
     yield from (f"    {each}" for each in case.points)
     if case.ready:
-        yield from _wrapped(f"Have open: {'; '.join(case.ready)}", "  ", "    ")
-    yield from _wrapped(f"Planned: {case.planned}", "  ", "    ")
+        yield from _wrapped(
+            _("Have open: {ready}").format(ready="; ".join(case.ready)), "  ", "    "
+        )
+    yield from _wrapped(_("Planned: {planned}").format(planned=case.planned), "  ", "    ")
     for backup in case.backups:
         yield from _backup(backup)
-    yield from _wrapped(f"Ceiling: {case.ceiling}", "  ", "    ")
+    yield from _wrapped(_("Ceiling: {ceiling}").format(ceiling=case.ceiling), "  ", "    ")
 
 
 def _backup(backup: BackupLine) -> Iterator[str]:
-    mark = "MISSING " if backup.is_missing else ""
+    mark = _("MISSING ") if backup.is_missing else ""
     yield from _wrapped(
-        f"{mark}Backup, {backup.position}: {backup.lens}, {backup.power}", "  ", "    "
+        mark
+        + _("Backup, {position}: {lens}, {power}").format(
+            position=backup.position, lens=backup.lens, power=backup.power
+        ),
+        "  ",
+        "    ",
     )
     how = "; ".join(each for each in (backup.way, backup.beside) if each)
-    yield from _wrapped(f"by {how}" if how else "", "    ", "      ")
-    yield from _wrapped(f"on the shelf: {_shelf(backup)}", "    ", "      ")
+    yield from _wrapped(_("by {how}").format(how=how) if how else "", "    ", "      ")
+    yield from _wrapped(_("on the shelf: {shelf}").format(shelf=_shelf(backup)), "    ", "      ")
 
 
 def _shelf(backup: BackupLine) -> str:
     if backup.refused:
         return backup.refused
     told = (
-        f"{power} ({count} there{f', leaves {left}' if left else ''})"
+        (
+            _("{power} ({count} there, leaves {left})") if left else _("{power} ({count} there)")
+        ).format(power=power, count=count, left=left)
         for power, count, left in backup.shelf
     )
-    return "; ".join(told) or "none near"
+    return "; ".join(told) or _("none near")
 
 
 def _wrapped(said: str, first: str = "", rest: str = "") -> list[str]:

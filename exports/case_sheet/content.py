@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from chamberwise.engine.language.texts import N_, ngettext
+
 NOTHING = "–"
-IMPOSSIBLE = "Combinations declared impossible; in the table only where it says PROBLEM"
-STANDING = (
-    "What the pathway leads to, no advice for a patient. “any”: whichever it is. Small letters: "
-    "what the row hangs on, told at the end; were that otherwise, plan or outcome would be."
+IMPOSSIBLE = N_("Combinations declared impossible; in the table only where it says PROBLEM")
+STANDING = N_(
+    "What the pathway leads to, no advice for a patient. “any”: whichever it is. Small "
+    "letters: what the row hangs on, told at the end; were that otherwise, plan or "
+    "outcome would be."
 )
 
 
@@ -53,8 +56,8 @@ class Impossible:
     @property
     def told(self) -> str:
         """Its reason, and how often it comes up."""
-        word = "combination" if self.cases == 1 else "combinations"
-        return f"{self.because} {self.cases} {word}: {self.after}."
+        number = ngettext("{number} combination", "{number} combinations", self.cases)
+        return f"{self.because} {number.format(number=self.cases)}: {self.after}."
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,6 +9,8 @@ from chamberwise.engine.cases.case import Case
 from chamberwise.engine.cases.grouping import grouped
 from chamberwise.engine.cases.summary import summary
 from chamberwise.engine.cases.table import whole_cases
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import CaseTable
 from chamberwise.engine.model.step import PathwayId
@@ -23,10 +25,11 @@ from chamberwise.exports.case_sheet.content import (
 )
 from chamberwise.exports.cases.content import CaseRow, CaseSheet, case_sheet
 from chamberwise.exports.cases.told import completeness
+from chamberwise.exports.language.joining import alternatives
 
 KEPT = 2
 """Findings that stay columns; those before them head the sections."""
-OUTCOME = "outcome"
+OUTCOME = N_("outcome")
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +53,7 @@ def case_table(library: Library, name: PathwayId) -> CaseTablePaper | None:
     shape = _shape(sheet)
     return CaseTablePaper(
         sheet.title,
-        (*sheet.findings[shape.lifted :], *_columns(sheet, shape), OUTCOME),
+        (*sheet.findings[shape.lifted :], *_columns(sheet, shape), _(OUTCOME)),
         tuple(_sections(sheet, shape)),
         sheet.assumed,
         tuple(_impossible(library, name, table, found)),
@@ -84,7 +87,7 @@ def _by_heads(sheet: CaseSheet, lifted: int) -> dict[tuple[str, ...], list[CaseR
 
 def _columns(sheet: CaseSheet, shape: _Shape) -> tuple[str, ...]:
     kept = (place for place in range(len(sheet.columns)) if place not in shape.plans)
-    return tuple(f"plan: {sheet.columns[place]}" for place in kept)
+    return tuple(_("plan: {columns}").format(columns=sheet.columns[place]) for place in kept)
 
 
 def _sections(sheet: CaseSheet, shape: _Shape) -> list[Section]:
@@ -121,7 +124,9 @@ def _impossible(
         doubts = [doubt for case in found for doubt in case.doubts if doubt.because == each.because]
         again = sum(doubt.looked_at is not None for doubt in doubts)
         never = sum(doubt.stands_at is None for doubt in doubts)
-        after = f"looked at again in {again}; never told in full on the way in {never}"
+        after = _("looked at again in {again}; never told in full on the way in {never}").format(
+            again=again, never=never
+        )
         words = "; ".join(_term(library.finding(name, term), vs) for term, vs in each.when.terms)
         told.append(Impossible(words, each.because, len(doubts), after))
     return told
@@ -129,5 +134,5 @@ def _impossible(
 
 def _term(finding: Finding, values: Sequence[str]) -> str:
     """Return e.g. `Vitreous: None, or Only at the tear`."""
-    labels = ", or ".join(each.label for each in finding.values if each.id in values)
+    labels = alternatives(each.label for each in finding.values if each.id in values)
     return f"{finding.title}: {labels}"

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.case_sheet.content import CaseTablePaper
 from chamberwise.exports.case_sheet.extract import case_table
 from chamberwise.exports.case_sheet.placing import case_pages
@@ -9,8 +11,8 @@ from chamberwise.exports.control.frame import Frame
 from chamberwise.exports.printing.order import Made, Order, UnfitError
 
 HOW = (
-    "Add `cases:` with `over:` (the findings to combine) and `assume:` (every other answer).",
-    "See “The table of cases” in the guide to writing a pathway.",
+    N_("Add `cases:` with `over:` (the findings to combine) and `assume:` (every other answer)."),
+    N_("See “The table of cases” in the guide to writing a pathway."),
 )
 
 
@@ -18,7 +20,7 @@ def make(order: Order) -> Made:
     """Return the pages on the paper asked for. Raises `UnfitError`, also without a table."""
     table = case_table(order.library, order.pathway)
     if table is None:
-        raise UnfitError("This pathway has no table of cases.", HOW)
+        raise UnfitError(_("This pathway has no table of cases."), tuple(map(_, HOW)))
     frame = Frame(order.ruler, order.control, order.sized.format)
     return Made(tuple(case_pages(frame, table)), _told(table))
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.case_sheet.content import (
     IMPOSSIBLE,
     STANDING,
@@ -27,7 +29,7 @@ HEAD = Style(10, Weight.BOLD, pitch=1.25)
 BODY = Style(10)
 REMARK = Style(9.2, ink=Ink.GREY)
 NOTE = Style(10)
-HANGS = "hangs on"
+HANGS = N_("hangs on")
 NARROW, BROAD = 12, 34
 """Letters between which a column's share of the width is taken."""
 GUTTER = 8.0
@@ -75,13 +77,13 @@ def _parts(table: CaseTablePaper) -> list[float]:
 
 
 def _title(frame: Frame, table: CaseTablePaper, width: float) -> Laid:
-    title = Block(plain(f"{table.title}: cases and plans"), TITLE, Role.TITLE)
-    return titled(frame.ruler, title, Block(plain(STANDING), REMARK, Role.NOTE), width)
+    title = Block(plain(_("{title}: cases and plans").format(title=table.title)), TITLE, Role.TITLE)
+    return titled(frame.ruler, title, Block(plain(_(STANDING)), REMARK, Role.NOTE), width)
 
 
 def _head(frame: Frame, table: CaseTablePaper, area: Area, widths: tuple[float, ...]) -> list[Laid]:
     cells: list[Cell] = [
-        (Block(plain(_capital(each)), HEAD, Role.HEADING),) for each in (*table.columns, HANGS)
+        (Block(plain(_capital(each)), HEAD, Role.HEADING),) for each in (*table.columns, _(HANGS))
     ]
     heads = row(frame.ruler, cells, widths, area.height, ground=Ink.WASH)
     return [_title(frame, table, area.width), heads]
@@ -96,7 +98,7 @@ def _section(
 ) -> Iterator[Laid]:
     """Yield the heads and their rows; where a page is too short, the heads once more."""
     heads = [
-        _band(frame, each, "Or: " if place else "", sum(widths), most)
+        _band(frame, each, _("Or: ") if place else "", sum(widths), most)
         for place, each in enumerate(section.heads)
         if each.findings
     ]
@@ -126,9 +128,17 @@ def _band(frame: Frame, head: Head, before: str, width: float, most: float) -> L
     (first, value), *rest = head.findings
     named = [(f"{before}{first}", value), *rest]
     found = tuple(_line(name, said, Weight.BOLD) for name, said in named)
-    plans = [_line(f"plan: {name}", said, Weight.MEDIUM) for name, said in head.plans]
+    plans = [
+        _line(_("plan: {name}").format(name=name), said, Weight.MEDIUM) for name, said in head.plans
+    ]
     if head.marks:
-        plans.append(Block(plain(f"Each row hangs on {' '.join(head.marks)}."), BODY, before=1.1))
+        plans.append(
+            Block(
+                plain(_("Each row hangs on {marks}.").format(marks=" ".join(head.marks))),
+                BODY,
+                before=1.1,
+            )
+        )
     half = min(width / 2, BAND)
     cells: list[Cell] = [found, tuple(plans), *([()] if width > 2 * half else [])]
     widths = [half, half, width - 2 * half][: len(cells)]
@@ -150,17 +160,20 @@ def _cells(each: Row) -> Iterator[Cell]:
 
 def _after(table: CaseTablePaper) -> Iterator[Group]:
     if table.notes:
-        yield _heading("What rows hang on")
+        yield _heading(_("What rows hang on"))
         yield from (_item(f"{mark}", text) for mark, text in table.notes)
     if table.all_hang_on:
-        yield _item("all", f"Every row hangs on {' '.join(table.all_hang_on)}.")
+        yield _item(
+            _("all"),
+            _("Every row hangs on {all_hang_on}.").format(all_hang_on=" ".join(table.all_hang_on)),
+        )
     if table.impossible:
-        yield _heading(IMPOSSIBLE)
+        yield _heading(_(IMPOSSIBLE))
     for one in table.impossible:
         runs = (Run(f"{one.when}. ", Weight.MEDIUM), Run(one.told))
         yield Group((Block(runs, NOTE, indent=9.0, lead="×"),), 1.4)
     if table.assumed:
-        yield _heading("Taken for granted")
+        yield _heading(_("Taken for granted"))
     for name, said in table.assumed:
         yield Group((Block((Run(f"{name}: ", Weight.MEDIUM), Run(said)), NOTE),), 1.2)
     yield Group((Block(plain(table.completeness), NOTE, Role.NOTE),), 0.0)

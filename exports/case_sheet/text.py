@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.case_sheet.content import (
     IMPOSSIBLE,
     STANDING,
@@ -20,17 +21,17 @@ def text(table: CaseTablePaper) -> str:
 
 
 def _lines(table: CaseTablePaper) -> Iterator[str]:
-    yield from (f"{table.title}: cases and plans", FOLLOW, STANDING)
+    yield from (_("{title}: cases and plans").format(title=table.title), _(FOLLOW), _(STANDING))
     for section in table.sections:
         yield from _section(table.columns, section)
-    yield from ("", "What rows hang on")
+    yield from ("", _("What rows hang on"))
     yield from (f"{mark}: {said}" for mark, said in table.notes)
     if table.all_hang_on:
-        yield f"Every row hangs on {' '.join(table.all_hang_on)}."
-    yield from ("", IMPOSSIBLE)
+        yield _("Every row hangs on {all_hang_on}.").format(all_hang_on=" ".join(table.all_hang_on))
+    yield from ("", _(IMPOSSIBLE))
     for one in table.impossible:
         yield f"{one.when}. {one.told}"
-    yield from ("", "Taken for granted")
+    yield from ("", _("Taken for granted"))
     yield from (f"{name}: {said}" for name, said in table.assumed)
     yield from ("", table.completeness)
 
@@ -39,14 +40,16 @@ def _section(columns: tuple[str, ...], section: Section) -> Iterator[str]:
     yield ""
     for head in section.heads:
         yield ". ".join(f"{name}: {said}" for name, said in head.findings)
-        yield from (f"plan, {name}: {said}" for name, said in head.plans)
+        yield from (
+            _("plan, {name}: {said}").format(name=name, said=said) for name, said in head.plans
+        )
         if head.marks:
-            yield f"each row hangs on {' '.join(head.marks)}"
+            yield _("each row hangs on {marks}").format(marks=" ".join(head.marks))
     yield from (f"   {_row(columns, row)}" for row in section.rows)
 
 
 def _row(columns: tuple[str, ...], row: Row) -> str:
     pairs = zip(columns, row.cells, strict=True)
     told = [f"{name}: {said}" for name, said in pairs]
-    hangs = [f"hangs on {' '.join(row.marks)}"] if row.marks else []
+    hangs = [_("hangs on {marks}").format(marks=" ".join(row.marks))] if row.marks else []
     return ". ".join([*told, *hangs, *([row.remark] if row.remark else [])])

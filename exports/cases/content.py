@@ -9,12 +9,15 @@ from chamberwise.engine.cases.case import Case
 from chamberwise.engine.cases.doubt import Doubt
 from chamberwise.engine.cases.grouping import CaseGroup
 from chamberwise.engine.cases.hang import Taken
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.step import Outcome, PathwayId
 from chamberwise.engine.model.words import FindingId, ValueId
 from chamberwise.exports.cases.hangs import HangRow, Note, hang_row, notes
+from chamberwise.exports.language.joining import alternatives, one_after_another
 
-ANY = "any"
+ANY = N_("any")
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,7 +125,7 @@ def _row(
     return CaseRow(
         tuple(_label(library, pathway, name, values) for name, values in names),
         names,
-        tuple(", then ".join(case.plan.get(column, ())) for column in columns),
+        tuple(one_after_another(case.plan.get(column, ())) for column in columns),
         _title(library, case.outcome) if case.outcome else "",
         case.acts,
         tuple(_named(place) for place in case.steps),
@@ -152,17 +155,19 @@ def _doubt(doubt: Doubt) -> DoubtRow:
 def _label(library: Library, pathway: PathwayId, name: str, values: tuple[str, ...]) -> str:
     finding = library.finding(pathway, name)
     if {value.id for value in finding.values} <= set(values):
-        return ANY
+        return _(ANY)
     labels = {value.id: value.label for value in finding.values}
-    return ", or ".join(labels.get(value, value) for value in values)
+    return alternatives(labels.get(value, value) for value in values)
 
 
 def _remarks(case: Case) -> Iterator[str]:
     if case.problem:
-        yield f"PROBLEM: {case.problem}."
+        yield _("PROBLEM: {problem}.").format(problem=case.problem)
     for each in case.doubts:
         if each.stands_at is None:
-            yield f"improbable, never told in full on the way: {each.because}"
+            yield _("improbable, never told in full on the way: {because}").format(
+                because=each.because
+            )
         else:
-            looked = "looked at again" if each.looked_at else "NOT looked at again"
-            yield f"improbable, {looked}: {each.because}"
+            looked = _("looked at again") if each.looked_at else _("NOT looked at again")
+            yield _("improbable, {looked}: {because}").format(looked=looked, because=each.because)

@@ -7,10 +7,12 @@ from dataclasses import dataclass
 
 from chamberwise.engine.cases.grouping import CaseGroup, Once
 from chamberwise.engine.cases.hang import Granted, Hang, Taken
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.model.words import Finding
 from chamberwise.engine.reading.digest import reached_by_handover
+from chamberwise.exports.language.joining import either
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +60,7 @@ def notes(
         for each, once in group.hangs_on.items():
             taken.setdefault(each, []).append(once)
     table = library.pathways[pathway].cases
-    named = [*(name for name, _ in (*table.assume, *table.asked_again))] if table else []
+    named = [*(name for name, _rest in (*table.assume, *table.asked_again))] if table else []
 
     def place(each: Taken) -> tuple[int, int]:
         where = named.index(each.finding) if each.finding in named else len(named)
@@ -84,10 +86,14 @@ def _text(library: Library, pathway: PathwayId, taken: Taken) -> str:
     if taken.kind is Granted.ASSUMED:
         return f"{finding.title}: {label}"
     if taken.kind is Granted.ASKED_AGAIN:
-        return f"{finding.title}, when asked again: {label}"
+        return _("{title}, when asked again: {label}").format(title=finding.title, label=label)
     suggested = finding.choice.suggested if finding.choice else None
-    said = f"suggested: {label}" if suggested == taken.value else f"taken: {label}"
-    return f"Local choice, not set: {finding.title} ({said})"
+    said = (
+        _("suggested: {label}").format(label=label)
+        if suggested == taken.value
+        else _("taken: {label}").format(label=label)
+    )
+    return _("Local choice, not set: {title} ({said})").format(title=finding.title, said=said)
 
 
 def _once(library: Library, pathway: PathwayId, found: list[Once]) -> str:
@@ -99,7 +105,7 @@ def _once(library: Library, pathway: PathwayId, found: list[Once]) -> str:
         finding = _finding(library, pathway, name)
         label = finding.value(value)
         labels.append(f"{finding.title}: {label.label if label else value}")
-    return f"; matters only with {' or '.join(labels)}"
+    return _("; matters only with {labels}").format(labels=either(labels))
 
 
 def _finding(library: Library, pathway: PathwayId, name: str) -> Finding:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from textwrap import fill
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.cases.content import ANY, CaseRow, CaseSheet
 
 WIDTH = 78
@@ -11,9 +12,9 @@ WIDTH = 78
 
 def text(sheet: CaseSheet) -> str:
     """Return the table for reading top to bottom; equal rows have been put together before."""
-    blocks = [f"{sheet.title}: table of cases", _notice()]
+    blocks = [_("{title}: table of cases").format(title=sheet.title), _notice()]
     if sheet.assumed:
-        blocks.append("\n".join(["Assumed throughout:", *_assumed(sheet)]))
+        blocks.append("\n".join([_("Assumed throughout:"), *_assumed(sheet)]))
     blocks += [_block(number, row, sheet) for number, row in enumerate(sheet.rows, 1)]
     if sheet.notes:
         blocks.append("\n".join(_notes(sheet)))
@@ -24,8 +25,10 @@ def text(sheet: CaseSheet) -> str:
 
 def _notice() -> str:
     return _filled(
-        "What the pathway leads to, not advice for a patient. Rehearsal and teaching only. "
-        "Follow local protocol."
+        _(
+            "What the pathway leads to, not advice for a patient. Rehearsal and teaching only. "
+            "Follow local protocol."
+        )
     )
 
 
@@ -37,24 +40,34 @@ def _notes(sheet: CaseSheet) -> list[str]:
     """Return what rows hang on: what stands behind each mark, and the marks that all rows have."""
     lines = [
         _filled(
-            "What rows hang on: were it otherwise, the plan or the outcome of one of their "
-            "combinations would be, with all else as assumed."
+            _(
+                "What rows hang on: were it otherwise, the plan or the outcome of one of their "
+                "combinations would be, with all else as assumed."
+            )
         )
     ]
     lines += [_filled(note.text, f"{note.mark:>5}  ", " " * 10) for note in sheet.notes]
     if sheet.all_hang_on:
-        lines.append(_filled(f"Every row hangs on {' '.join(sheet.all_hang_on)}."))
+        lines.append(
+            _filled(
+                _("Every row hangs on {all_hang_on}.").format(
+                    all_hang_on=" ".join(sheet.all_hang_on)
+                )
+            )
+        )
     return lines
 
 
 def _block(number: int, row: CaseRow, sheet: CaseSheet) -> str:
     lines = [f"{number}."]
     pairs = [*zip(sheet.findings, row.findings, strict=True)]
-    lines += [_filled(f"{head}: {label}", "   ", "      ") for head, label in pairs if label != ANY]
-    pairs = [*zip(sheet.columns, row.plan, strict=True), ("outcome", row.outcome)]
+    lines += [
+        _filled(f"{head}: {label}", "   ", "      ") for head, label in pairs if label != _(ANY)
+    ]
+    pairs = [*zip(sheet.columns, row.plan, strict=True), (_("outcome"), row.outcome)]
     lines += [_wrapped(f"{head}: {said}") for head, said in pairs if said]
     if row.marks:
-        lines.append(_wrapped(f"hangs on: {' '.join(row.marks)}"))
+        lines.append(_wrapped(_("hangs on: {marks}").format(marks=" ".join(row.marks))))
     lines += [_wrapped(remark) for remark in row.remarks]
     return "\n".join(lines)
 

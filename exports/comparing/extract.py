@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 from datetime import date
 
 from chamberwise.engine.cases.case import Case
@@ -13,6 +13,9 @@ from chamberwise.engine.comparing.change import Change, Kind
 from chamberwise.engine.comparing.compare import Comparison, Version
 from chamberwise.engine.comparing.verdicts import Standing
 from chamberwise.engine.comparing.words import ASKS_OTHERWISE
+from chamberwise.engine.language.numbers import thousands
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.drill import DrillBook
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.step import Outcome, PathwayId
@@ -27,7 +30,9 @@ from chamberwise.exports.comparing.content import (
 )
 from chamberwise.exports.comparing.walk import walk_shown
 from chamberwise.exports.control.content import day
-from chamberwise.exports.printing.kind import Kind as SheetKind
+from chamberwise.exports.language.joining import one_after_another
+from chamberwise.exports.language.values import told
+from chamberwise.exports.printing.sheet_name import sheet_told
 from chamberwise.exports.proof.in_words import rule_in_words
 from chamberwise.exports.record.naming import (
     act_title,
@@ -40,13 +45,23 @@ from chamberwise.exports.record.standing import marks
 from chamberwise.exports.stamp.content import CopyShown, Worth
 
 NO_BOOKS: Mapping[PathwayId, DrillBook] = {}
+_CANNOT_BE_WALKED = {
+    "old": N_(
+        "The old version cannot be walked, so neither walks nor rules nor cases were "
+        "compared: `chamberwise check` says why."
+    ),
+    "new": N_(
+        "The new version cannot be walked, so neither walks nor rules nor cases were "
+        "compared: `chamberwise check` says why."
+    ),
+}
 _LEADS = frozenset({Kind.TARGET, Kind.START})
 _COUNTED = {
-    Standing.BROKEN: ("is broken", "are broken"),
-    Standing.UNPROVEN: ("is unproven", "are unproven"),
-    Standing.DOES_NOT_ARISE: ("does not arise", "do not arise"),
-    Standing.NO_RULE: ("is gone", "are gone"),
-    Standing.HOLDS: ("holds", "hold"),
+    Standing.BROKEN: (N_("is broken"), N_("are broken")),
+    Standing.UNPROVEN: (N_("is unproven"), N_("are unproven")),
+    Standing.DOES_NOT_ARISE: (N_("does not arise"), N_("do not arise")),
+    Standing.NO_RULE: (N_("is gone"), N_("are gone")),
+    Standing.HOLDS: (N_("holds"), N_("hold")),
 }
 
 
@@ -67,7 +82,7 @@ def comparison_shown(
         behaviour=_behaviour(found),
         walk=walk_shown(found) if isinstance(found.behaviour, Apart) else None,
         verdicts=tuple(
-            VerdictShown(each.rule, each.title, str(each.was), str(each.now))
+            VerdictShown(each.rule, each.title, told(each.was), told(each.now))
             for each in found.verdicts
             if each.is_changed
         ),
@@ -92,15 +107,24 @@ def _version(version: Version, today: date) -> str:
     pathway, local = library.pathways[version.pathway], library.local_to(version.pathway)
     said = "".join(f", {mark}" for mark in marks(pathway, today))
     if local is None:
-        return f"edition {pathway.edition}{said}"
-    return f"edition {pathway.edition} over edition {local.base_edition}{said}, {local.unit}"
+        return _("edition {edition}{said}").format(edition=pathway.edition, said=said)
+    return _("edition {edition} over edition {base_edition}{said}, {unit}").format(
+        edition=pathway.edition, base_edition=local.base_edition, said=said, unit=local.unit
+    )
 
 
 def _dated(version: Version) -> str:
     pathway = version.library.pathways[version.pathway]
-    since = f" on {day(pathway.approved_on)}" if pathway.approved_on else ""
-    stands = f"approved by {pathway.approved_by}{since}" if pathway.is_approved else "a draft"
-    return f"edition {pathway.edition}, reviewed {day(pathway.reviewed)}, {stands}"
+    stands = _("a draft")
+    if pathway.is_approved and pathway.approved_on:
+        stands = _("approved by {who} on {day}").format(
+            who=pathway.approved_by, day=day(pathway.approved_on)
+        )
+    elif pathway.is_approved:
+        stands = _("approved by {who}").format(who=pathway.approved_by)
+    return _("edition {edition}, reviewed {reviewed}, {stands}").format(
+        edition=pathway.edition, reviewed=day(pathway.reviewed), stands=stands
+    )
 
 
 def _change(change: Change, found: Comparison) -> ChangeShown:
@@ -114,7 +138,7 @@ def _change(change: Change, found: Comparison) -> ChangeShown:
     named = "/".join(each for each in (at.table, at.name) if each)
     return ChangeShown(
         Weight(change.rating),
-        str(change.kind),
+        told(change.kind),
         at.pathway or "",
         f"{named}, {at.part}" if at.part else named,
         _where(change, found),
@@ -143,10 +167,10 @@ def _where(change: Change, found: Comparison) -> str:
         new = found.new.library.pathways[found.new.pathway]
         is_there = at.name in new.steps
         version, name = (found.new, at.name) if is_there else (found.old, _before(at.name, found))
-        return f"At {_step(version, name)}{part}"
-    owner = "" if at.pathway else "shared words, "
+        return _("At {step}{part}").format(step=_step(version, name), part=part)
     named = f" `{at.name}`" if at.name else ""
-    return f"In {owner}{at.table}{named}{part}"
+    where = f"{at.table}{named}{part}"
+    return (_("In {where}") if at.pathway else _("In shared words, {where}")).format(where=where)
 
 
 def _step(version: Version, name: str) -> str:
@@ -160,25 +184,26 @@ def _step(version: Version, name: str) -> str:
 def _behaviour(found: Comparison) -> str:
     match found.behaviour:
         case Alike():
-            return "On every walk the team is asked, told and warned of the same."
+            return _("On every walk the team is asked, told and warned of the same.")
         case Apart():
-            return "Walks differ. This is a shortest one that tells the versions apart:"
+            return _("Walks differ. This is a shortest one that tells the versions apart:")
         case Undecided(pairs):
-            return (
-                f"Whether walks differ is not settled: none did in the first {pairs:,} pairs of "
+            return _(
+                "Whether walks differ is not settled: none did in the first {pairs} pairs of "
                 "states, and the search stopped there."
-            )
-    sides = " and the ".join(found.cannot_be_walked)
-    return (
-        f"The {sides} version cannot be walked, so neither walks nor rules nor cases were "
-        "compared: `chamberwise check` says why."
-    )
+            ).format(pairs=thousands(pairs))
+    if len(found.cannot_be_walked) > 1:
+        return _(
+            "The old and the new version cannot be walked, so neither walks nor rules nor cases "
+            "were compared: `chamberwise check` says why."
+        )
+    return _(_CANNOT_BE_WALKED[found.cannot_be_walked[0]])
 
 
 def _standing(found: Comparison) -> str:
     counts = Counter(each.now for each in found.verdicts)
     return ", ".join(
-        f"{counts[each]} {_COUNTED[each][counts[each] > 1]}" for each in _COUNTED if counts[each]
+        f"{counts[each]} {_(_COUNTED[each][counts[each] > 1])}" for each in _COUNTED if counts[each]
     )
 
 
@@ -200,27 +225,25 @@ def _label(version: Version, name: str, value: str) -> str:
 
 def _result(library: Library, case: Case | None) -> str:
     if case is None:
-        return "not in the table"
-    return "; ".join(_said(library, case)) or "nothing planned"
+        return _("not in the table")
+    return "; ".join(_said(library, case)) or _("nothing planned")
 
 
 def _said(library: Library, case: Case) -> Iterator[str]:
     for column, texts in case.plan.items():
-        yield f"{column}: {', then '.join(texts)}"
+        yield f"{column}: {one_after_another(texts)}"
     if case.outcome is not None:
         step = library.step(case.outcome)
-        yield f"ends: {step.title if isinstance(step, Outcome) else step.id}"
+        yield _("ends: {value}").format(value=step.title if isinstance(step, Outcome) else step.id)
     if case.problem:
-        yield f"open: {case.problem}"
+        yield _("open: {problem}").format(problem=case.problem)
 
 
 def _copy(copy: Copy) -> CopyShown:
-    kinds: Iterable[SheetKind] = SheetKind
-    sheet = next((each.words for each in kinds if each == copy.sheet), copy.sheet)
     return CopyShown(
         copy.code,
         copy.title,
-        sheet,
+        sheet_told(copy.sheet),
         copy.edition,
         copy.paper,
         copy.printed,

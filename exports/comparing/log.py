@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
 from chamberwise.exports.comparing.content import ChangeShown, ComparisonShown, Weight
+from chamberwise.exports.language.values import told
 
 
 def entry(shown: ComparisonShown) -> str:
@@ -15,21 +18,27 @@ def entry(shown: ComparisonShown) -> str:
 def _lines(shown: ComparisonShown) -> Iterator[str]:
     for weight in (Weight.SAFETY, Weight.PROCEDURAL):
         for change in shown.of(weight):
-            yield f"- {weight.upper()}: {_told(change)}"
+            yield f"- {told(weight).upper()}: {_told(change)}"
     for verdict in shown.verdicts:
-        yield f"- RULE: {verdict.title}: {verdict.now}, before: {verdict.was}."
+        yield _("- RULE: {title}: {now}, before: {was}.").format(
+            title=verdict.title, now=verdict.now, was=verdict.was
+        )
     editorial = len(shown.of(Weight.EDITORIAL))
     if editorial:
-        yield f"- {editorial} editorial {'change' if editorial == 1 else 'changes'}."
+        yield ngettext(
+            "- {number} editorial change.", "- {number} editorial changes.", editorial
+        ).format(number=editorial)
 
 
 def _told(change: ChangeShown) -> str:
     before = f"{change.where}, {change.kind}"
     if not change.was:
-        return f"{before}: new: {_whole(change.now)}"
+        return _("{before}: new: {whole}").format(before=before, whole=_whole(change.now))
     if not change.now:
-        return f"{before}: no longer: {_whole(change.was)}"
-    return f"{before}: now {change.now.removesuffix('.')}; before {_whole(change.was)}"
+        return _("{before}: no longer: {whole}").format(before=before, whole=_whole(change.was))
+    return _("{before}: now {now}; before {whole}").format(
+        before=before, now=change.now.removesuffix("."), whole=_whole(change.was)
+    )
 
 
 def _whole(text: str) -> str:

@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.comparing.content import ChangeShown, ComparisonShown, MetShown, Weight
 from chamberwise.exports.comparing.difference import marked
 from chamberwise.exports.comparing.text import NOTHING, counted
@@ -14,6 +16,8 @@ from chamberwise.exports.flow.far import far
 from chamberwise.exports.flow.filling import fill
 from chamberwise.exports.flow.laying import lay
 from chamberwise.exports.flow.tabling import Cell, row, shares
+from chamberwise.exports.language.joining import begun
+from chamberwise.exports.language.values import told
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Page, Role, Run, Style
 from chamberwise.exports.paper.sheet import Weight as Letters
@@ -24,10 +28,12 @@ BODY = Style(10)
 REMARK = Style(9.2, ink=Ink.GREY)
 WIDTHS = (3.6, 4.0, 4.0)
 MOST_PAGES = 60
-HOW = "What only one version has stands in [brackets]. Editorial changes are counted, not shown."
+HOW = N_(
+    "What only one version has stands in [brackets]. Editorial changes are counted, not shown."
+)
 _NAME = re.compile(r"(?<=”) \([a-z0-9-]+\)")
 """The name of a step in its file, behind its words."""
-WRITE = ("Decided, and on what date:", "Author:", "Approver, another person:")
+WRITE = (N_("Decided, and on what date:"), N_("Author:"), N_("Approver, another person:"))
 
 
 def comparison_pages(frame: Frame, shown: ComparisonShown) -> list[Page]:
@@ -46,18 +52,18 @@ def comparison_pages(frame: Frame, shown: ComparisonShown) -> list[Page]:
 
 
 def _about(shown: ComparisonShown) -> Iterator[Block]:
-    yield Block(plain(f"What changes: {shown.title}"), TITLE, Role.TITLE)
-    yield Block(plain(f"Was: {shown.was}"), BODY, before=1.0)
-    yield Block(plain(f"Now: {shown.now}"), BODY, before=0.6)
+    yield Block(plain(_("What changes: {title}").format(title=shown.title)), TITLE, Role.TITLE)
+    yield Block(plain(_("Was: {was}").format(was=shown.was)), BODY, before=1.0)
+    yield Block(plain(_("Now: {now}").format(now=shown.now)), BODY, before=0.6)
     yield Block(plain(counted(shown)), HEAD, before=1.0)
-    yield Block(plain(HOW), REMARK, Role.NOTE, before=0.6)
+    yield Block(plain(_(HOW)), REMARK, Role.NOTE, before=0.6)
 
 
 def _rows(
     frame: Frame, shown: ComparisonShown, widths: tuple[float, ...], most: float
 ) -> Iterator[Laid]:
     heads: list[Cell] = [
-        (Block(plain(each), HEAD, Role.HEADING),) for each in ("Where", "Was", "Now")
+        (Block(plain(each), HEAD, Role.HEADING),) for each in (_("Where"), _("Was"), _("Now"))
     ]
     told = [each for each in shown.changes if each.weight is not Weight.EDITORIAL]
     if told:
@@ -65,12 +71,12 @@ def _rows(
     for change in told:
         yield row(frame.ruler, _cells(change), widths, most)
     for verdict in shown.verdicts:
-        cells = _beside("RULE", verdict.title, verdict.was, verdict.now)
+        cells = _beside(_("RULE"), verdict.title, verdict.was, verdict.now)
         yield row(frame.ruler, cells, widths, most)
     if shown.walk:
         moves = (f"{each.text} {each.answer}".strip() for each in shown.walk.moves)
-        way = f"After: {'; then: '.join(moves) or 'nothing'}"
-        cells = _beside("WALK", way, _met(shown.walk.was), _met(shown.walk.now))
+        way = _("After: {moves}").format(moves=_("; then: ").join(moves) or _(NOTHING))
+        cells = _beside(_("WALK"), way, _met(shown.walk.was), _met(shown.walk.now))
         yield row(frame.ruler, cells, widths, most)
 
 
@@ -80,10 +86,10 @@ def _beside(what: str, where: str, was: str, now: str) -> list[Cell]:
 
 
 def _cells(change: ChangeShown) -> list[Cell]:
-    weight = Run(f"{str(change.weight).upper()} ", Letters.BOLD)
+    weight = Run(f"{told(change.weight).upper()} ", Letters.BOLD)
     where = Block((weight, Run(f"{_NAME.sub('', change.where)}: {change.kind}")), BODY)
-    why = Block(plain(change.why.capitalize()), REMARK, Role.NOTE, before=0.6)
-    sides = marked(*(_NAME.sub("", each) or NOTHING for each in (change.was, change.now)))
+    why = Block(plain(begun(change.why)), REMARK, Role.NOTE, before=0.6)
+    sides = marked(*(_NAME.sub("", each) or _(NOTHING) for each in (change.was, change.now)))
     return [(where, why), *((Block(runs, BODY),) for runs in sides)]
 
 
@@ -95,22 +101,28 @@ def _rest(shown: ComparisonShown) -> Iterator[Block]:
     if shown.walk is None:
         yield Block(plain(shown.behaviour), BODY)
     if shown.standing:
-        yield Block(plain(f"Rules now: {shown.standing}."), BODY, before=1.0)
+        yield Block(
+            plain(_("Rules now: {standing}.").format(standing=shown.standing)), BODY, before=1.0
+        )
     if shown.cases:
         number = sum(each.count for each in shown.cases)
-        yield Block(plain(f"Cases with another plan or outcome: {number}."), BODY, before=0.6)
+        yield Block(
+            plain(_("Cases with another plan or outcome: {number}.").format(number=number)),
+            BODY,
+            before=0.6,
+        )
     for lead, names in (
-        ("Print anew: every sheet of ", shown.reprint),
+        (_("Print anew: every sheet of "), shown.reprint),
         (
-            "Take down: ",
+            _("Take down: "),
             tuple(
-                f"{each.sheet} {each.code}, {each.hangs or 'no place told'}"
+                f"{each.sheet} {each.code}, {each.hangs or _('no place told')}"
                 for each in shown.take_down
             ),
         ),
-        ("Hand out anew: role cards of ", shown.cards),
-        ("Rehearse again: ", shown.rehearse),
-        ("Drill again: ", tuple(each.title for each in shown.drills)),
+        (_("Hand out anew: role cards of "), shown.cards),
+        (_("Rehearse again: "), shown.rehearse),
+        (_("Drill again: "), tuple(each.title for each in shown.drills)),
     ):
         if names:
             yield Block(plain(f"{lead}{', '.join(names)}."), BODY, before=0.6)
@@ -121,5 +133,5 @@ def _met(met: MetShown) -> str:
 
 
 def _decision() -> Group:
-    blocks = (Block(plain(each), BODY, before=3.0, to_write=True) for each in WRITE)
+    blocks = (Block(plain(_(each)), BODY, before=3.0, to_write=True) for each in WRITE)
     return Group(tuple(blocks), 0.0)

@@ -6,11 +6,13 @@ from collections.abc import Iterator, Sequence
 
 from chamberwise.engine.comparing.behaviour import Apart
 from chamberwise.engine.comparing.compare import Comparison, Version
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.advance import Passage, begin, moves, passage
 from chamberwise.engine.meaning.state import Answered, Move, State
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import Action, Caution, Handover, Line, Outcome, Question
 from chamberwise.exports.comparing.content import MetShown, MoveShown, WalkShown
+from chamberwise.exports.language.values import told as told_value
 from chamberwise.exports.record.naming import (
     READER,
     answer_label,
@@ -54,28 +56,31 @@ def _move(
     if isinstance(step, Question) and isinstance(move, Answered):
         given = next(each for each in step.answers if each.id == move.answer)
         answer = answer_label(library.finding(state.place.pathway, step.ask), given)
-        return MoveShown(number, "Asked", name, answer, passed)
-    lead = "Handed over" if isinstance(step, Handover) else "Done"
+        return MoveShown(number, _("Asked"), name, answer, passed)
+    lead = _("Handed over") if isinstance(step, Handover) else _("Done")
     return MoveShown(number, lead, name, passed=passed)
 
 
 def _met(library: Library, made: Passage) -> MetShown:
     state = made.state
     step, words = library.step(state.place), library.words(state.place.pathway)
-    lead, lines = "Stands at", tuple[str, ...]()
+    lead, lines = _("Stands at"), tuple[str, ...]()
     match step:
         case Question():
             finding = library.finding(state.place.pathway, step.ask)
             open_now = [each.answer for each in moves(library, state) if isinstance(each, Answered)]
             labels = (answer_label(finding, each) for each in step.answers if each.id in open_now)
-            lead, lines = "Asks", (f"Answers: {' / '.join(labels)}",)
+            lead, lines = _("Asks"), (_("Answers: {labels}").format(labels=" / ".join(labels)),)
         case Action():
-            lead = "To do"
+            lead = _("To do")
             lines = tuple(_line(each, duty_title(words, each.who)) for each in step.lines)
         case Handover():
-            lead, lines = "Hands over", (f"{READER} says: {step.says}",)
+            lead, lines = (
+                _("Hands over"),
+                (_("{reader} says: {says}").format(reader=_(READER), says=step.says),),
+            )
         case Outcome():
-            lead = "Ends"
+            lead = _("Ends")
             lines = tuple(_line(each, duty_title(words, each.who)) for each in step.owed)
     lines = (*map(_caution, step.cautions), *lines)
     name = step_name(library, state.place)
@@ -89,4 +94,4 @@ def _line(line: Line, who: str) -> str:
 
 
 def _caution(caution: Caution) -> str:
-    return f"{caution.signal.upper()}: {caution.harm} {caution.instead}"
+    return f"{told_value(caution.signal).upper()}: {caution.harm} {caution.instead}"

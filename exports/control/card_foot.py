@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from chamberwise.exports.control.content import FOLLOW, Control
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.control.content import FOLLOW, UNREVIEWED, Control
 from chamberwise.exports.control.lines import exceptions
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Arrow, Item, Role, Run, Style, Text, Tier, Weight
@@ -35,14 +36,25 @@ def card_foot(
     return CardFoot((line, text), high + 2 * GAP)
 
 
+def _short(mark: str) -> str:
+    """Return a mark without its second half, and not in more capitals than are read at ease."""
+    if mark == _(UNREVIEWED):
+        return _("Translation not reviewed.")
+    return f"{mark.partition(':')[0]}."
+
+
 def _runs(control: Control, far: str, between: str) -> tuple[Run, ...]:
     """Return marks, rule and stamp, on one line or each on its own."""
-    marks = " ".join(f"{mark.partition(':')[0]}." for mark in control.marks)
+    marks = " ".join(_short(mark) for mark in control.marks)
     said = between.join(
         each
-        for each in (f" Edition\u00a0{control.edition}.", f"Stamp\u00a0{control.code}.", far)
+        for each in (
+            _(" Edition\u00a0{edition}.").format(edition=control.edition),
+            _("Stamp\u00a0{code}.").format(code=control.code),
+            far,
+        )
         if each
     )
     head = (Run(f"{marks}{between}", Weight.BOLD),) if marks else ()
     off = exceptions(control)
-    return (*head, Run(FOLLOW, Weight.BOLD), Run(said), *((Run(between), *off) if off else ()))
+    return (*head, Run(_(FOLLOW), Weight.BOLD), Run(said), *((Run(between), *off) if off else ()))

@@ -2,19 +2,24 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 
-DRAFT = "DRAFT: NOT APPROVED FOR CLINICAL USE"
-EXPIRED = "EXPIRED: PAST ITS REVIEW DATE"
-TEMPLATE = "TEMPLATE: ADAPT LOCALLY"
-SWITCHED_OFF = "SAFETY RULE SWITCHED OFF HERE: SEE THE FOOT"
-NOT_SET = "NOT SET LOCALLY"
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.language.unreviewed import unreviewed_language
+
+DRAFT = N_("DRAFT: NOT APPROVED FOR CLINICAL USE")
+EXPIRED = N_("EXPIRED: PAST ITS REVIEW DATE")
+TEMPLATE = N_("TEMPLATE: ADAPT LOCALLY")
+SWITCHED_OFF = N_("SAFETY RULE SWITCHED OFF HERE: SEE THE FOOT")
+UNREVIEWED = N_("TRANSLATION NOT REVIEWED")
+NOT_SET = N_("NOT SET LOCALLY")
 """For what a unit has to fill in."""
-FOLLOW = "Follow local protocol."
-PURPOSE = (
-    "For trained eye surgery staff: rehearsal, teaching and preparing local charts. "
-    "No substitute for judgement. Check every dose against the local formulary."
+FOLLOW = N_("Follow local protocol.")
+PURPOSE = N_(
+    "For trained eye surgery staff: rehearsal, teaching and preparing local charts. No "
+    "substitute for judgement. Check every dose against the local formulary."
 )
 
 
@@ -44,15 +49,23 @@ class Control:
     """The safety rules that the unit has switched off, each with who, when and why."""
     asked_with: str = "chamberwise stamp"
     """What to type before the stamp to learn whether the sheet is current."""
+    translation: str = field(default_factory=unreviewed_language)
+    """What the language of the sheet calls itself, where no clinician has reviewed it."""
+
+    @property
+    def is_approved(self) -> bool:
+        """Whether the sheet counts as approved: an approval is of what was read, in English."""
+        return bool(self.approved_by) and not self.translation
 
     @property
     def marks(self) -> tuple[str, ...]:
         """What is printed across the head of every page, worst first."""
-        expired = (EXPIRED,) if self.made > self.review_by else ()
-        draft = () if self.approved_by else (DRAFT,)
-        template = () if self.unit else (TEMPLATE,)
-        off = (SWITCHED_OFF,) if self.switched_off else ()
-        return (*expired, *draft, *off, *template)
+        expired = (_(EXPIRED),) if self.made > self.review_by else ()
+        draft = () if self.is_approved else (_(DRAFT),)
+        template = () if self.unit else (_(TEMPLATE),)
+        off = (_(SWITCHED_OFF),) if self.switched_off else ()
+        foreign = (_(UNREVIEWED),) if self.translation else ()
+        return (*expired, *draft, *off, *foreign, *template)
 
 
 def day(when: date) -> str:
@@ -61,5 +74,20 @@ def day(when: date) -> str:
     >>> day(date(2026, 3, 7))
     '07 Mar 2026'
     """
-    months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
-    return f"{when.day:02} {months[when.month - 1]} {when.year}"
+    months = [
+        _("Jan"),
+        _("Feb"),
+        _("Mar"),
+        _("Apr"),
+        _("May"),
+        _("Jun"),
+        _("Jul"),
+        _("Aug"),
+        _("Sep"),
+        _("Oct"),
+        _("Nov"),
+        _("Dec"),
+    ]
+    return _("{day} {month} {year}").format(
+        day=f"{when.day:02}", month=months[when.month - 1], year=when.year
+    )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.local import Local
 from chamberwise.engine.model.pathway import Pathway
@@ -54,8 +55,11 @@ def phone_told(local: Local | None, act: ActId) -> str:
     phone = local.phones.get(act) if local else None
     if phone is None:
         return ""
-    other = f"; otherwise {phone.outside_hours}" if phone.outside_hours else ""
-    return f"{phone.number}, {phone.hours}{other}"
+    if not phone.outside_hours:
+        return f"{phone.number}, {phone.hours}"
+    return _("{number}, {hours}; otherwise {other}").format(
+        number=phone.number, hours=phone.hours, other=phone.outside_hours
+    )
 
 
 def place_told(local: Local | None, item: str) -> str:
@@ -65,4 +69,4 @@ def place_told(local: Local | None, item: str) -> str:
     if product is None or place is None:
         return ""
     shelf = f", {product.shelf}" if product.shelf else ""
-    return f"{place.title}{shelf}, {place.walk} s to fetch"
+    return _("{place}, {walk} s to fetch").format(place=f"{place.title}{shelf}", walk=place.walk)

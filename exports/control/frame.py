@@ -5,8 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import EXPIRED, Control
-from chamberwise.exports.control.lines import currency, exceptions, identity, rule_of_use
+from chamberwise.exports.control.lines import (
+    currency,
+    exceptions,
+    identity,
+    rule_of_use,
+    translated,
+)
 from chamberwise.exports.legibility.angle import MM_PER_POINT
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import (
@@ -114,10 +121,10 @@ class Frame:
         y, high = MARGIN, self._mark_height()
         for row in self._marks():
             x, bare = MARGIN, self.format.width - 2 * MARGIN - (len(row) - 1)
-            spare = (bare - sum(room.width for _, room in row)) / len(row)
+            spare = (bare - sum(room.width for _where, room in row)) / len(row)
             for setting, room in row:
                 width = room.width + spare
-                ink = Ink.DANGER if setting.runs[0].text == EXPIRED else Ink.BLACK
+                ink = Ink.DANGER if setting.runs[0].text == _(EXPIRED) else Ink.BLACK
                 bar = Shape(Outline.PANEL, x, y, width, high, ink, ink, 0)
                 top = y + (high - room.height) / 2
                 text = Text(
@@ -130,7 +137,7 @@ class Frame:
         return items
 
     def _foot_height(self) -> float:
-        heights = [each[1] for each in self._foot_lines(99, 99, "Read from up to 10.0 m." * 3)]
+        heights = [each[1] for each in self._foot_lines(99, 99, _("Read from up to 10.0 m.") * 3)]
         return max(sum(heights) + 2 * 0.8 + 4, self._code_side())
 
     def _code_side(self) -> float:
@@ -144,6 +151,7 @@ class Frame:
         width = self._foot_width()
         lines = [
             rule_of_use(),
+            *([translated(self.control)] if self.control.translation else []),
             *([exceptions(self.control)] if self.control.switched_off else []),
             (Run(identity(self.control, number, of)),),
             (Run(currency(self.control, far)),),
@@ -169,7 +177,7 @@ class Frame:
         items += self._bar(y + 1)
         if self.control.modules:
             side = self._code_side()
-            told = f"Stamp {self.control.code}"
+            told = _("Stamp {code}").format(code=self.control.code)
             items.append(Code(width - MARGIN - side, top + 1.2, side, self.control.modules, told))
         return items
 

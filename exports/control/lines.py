@@ -2,35 +2,60 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import FOLLOW, PURPOSE, Control, day
+from chamberwise.exports.language.unreviewed import unreviewed_notice
 from chamberwise.exports.paper.sheet import Run, Weight
+
+COPIES = N_("A printed copy is not kept current: ask with {command}.")
 
 
 def rule_of_use() -> tuple[Run, ...]:
     """Return what every page says first."""
-    return (Run(FOLLOW, Weight.BOLD), Run(" " + PURPOSE))
+    return (Run(_(FOLLOW), Weight.BOLD), Run(" " + _(PURPOSE)))
 
 
 def identity(control: Control, page: int, pages: int) -> str:
     """Return which document this is, who stands for it, until when."""
-    approved = f"Approved by {control.approved_by}" if control.approved_by else "Approved by nobody"
-    if control.approved_by and control.approved_on:
-        approved += f" on {day(control.approved_on)}"
     parts = (
         f"{control.title}, {control.sheet}",
-        control.unit or "No unit named",
-        f"Document {_whole(control.document)}, edition {control.edition}{_over(control)}",
-        f"Author: {', '.join(control.authors)}",
-        approved,
-        f"Reviewed {day(control.reviewed)}",
-        f"Review by {day(control.review_by)}",
-        f"Page {page} of {pages}",
+        control.unit or _("No unit named"),
+        _document(control),
+        _("Author: {authors}").format(authors=", ".join(control.authors)),
+        approval(control),
+        _("Reviewed {reviewed}").format(reviewed=day(control.reviewed)),
+        _("Review by {review_by}").format(review_by=day(control.review_by)),
+        _("Page {page} of {pages}").format(page=page, pages=pages),
     )
     return "\u2002\u00b7\u2002".join(part.replace(" ", "\u00a0") for part in parts)
 
 
-def _over(control: Control) -> str:
-    return f" over edition {control.over}" if control.over else ""
+def _document(control: Control) -> str:
+    told = _("Document {name}, edition {edition}")
+    if control.over:
+        told = _("Document {name}, edition {edition} over edition {over}")
+    return told.format(name=_whole(control.document), edition=control.edition, over=control.over)
+
+
+def approval(control: Control) -> str:
+    """Return who approved it and when; of a translation, that it is the English text that was."""
+    if not control.approved_by:
+        return _("Approved by nobody")
+    who, on = control.approved_by, control.approved_on and day(control.approved_on)
+    if control.translation:
+        return _("Approved by nobody; the English text by {who}").format(who=who)
+    if on:
+        return _("Approved by {who} on {day}").format(who=who, day=on)
+    return _("Approved by {who}").format(who=who)
+
+
+def translated(control: Control) -> tuple[Run, ...]:
+    """Return that the sheet is a translation that nobody has reviewed."""
+    return (
+        Run(unreviewed_notice(control.translation), Weight.BOLD),
+        Run(" " + _("Hold it against the English sheet before anybody relies on it.")),
+    )
 
 
 def exceptions(control: Control) -> tuple[Run, ...]:
@@ -38,7 +63,7 @@ def exceptions(control: Control) -> tuple[Run, ...]:
     if not control.switched_off:
         return ()
     told = " ".join(f"{title} ({why.rstrip('.')})." for title, why in control.switched_off)
-    return (Run("Switched off here: ", Weight.BOLD), Run(told))
+    return (Run(_("Switched off here: "), Weight.BOLD), Run(told))
 
 
 def _whole(name: str) -> str:
@@ -49,8 +74,11 @@ def _whole(name: str) -> str:
 def currency(control: Control, far: str) -> str:
     """Return how to learn whether the paper is current, and from how far it is read."""
     asked = f"{control.asked_with} {control.code}".replace(" ", "\u00a0")
-    return (
-        f"Stamp {control.code}. Printed {day(control.made)}. A printed copy is not kept current: "
-        f"ask with {asked}. {far} "
-        "Print at 100\u00a0%: the bar is 100\u00a0mm."
+    return " ".join(
+        (
+            _("Stamp {code}. Printed {day}.").format(code=control.code, day=day(control.made)),
+            _(COPIES).format(command=asked),
+            far,
+            _("Print at 100\u00a0%: the bar is 100\u00a0mm."),
+        )
     )

@@ -8,13 +8,16 @@ from textwrap import wrap
 from chamberwise.engine.drill.coverage.guide import Answer
 from chamberwise.engine.drill.coverage.loops import Loops
 from chamberwise.engine.drill.coverage.plan import Plan, Planned
+from chamberwise.engine.language.numbers import thousands
+from chamberwise.engine.language.texts import N_, ngettext
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import Question
 from chamberwise.exports.record.naming import answer_label, pathway_title, sentence, step_name
 
 WIDTH = 78
 MOST_NAMED = 6
-STANDING = "Rehearsal and teaching only, never live care. Follow local protocol."
+STANDING = N_("Rehearsal and teaching only, never live care. Follow local protocol.")
 
 
 def plan_text(
@@ -25,35 +28,54 @@ def plan_text(
     `met` are the answers that somebody has come by already, `round_loops` says how far the drills
     go round the loops of the pathway.
     """
-    return "\n".join([*_lines(library, of, met, round_loops), "", STANDING, ""])
+    return "\n".join([*_lines(library, of, met, round_loops), "", _(STANDING), ""])
 
 
 def _lines(
     library: Library, of: Plan, met: Collection[Answer], round_loops: Loops | None
 ) -> Iterator[str]:
-    yield from _wrapped(f"Drills that cover: {pathway_title(library, of.pathway)}")
-    answers = f"{of.answers - len(of.never)} of {of.answers} answers"
-    rules = f"{of.rules - len(of.never_arise)} of {of.rules} safety rules"
-    yield from _wrapped(f"{len(of.drills)} drills give {answers} and set off {rules}.")
+    yield from _wrapped(
+        _("Drills that cover: {title}").format(title=pathway_title(library, of.pathway))
+    )
+    answers = _("{number} of {answers} answers").format(
+        number=of.answers - len(of.never), answers=of.answers
+    )
+    rules = _("{number} of {rules} safety rules").format(
+        number=of.rules - len(of.never_arise), rules=of.rules
+    )
+    yield from _wrapped(
+        _("{count} drills give {answers} and set off {rules}.").format(
+            count=len(of.drills), answers=answers, rules=rules
+        )
+    )
     if of.at_least < len(of.drills):
         yield from _wrapped(
-            f"With fewer than {of.at_least} it cannot be done; whether with fewer than "
-            f"{len(of.drills)} is not known."
+            _(
+                "With fewer than {at_least} it cannot be done; whether with fewer than {count} is "
+                "not known."
+            ).format(at_least=of.at_least, count=len(of.drills))
         )
     elif of.drills:
-        yield "With fewer it cannot be done."
+        yield _("With fewer it cannot be done.")
     yield from _loops(round_loops)
     if met:
         every = {answer for drill in of.drills for answer in drill.answers}
-        yield from _wrapped(f"Met so far: {len(every & set(met))} of {len(every)} answers.")
+        yield from _wrapped(
+            _("Met so far: {met} of {every} answers.").format(
+                met=len(every & set(met)), every=len(every)
+            )
+        )
     for number, drill in enumerate(of.drills, 1):
         yield from _drill(library, number, drill, met)
     if of.never:
-        yield from ("", "FOUND ON NO WALK: known before it is asked, or out of the search's reach")
+        yield from (
+            "",
+            _("FOUND ON NO WALK: known before it is asked, or out of the search's reach"),
+        )
         for answer in of.never:
             yield from _wrapped(_told(library, answer), "  - ")
     if of.never_arise:
-        yield from ("", "RULES THAT NO DRILL OF THIS PLAN SETS OFF")
+        yield from ("", _("RULES THAT NO DRILL OF THIS PLAN SETS OFF"))
         yield from _wrapped(", ".join(of.never_arise), "  ")
 
 
@@ -61,10 +83,18 @@ def _loops(of: Loops | None) -> Iterator[str]:
     if of is None or not of.rings:
         return
     yield from _wrapped(
-        f"Loops: of {of.rings} rings of steps these drills go round {of.walked}, "
-        f"{of.walked_again} of them twice running, and past the others. A stronger aim, which "
-        f"they were not chosen for: of {of.ways:,} ways through loops (prime paths) they go "
-        f"{of.ways_walked:,}. Not all of these can really happen."
+        _(
+            "Loops: of {rings} rings of steps these drills go round {walked}, {walked_again} of "
+            "them twice running, and past the others. A stronger aim, which they were not chosen "
+            "for: of {ways} ways through loops (prime paths) they go {ways_walked}. Not all of "
+            "these can really happen."
+        ).format(
+            rings=of.rings,
+            walked=of.walked,
+            walked_again=of.walked_again,
+            ways=thousands(of.ways),
+            ways_walked=thousands(of.ways_walked),
+        )
     )
 
 
@@ -72,15 +102,22 @@ def _drill(library: Library, number: int, drill: Planned, met: Collection[Answer
     yield ""
     new = [answer for answer in drill.first_answers if answer not in met]
     asked = len(drill.answers)
-    plural = "s" * (asked != 1)
     yield from _wrapped(
-        f"{number}. Ends at: {sentence(step_name(library, drill.ends_at))}. "
-        f"{asked} look{plural}, {len(new)} of them new."
+        ngettext(
+            "{place}. Ends at: {step}. {number} look, {new} of them new.",
+            "{place}. Ends at: {step}. {number} looks, {new} of them new.",
+            asked,
+        ).format(
+            place=number,
+            step=sentence(step_name(library, drill.ends_at)),
+            number=asked,
+            new=len(new),
+        )
     )
     for answer in new[:MOST_NAMED]:
         yield from _wrapped(_told(library, answer), "   - ")
     if len(new) > MOST_NAMED:
-        yield f"   - and {len(new) - MOST_NAMED} more"
+        yield _("   - and {number} more").format(number=len(new) - MOST_NAMED)
 
 
 def _told(library: Library, answer: Answer) -> str:

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-STANDING = "Knowledge and sequence only, not operative skill. Rehearsal, never live care."
-FOLLOW = "Follow local protocol."
-PLACEHOLDER = "Times are local targets: placeholders, no published benchmark."
-MARKED = "A run is never a mark: one run says little, and nothing here ranks anybody."
+from chamberwise.engine.language.texts import N_
+
+STANDING = N_("Knowledge and sequence only, not operative skill. Rehearsal, never live care.")
+FOLLOW = N_("Follow local protocol.")
+PLACEHOLDER = N_("Times are local targets: placeholders, no published benchmark.")
+MARKED = N_("A run is never a mark: one run says little, and nothing here ranks anybody.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,8 +42,8 @@ class FirstDeparture:
     sources: tuple[str, ...]
 
 
-FIRST_THAT_MATTERS = "First departure that matters"
-FIRST_LESSER = "First departure, a lesser one"
+FIRST_THAT_MATTERS = N_("First departure that matters")
+FIRST_LESSER = N_("First departure, a lesser one")
 
 
 @dataclass(frozen=True, slots=True)

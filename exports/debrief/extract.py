@@ -9,6 +9,8 @@ from chamberwise.engine.drill.debriefing.timeline import Said
 from chamberwise.engine.drill.entries import Ending, Mode
 from chamberwise.engine.drill.measures.gates import Result
 from chamberwise.engine.drill.measures.loops import Loop
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.exports.control.content import day
 from chamberwise.exports.debrief.content import (
@@ -23,19 +25,20 @@ from chamberwise.exports.debrief.figures import figures, seconds
 from chamberwise.exports.debrief.gates import gates
 from chamberwise.exports.debrief.questions import questions
 from chamberwise.exports.debrief.wording import Wording, clock, lowered
+from chamberwise.exports.language.values import told
 from chamberwise.exports.record.standing import marks
 
 SHORT_DIGEST = 12
-REHEARSED = "a rehearsal, which does not count"
+REHEARSED = N_("a rehearsal, which does not count")
 ENDED = {
-    Ending.OUTCOME: "the pathway is at its end",
-    Ending.STOP_RULE: "this part was settled",
-    Ending.TIME_OUT: "time was out",
-    Ending.GIVEN_UP: "by hand",
-    Ending.INTERRUPTED: "interrupted",
+    Ending.OUTCOME: N_("the pathway is at its end"),
+    Ending.STOP_RULE: N_("this part was settled"),
+    Ending.TIME_OUT: N_("time was out"),
+    Ending.GIVEN_UP: N_("by hand"),
+    Ending.INTERRUPTED: N_("interrupted"),
 }
-NOT_OVER = "cut off before its end"
-CUT_SHORT = "interrupted, so it does not count"
+NOT_OVER = N_("cut off before its end")
+CUT_SHORT = N_("interrupted, so it does not count")
 
 
 def debrief_content(library: Library, of: Debrief) -> DebriefContent:
@@ -57,9 +60,12 @@ def debrief_content(library: Library, of: Debrief) -> DebriefContent:
             RoleRow(words.duty(row.role), tuple(_timed(each, words) for each in row.said))
             for row in of.rows
         ),
-        silences=tuple(f"{clock(each.since)} to {clock(each.until)}" for each in of.silences),
+        silences=tuple(
+            _("{since} to {until}").format(since=clock(each.since), until=clock(each.until))
+            for each in of.silences
+        ),
         first_departure=_first(of, words),
-        first_title=FIRST_THAT_MATTERS if first and first.matters else FIRST_LESSER,
+        first_title=_(FIRST_THAT_MATTERS) if first and first.matters else _(FIRST_LESSER),
         departures=tuple(words.departure(each) for each in later if each.matters),
         lesser=tuple(words.departure(each) for each in later if not each.matters),
         chain=tuple(_chain(of, words)),
@@ -76,24 +82,31 @@ def _head(library: Library, of: Debrief) -> Iterator[tuple[str, str]]:
     began = of.measured.run.began
     status = marks(library.pathways[began.pathway], began.on.date())
     if status:
-        yield "Status", f"{', '.join(status)}: not approved for clinical use"
-    yield "Drill", f"{began.scenario}, seed {began.seed}"
-    yield "Mode", began.mode.value
+        yield (
+            _("Status"),
+            _("{status}: not approved for clinical use").format(status=", ".join(status)),
+        )
+    yield _("Drill"), _("{scenario}, seed {seed}").format(scenario=began.scenario, seed=began.seed)
+    yield _("Mode"), told(began.mode.value)
     ended = of.measured.run.ended
-    yield "Ended", ENDED[ended.how] if ended else NOT_OVER
-    yield "On", day(began.on.date())
-    yield "Pathway", f"{began.pathway}, edition {began.edition}"
-    yield "Content", f"code {began.digest[:SHORT_DIGEST]}"
+    yield _("Ended"), _(ENDED[ended.how]) if ended else _(NOT_OVER)
+    yield _("On"), day(began.on.date())
+    yield (
+        _("Pathway"),
+        _("{pathway}, edition {edition}").format(pathway=began.pathway, edition=began.edition),
+    )
+    yield _("Content"), _("code {digest}").format(digest=began.digest[:SHORT_DIGEST])
     if began.roles:
-        yield "Roles", ", ".join(began.roles)
+        yield _("Roles"), ", ".join(began.roles)
 
 
 def _result(of: Debrief) -> str:
     run = of.measured.run
-    result = of.measured.gates.result.value
+    result = told(of.measured.gates.result.value)
     if run.counts:
         return result
-    return f"{result} ({REHEARSED if run.began.mode is Mode.REHEARSE else CUT_SHORT})"
+    why = _(REHEARSED) if run.began.mode is Mode.REHEARSE else _(CUT_SHORT)
+    return f"{result} ({why})"
 
 
 def _timed(said: Said, words: Wording) -> str:
@@ -110,7 +123,9 @@ def _talking(of: Debrief, words: Wording) -> Iterator[str]:
         yield words.harm(talking.harm)
     if talking.best and talking.best.done:
         took = f", {seconds(talking.best.duration)}" if talking.best.duration else ""
-        yield f"Well done: {lowered(words.act(talking.best.critical.act))}, unaided{took}"
+        yield _("Well done: {act}, unaided{took}").format(
+            act=lowered(words.act(talking.best.critical.act)), took=took
+        )
 
 
 def _first(of: Debrief, words: Wording) -> FirstDeparture | None:
@@ -121,9 +136,9 @@ def _first(of: Debrief, words: Wording) -> FirstDeparture | None:
     if doing is not None:
         line, why, sources = words.line(doing), words.why(doing), words.sources_of(doing)
     else:
-        line, why, sources = "The pathway has nothing of the kind here.", "", ()
+        line, why, sources = _("The pathway has nothing of the kind here."), "", ()
     return FirstDeparture(
-        at=clock(event.entry.at) if event else "at the end",
+        at=clock(event.entry.at) if event else _("at the end"),
         shown=of.shown.text if of.shown else "",
         done=words.departure(departure),
         line=line,
@@ -139,7 +154,7 @@ def _chain(of: Debrief, words: Wording) -> Iterator[str]:
 
 def _loop(loop: Loop, words: Wording) -> LoopRow:
     def when(at: int | None) -> str:
-        return "not" if at is None else clock(at)
+        return _("not") if at is None else clock(at)
 
     asked = loop.asked
     return LoopRow(
@@ -152,7 +167,9 @@ def _system(of: Debrief) -> Iterator[str]:
     for each in of.injected:
         yield f"{clock(each.at)} {titles.get(each.inject, each.inject)}"
     for words in of.not_understood:
-        yield f"{clock(words.at)} not understood by this program: “{words.typed}”"
+        yield _("{clock} not understood by this program: “{typed}”").format(
+            clock=clock(words.at), typed=words.typed
+        )
 
 
 def _take_away(of: Debrief, words: Wording) -> str:
@@ -165,7 +182,7 @@ def _take_away(of: Debrief, words: Wording) -> str:
     if talking.departure and talking.departure.doing:
         return words.line(talking.departure.doing)
     if gates_found.late:
-        return f"{words.act(gates_found.late[0].critical.act)}, sooner."
+        return _("{act}, sooner.").format(act=words.act(gates_found.late[0].critical.act))
     if talking.best and of.measured.gates.result is Result.MET:
-        return f"Keep it so: {lowered(words.act(talking.best.critical.act))}."
-    return "Try it once more with another seed."
+        return _("Keep it so: {act}.").format(act=lowered(words.act(talking.best.critical.act)))
+    return _("Try it once more with another seed.")

@@ -7,6 +7,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.debrief.content import (
     FOLLOW,
     MARKED,
@@ -19,6 +21,7 @@ from chamberwise.exports.debrief.content import (
 )
 from chamberwise.exports.flow.block import Block, Group, Panel, plain
 from chamberwise.exports.flow.two_columns import GAP, two_columns
+from chamberwise.exports.language.unreviewed import unreviewed_notice
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Page, Role, Run, Style, Weight
 from chamberwise.exports.printing.unfit import UnfitError
@@ -30,7 +33,7 @@ BODY = Style(9.4)
 REMARK = Style(9.2, ink=Ink.GREY, pitch=1.25)
 MOST_SAID = (1000, 24, 16, 10, 6, 3, 1)
 """So many doings of each role are tried, the most first."""
-RESULT = "Result"
+RESULT = N_("Result")
 MOST_TOLD = 6
 """So many reasons stand under a gate; the text form has them all."""
 
@@ -52,7 +55,7 @@ def _page(of: DebriefContent, ruler: Ruler, most: int) -> Page:
         Group(
             (Block(plain(title), HEAD, Role.HEADING), *blocks),
             after=GAP,
-            panel=Panel() if title == RESULT else None,
+            panel=Panel() if title == _(RESULT) else None,
         )
         for title, blocks in (*_first(of), *_then(of, most), *_last(of))
     ]
@@ -61,59 +64,65 @@ def _page(of: DebriefContent, ruler: Ruler, most: int) -> Page:
 
 def _first(of: DebriefContent) -> Iterator[Section]:
     result = Block(plain(of.result, Weight.BOLD), HEAD, before=0.8)
-    yield RESULT, [result, *(block for gate in of.gates for block in _gate(gate)), *_note()]
+    yield _(RESULT), [result, *(block for gate in of.gates for block in _gate(gate)), *_note()]
     if of.sure_and_wrong:
-        yield "Sure, and not so: first", _listed(of.sure_and_wrong)
+        yield _("Sure, and not so: first"), _listed(of.sure_and_wrong)
     if of.talking:
         yield (
-            "To talk about",
+            _("To talk about"),
             [_item(each, f"{number}.") for number, each in enumerate(of.talking, 1)],
         )
     if of.first_departure:
         yield of.first_title, list(_departure(of.first_departure))
     if of.chain:
-        yield "What came of it", _listed(of.chain)
+        yield _("What came of it"), _listed(of.chain)
 
 
 def _then(of: DebriefContent, most: int) -> Iterator[Section]:
     if of.departures:
-        yield "Further departures that matter", _some(of.departures, most)
+        yield _("Further departures that matter"), _some(of.departures, most)
     if of.lesser:
-        yield "Lesser departures", _some(of.lesser, most)
-    yield "Timeline, by role", [*(_row(each, most) for each in of.rows), *_silent(of)]
+        yield _("Lesser departures"), _some(of.lesser, most)
+    yield _("Timeline, by role"), [*(_row(each, most) for each in of.rows), *_silent(of)]
     if of.loops:
         told = [
-            f"{each.request}: asked {each.asked}, read back {each.read_back}, done {each.done}"
+            _("{request}: asked {asked}, read back {read_back}, done {done}").format(
+                request=each.request, asked=each.asked, read_back=each.read_back, done=each.done
+            )
             for each in of.loops
         ]
-        yield "Requests", _listed(told)
+        yield _("Requests"), _listed(told)
     if of.figures:
-        yield "Figures of this one run", _listed(f"{f.what}: {f.told}" for f in of.figures)
+        yield _("Figures of this one run"), _listed(f"{f.what}: {f.told}" for f in of.figures)
 
 
 def _last(of: DebriefContent) -> Iterator[Section]:
     yield (
-        "Two open questions",
+        _("Two open questions"),
         [_item(each, f"{number}.") for number, each in enumerate(of.questions, 1)],
     )
-    found = of.system or ("Found:",)
+    found = of.system or (_("Found:"),)
     yield (
-        "The system, not people",
+        _("The system, not people"),
         [block for each in found for block in (_item(each, "•", to_write=not of.system), _owner())],
     )
-    yield "One thing to take away", [Block(plain(of.take_away, Weight.MEDIUM), BODY, before=0.6)]
-    due = of.next_due or "see chamberwise progress"
-    yield "Next due", [Block(plain(due), BODY, before=0.6)]
+    yield _("One thing to take away"), [Block(plain(of.take_away, Weight.MEDIUM), BODY, before=0.6)]
+    due = of.next_due or _("see chamberwise progress")
+    yield _("Next due"), [Block(plain(due), BODY, before=0.6)]
 
 
 def _head(of: DebriefContent) -> Group:
     told = "  ·  ".join(f"{label}: {said}" for label, said in of.head)
-    title = Block(plain(f"Debrief: {of.title}"), TITLE, Role.TITLE)
+    title = Block(plain(_("Debrief: {title}").format(title=of.title)), TITLE, Role.TITLE)
     return Group((title, Block(plain(told), REMARK, Role.NOTE, before=0.6)), GAP)
 
 
 def _foot() -> Group:
-    runs = (Run(f"{STANDING} ", Weight.BOLD), Run(f"{FOLLOW} {MARKED}"))
+    runs = (
+        Run(f"{_(STANDING)} ", Weight.BOLD),
+        Run(f"{_(FOLLOW)} {_(MARKED)}"),
+        *((Run(f" {foreign}", Weight.BOLD),) if (foreign := unreviewed_notice()) else ()),
+    )
     return Group((Block(runs, REMARK, Role.FOOTER),), 0.0)
 
 
@@ -121,17 +130,22 @@ def _gate(gate: Gate) -> Iterator[Block]:
     runs = (Run(f"{gate.asks}: "), Run(gate.stands, Weight.BOLD))
     yield Block(runs, BODY, indent=5.0, before=0.8, lead=gate.letter)
     left = len(gate.because) - MOST_TOLD
-    more = (f"and {left} more",) if left > 0 else ()
+    more = (_("and {left} more").format(left=left),) if left > 0 else ()
     for each in (*gate.because[:MOST_TOLD], *more):
         yield Block(plain(each), BODY, indent=5.0, before=0.4)
 
 
 def _note() -> list[Block]:
-    return [Block(plain(PLACEHOLDER), REMARK, Role.NOTE, before=0.8)]
+    return [Block(plain(_(PLACEHOLDER)), REMARK, Role.NOTE, before=0.8)]
 
 
 def _departure(of: FirstDeparture) -> Iterator[Block]:
-    said = (("Shown", of.shown), ("Done", of.done), ("Pathway", of.line), ("Why", of.why))
+    said = (
+        (_("Shown"), of.shown),
+        (_("Done"), of.done),
+        (_("Pathway"), of.line),
+        (_("Why"), of.why),
+    )
     for label, text in said:
         if text:
             yield Block((Run(f"{label}: ", Weight.MEDIUM), Run(text)), BODY, before=0.6)
@@ -140,16 +154,16 @@ def _departure(of: FirstDeparture) -> Iterator[Block]:
 
 
 def _row(row: RoleRow, most: int) -> Block:
-    said = "; ".join(row.said[:most]) or "nothing written down"
+    said = "; ".join(row.said[:most]) or _("nothing written down")
     left = len(row.said) - most
-    more = f"; and {left} more" if left > 0 else ""
+    more = _("; and {left} more").format(left=left) if left > 0 else ""
     return Block((Run(f"{row.role}: ", Weight.MEDIUM), Run(said + more)), BODY, before=0.6)
 
 
 def _silent(of: DebriefContent) -> list[Block]:
     if not of.silences:
         return []
-    runs = (Run("Silent for over 8 s: ", Weight.MEDIUM), Run(", ".join(of.silences)))
+    runs = (Run(_("Silent for over 8 s: "), Weight.MEDIUM), Run(", ".join(of.silences)))
     return [Block(runs, BODY, before=0.6)]
 
 
@@ -159,7 +173,7 @@ def _listed(said: Iterator[str] | Sequence[str]) -> list[Block]:
 
 def _some(said: Sequence[str], most: int) -> list[Block]:
     left = len(said) - most
-    return _listed((*said[:most], *((f"and {left} more",) if left > 0 else ())))
+    return _listed((*said[:most], *((_("and {left} more").format(left=left),) if left > 0 else ())))
 
 
 def _item(text: str, lead: str, *, to_write: bool = False) -> Block:
@@ -167,4 +181,4 @@ def _item(text: str, lead: str, *, to_write: bool = False) -> Block:
 
 
 def _owner() -> Block:
-    return Block(plain("Owner, by when:"), REMARK, Role.NOTE, indent=4.0, to_write=True)
+    return Block(plain(_("Owner, by when:")), REMARK, Role.NOTE, indent=4.0, to_write=True)

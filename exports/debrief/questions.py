@@ -8,19 +8,21 @@ from __future__ import annotations
 from chamberwise.engine.drill.aligning.align import How
 from chamberwise.engine.drill.debriefing.debrief import Debrief
 from chamberwise.engine.drill.measures.times import Timed
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.debrief.wording import Wording, clock, lowered
 from chamberwise.exports.record.naming import sentence
 
-QUIET = "Which moment were you least sure of, and what would have made it plainer?"
-ASKING = "What was on your mind there?"
+QUIET = N_("Which moment were you least sure of, and what would have made it plainer?")
+ASKING = N_("What was on your mind there?")
 _WAYS = {
-    How.LEFT_OUT: "it was left out",
-    How.TOO_EARLY: "it came early",
-    How.TOO_LATE: "it came late",
-    How.AGAIN: "it was done once more",
-    How.BESIDES: "it was done here",
+    How.LEFT_OUT: N_("it was left out"),
+    How.TOO_EARLY: N_("it came early"),
+    How.TOO_LATE: N_("it came late"),
+    How.AGAIN: N_("it was done once more"),
+    How.BESIDES: N_("it was done here"),
 }
-KEEP = "What did you rely on that another team could take over?"
+KEEP = N_("What did you rely on that another team could take over?")
 
 
 def questions(of: Debrief, words: Wording) -> tuple[str, str]:
@@ -28,7 +30,7 @@ def questions(of: Debrief, words: Wording) -> tuple[str, str]:
     both = [_of_harm(of, words), _of_departure(of, words)]
     found = [each for each in (both if of.talking.harm_leads else both[::-1]) if each]
     found += [each for each in (_of_time(of, words), _of_silence(of)) if each]
-    first, second = [*found, QUIET, KEEP][:2]
+    first, second = [*found, _(QUIET), _(KEEP)][:2]
     return first, second
 
 
@@ -36,10 +38,14 @@ def _of_harm(of: Debrief, words: Wording) -> str:
     harm = of.talking.harm
     if harm is None:
         return ""
-    return (
-        f"At {clock(harm.event.entry.at)} I saw “{lowered(words.event(harm.event))}”"
-        f"{words.not_kept(harm.broken[0])}. It worried me: {lowered(harm.broken[0].rule.harm)} "
-        "What did you see just then, and what would have told you?"
+    return _(
+        "At {clock} I saw “{event}”{not_kept}. It worried me: {harm} What did you see just "
+        "then, and what would have told you?"
+    ).format(
+        clock=clock(harm.event.entry.at),
+        event=lowered(words.event(harm.event)),
+        not_kept=words.not_kept(harm.broken[0]),
+        harm=lowered(harm.broken[0].rule.harm),
     )
 
 
@@ -48,31 +54,32 @@ def _of_departure(of: Debrief, words: Wording) -> str:
     if departure is None:
         return ""
     when = departure.event or departure.then
-    at = f" at {clock(when.entry.at)}" if when else ""
+    at = _(" at {clock}").format(clock=clock(when.entry.at)) if when else ""
     why = words.why(departure.doing) if departure.doing else ""
-    because = f" The pathway has a reason for it: {lowered(why)}" if why else ""
+    because = _(" The pathway has a reason for it: {why}").format(why=lowered(why)) if why else ""
     what = sentence(lowered(words.departed(departure)))
-    return f"I noticed{at}, about “{what}”: {_WAYS[departure.how]}.{because} {ASKING}"
+    return _("I noticed{at}, about “{what}”: {how}.{because} {asking}").format(
+        at=at, what=what, how=_(_WAYS[departure.how]), because=because, asking=_(ASKING)
+    )
 
 
 def _of_time(of: Debrief, words: Wording) -> str:
     late = next(iter(of.measured.gates.late), None)
     if late is None or late.done is None:
         return ""
-    return (
-        f"“{words.act(late.critical.act)}” came at {clock(late.done.at)}, later than the local "
-        f"target of {_limit(late)}. What was in its way?"
-    )
+    return _(
+        "“{act}” came at {clock}, later than the local target of {limit}. What was in its way?"
+    ).format(act=words.act(late.critical.act), clock=clock(late.done.at), limit=_limit(late))
 
 
 def _of_silence(of: Debrief) -> str:
     if not of.silences:
         return ""
     longest = max(of.silences, key=lambda each: each.until - each.since)
-    return (
-        f"From {clock(longest.since)} to {clock(longest.until)} nobody spoke or did anything that "
-        "was written down. What was going on?"
-    )
+    return _(
+        "From {since} to {until} nobody spoke or did anything that was written down. What "
+        "was going on?"
+    ).format(since=clock(longest.since), until=clock(longest.until))
 
 
 def _limit(timed: Timed) -> str:

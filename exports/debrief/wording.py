@@ -20,13 +20,20 @@ from chamberwise.engine.drill.entries import (
 )
 from chamberwise.engine.drill.measures.harm import Broken, Harmful
 from chamberwise.engine.drill.run import Event
+from chamberwise.engine.language.texts import N_, ngettext
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import Line, PathwayId, Question
 from chamberwise.engine.model.words import FindingId, SourceId, ValueId
+from chamberwise.exports.language.joining import inside
 from chamberwise.exports.record.cited import cited
-from chamberwise.exports.record.naming import act_title, finding_title, sentence
+from chamberwise.exports.record.naming import act_title, finding_title, line_voice, sentence
 
-HELP = {Level.NUDGED: "after a nudge", Level.MENU: "from a menu", Level.TOLD: "once told"}
+HELP = {
+    Level.NUDGED: N_("after a nudge"),
+    Level.MENU: N_("from a menu"),
+    Level.TOLD: N_("once told"),
+}
 
 
 def clock(at: Milliseconds) -> str:
@@ -45,7 +52,7 @@ def lowered(text: str) -> str:
     >>> lowered("Withdraw the tip"), lowered("OVD first")
     ('withdraw the tip', 'OVD first')
     """
-    return text if text[1:2].isupper() else text[:1].lower() + text[1:]
+    return inside(text)
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,8 +74,10 @@ class Wording:
         """Return a look with what was seen, by its label."""
         known = self.library.words(self.pathway).findings.get(finding)
         value = known.value(saw or "") if known else None
-        shown = value.label if value else "it could not be told"
-        return f"Look: {lowered(self.finding(finding))} ({lowered(shown)})"
+        shown = value.label if value else _("it could not be told")
+        return _("Look: {finding} ({shown})").format(
+            finding=lowered(self.finding(finding)), shown=lowered(shown)
+        )
 
     def event(self, event: Event) -> str:
         """Return what an event was."""
@@ -85,17 +94,23 @@ class Wording:
             case Looked():
                 told = self.look(said.finding, said.saw)
             case Recognised():
-                told = f"Said aloud: “{said.typed}”" if said.typed else "Said what it is"
+                told = (
+                    _("Said aloud: “{typed}”").format(typed=said.typed)
+                    if said.typed
+                    else _("Said what it is")
+                )
             case Wondered():
-                told = f"Asked, not said: “{said.typed}”"
+                told = _("Asked, not said: “{typed}”").format(typed=said.typed)
             case Asked():
-                told = f"Asked {self.duty(said.of)}: {said.request}"
+                told = _("Asked {duty}: {request}").format(
+                    duty=self.duty(said.of), request=said.request
+                )
             case ReadBack():
-                told = f"Read back: {said.request}"
+                told = _("Read back: {request}").format(request=said.request)
             case _:
-                told = f"Reported done: {said.request}"
+                told = _("Reported done: {request}").format(request=said.request)
         help_given = HELP.get(getattr(said, "level", Level.RECALLED))
-        return f"{told} ({help_given})" if help_given else told
+        return f"{told} ({_(help_given)})" if help_given else told
 
     def duty(self, who: str) -> str:
         """Return the title of a duty."""
@@ -106,17 +121,17 @@ class Wording:
         """Return what the pathway has somebody do."""
         if doing.act is not None:
             return self.act(doing.act)
-        return f"look: {lowered(self.finding(doing.looks_at or ''))}"
+        return _("look: {finding}").format(finding=lowered(self.finding(doing.looks_at or "")))
 
     def line(self, doing: Doing) -> str:
         """Return the pathway's own line of a doing, with whose it is."""
         step = self.library.step(doing.place)
         if isinstance(step, Question):
-            return f"Reader asks: {step.question}"
+            return _("Reader asks: {question}").format(question=step.question)
         line = self._line(doing)
         if line is None:
             return self.doing(doing)
-        return f"{self.duty(line.who)} {'says' if line.said_aloud else 'does'}: {line.text}"
+        return f"{self.duty(line.who)} {line_voice(line)}: {line.text}"
 
     def _line(self, doing: Doing) -> Line | None:
         step = self.library.step(doing.place)
@@ -152,37 +167,60 @@ class Wording:
     def how(self, departure: Departure) -> str:
         """Return in which way it departed, and where it belongs."""
         then, after = departure.then, departure.after
-        before = f", before “{lowered(self.event(then))}”" if then else ""
-        behind = f"it belongs after “{lowered(self.event(after))}”" if after else "it belongs later"
+        before = _(", before “{event}”").format(event=lowered(self.event(then))) if then else ""
+        behind = (
+            _("it belongs after “{event}”").format(event=lowered(self.event(after)))
+            if after
+            else _("it belongs later")
+        )
         if departure.ahead:
-            behind = f"the pathway first has “{lowered(self.doing(departure.ahead))}”"
+            behind = _("the pathway first has “{doing}”").format(
+                doing=lowered(self.doing(departure.ahead))
+            )
         match departure.how:
             case How.LEFT_OUT:
-                return f"left out{before}"
+                return _("left out{before}").format(before=before)
             case How.TOO_EARLY:
-                return f"too early; {behind}"
+                return _("too early; {behind}").format(behind=behind)
             case How.TOO_LATE:
-                return f"too late; it belongs earlier{before}"
+                return _("too late; it belongs earlier{before}").format(before=before)
             case How.AGAIN:
-                return "done once more than the pathway has it"
+                return _("done once more than the pathway has it")
             case How.BESIDES:
-                return "not in the pathway here"
+                return _("not in the pathway here")
 
     def harm(self, harmful: Harmful) -> str:
         """Return a harmful act with its time, the worst it may lead to, and the right way."""
         first, *others = harmful.broken
         more = () if first.is_never_right else others
-        luck = "; it was safe by luck, nobody had looked" if harmful.was_lucky else ""
-        also = f" {len(more)} more rule{'s' * (len(more) > 1)} broken with it." if more else ""
+        luck = _("; it was safe by luck, nobody had looked") if harmful.was_lucky else ""
+        also = (
+            ngettext(
+                " {number} more rule broken with it.",
+                " {number} more rules broken with it.",
+                len(more),
+            ).format(number=len(more))
+            if more
+            else ""
+        )
         rule = first.rule
-        return (
-            f"{clock(harmful.event.entry.at)} {self.event(harmful.event)}{self.not_kept(first)}"
-            f"{luck}. {rule.harm} Instead: {rule.instead}{also}"
+        return _("{clock} {event}{not_kept}{luck}. {harm} Instead: {instead}{also}").format(
+            clock=clock(harmful.event.entry.at),
+            event=self.event(harmful.event),
+            not_kept=self.not_kept(first),
+            luck=luck,
+            harm=rule.harm,
+            instead=rule.instead,
+            also=also,
         )
 
     def not_kept(self, broken: Broken) -> str:
         """Return which rule was not kept; nothing where the act itself says it."""
-        return "" if broken.is_never_right else f", and not kept: “{sentence(broken.rule.title)}”"
+        return (
+            ""
+            if broken.is_never_right
+            else _(", and not kept: “{title}”").format(title=sentence(broken.rule.title))
+        )
 
     def broken(self, harmful: Harmful) -> Iterator[str]:
         """Yield every rule that was broken with its sources."""

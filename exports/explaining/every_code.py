@@ -9,9 +9,11 @@ from chamberwise.engine.brief import codes as of_lists
 from chamberwise.engine.checks.declared import declared
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.drill.checking import check as of_drills
+from chamberwise.engine.language.texts import N_
 from chamberwise.engine.local import codes as of_sheets
 
-CHECK, SHEET, DRILL, LIST = "check", "check, local sheet", "check, drill files", "brief"
+CHECK, SHEET = N_("check"), N_("check, local sheet")
+DRILL, LIST = N_("check, drill files"), N_("brief")
 
 
 def every_code() -> Iterator[tuple[str, Code]]:

@@ -12,23 +12,32 @@ from importlib.resources import files
 
 from chamberwise.engine.checks.wording import RULES as WORDING
 from chamberwise.engine.checks.wording.rule import WordingRule
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.speaking import spoken
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.rule import Limit, Mark, Rule
 from chamberwise.exports.audit.rules.registry import RULES as AUDIT
 from chamberwise.exports.explaining.content import Explained
 from chamberwise.exports.explaining.every_code import every_code
+from chamberwise.exports.language.values import told
 
-WORDS, PRINT = "check, wording", "print, audit"
+WORDS, PRINT = N_("check, wording"), N_("print, audit")
 _MARKS = {
-    Mark.VERIFIED: "read",
-    Mark.MEMORY: "from memory",
-    Mark.COMMON_PRACTICE: "common practice",
-    Mark.COMPUTED: "computed",
+    Mark.VERIFIED: N_("read"),
+    Mark.MEMORY: N_("from memory"),
+    Mark.COMMON_PRACTICE: N_("common practice"),
+    Mark.COMPUTED: N_("computed"),
 }
 
 
-@cache
 def explanations() -> dict[str, Explained]:
     """Return every explanation by its code: checks, wording rules, audit rules."""
+    return _explanations(spoken().code)
+
+
+@cache
+def _explanations(_language: str) -> dict[str, Explained]:
     return {each.code: each for each in (*_checks(), *map(_wording, WORDING), *map(_audit, AUDIT))}
 
 
@@ -40,20 +49,22 @@ def _checks() -> Iterator[Explained]:
         if code.slug not in worded:
             example = examples[code.slug]
             wrong, right = example["wrong"], example["right"]
-            severity = str(code.severity)
-            yield Explained(code.slug, reporter, severity, code.title, code.why, wrong, right)
+            severity = told(code.severity)
+            yield Explained(
+                code.slug, _(reporter), severity, _(code.title), _(code.why), wrong, right
+            )
 
 
 def _wording(rule: WordingRule) -> Explained:
     return Explained(
         rule.slug,
-        WORDS,
-        str(rule.severity),
-        rule.title,
-        rule.why,
+        _(WORDS),
+        told(rule.severity),
+        _(rule.title),
+        _(rule.why),
         rule.wrong,
         rule.right,
-        rule.source,
+        _(rule.source),
     )
 
 
@@ -62,13 +73,13 @@ def _audit(rule: Rule) -> Explained:
     wrong, right = _either_side(limit)
     return Explained(
         rule.id,
-        PRINT,
-        str(limit.severity),
-        rule.title,
-        f"The limit is {limit}.",
-        f"{wrong:g} {limit.unit}",
-        f"{right:g} {limit.unit}",
-        f"{rule.source} ({_MARKS.get(rule.mark, str(rule.mark))})",
+        _(PRINT),
+        told(limit.severity),
+        _(rule.title),
+        _("The limit is {limit}.").format(limit=limit),
+        decimal(f"{wrong:g}") + f" {_(limit.unit)}",
+        decimal(f"{right:g}") + f" {_(limit.unit)}",
+        f"{_(rule.source)} ({_(_MARKS.get(rule.mark, str(rule.mark)))})",
     )
 
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from math import floor
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.legibility.angle import read_from
 from chamberwise.exports.paper.sheet import Item, Role, Text, Tier
 
@@ -29,4 +31,4 @@ def far(items: Iterable[Item]) -> str:
 def far_of(size: float) -> str:
     """Return from how far type of a size in points is read."""
     metres = floor(read_from(size) * 100 + HAIR) / 100
-    return f"Read from up to {metres:.2f}\u00a0m."
+    return _("Read from up to {metres}\u00a0m.").format(metres=decimal(f"{metres:.2f}"))

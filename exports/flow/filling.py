@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.flow.block import Area, Laid
-from chamberwise.exports.flow.laying import WAYS_OUT, moved
+from chamberwise.exports.flow.laying import moved, ways_out
 from chamberwise.exports.paper.sheet import Item
 from chamberwise.exports.printing.unfit import UnfitError
 
@@ -27,7 +28,7 @@ def fill(
         waiting = waiting[taken:]
         if not waiting:
             return found
-    raise UnfitError("The words do not fit on this paper at a readable size.", WAYS_OUT)
+    raise UnfitError(_("The words do not fit on this paper at a readable size."), ways_out())
 
 
 def fits(laid: Sequence[Laid], height: float) -> bool:

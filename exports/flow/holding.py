@@ -7,10 +7,11 @@ import re
 HOLD = "\u00a0"
 _UNIT = (
     r"(?:%|mg|g|kg|mL|L|micrograms?|nanograms?|units?|mmol|mmHg|cmH2O|mm|cm|m|s|min|h|D|Hz|kHz|"
-    r"seconds?|minutes?|hours?|days?|weeks?|times?|°C|°)"
+    r"seconds?|minutes?|hours?|days?|weeks?|times?|°C|°|"
+    r"Sekunden?|Minuten?|Stunden?|Tagen?|Tage|Wochen?|Mikrogramm|Nanogramm|Einheit(?:en)?|mal)"
 )
 _NUMBER = re.compile(rf"(?<!\w)(\d[\d.,–-]*) (?={_UNIT}(?![\w]))")
-_PER = re.compile(rf"(?<!\w)({_UNIT}) (per) (?=\w)")
+_PER = re.compile(rf"(?<!\w)({_UNIT}) (per|pro) (?=\w)")
 
 
 def held(text: str) -> str:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.flow.block import Block, Group, Laid, Panel
 from chamberwise.exports.flow.holding import held
 from chamberwise.exports.legibility.line import widest
@@ -22,10 +24,15 @@ from chamberwise.exports.paper.sheet import (
 from chamberwise.exports.printing.unfit import UnfitError
 from chamberwise.exports.typesetting.measuring import Ruler, Setting
 
-WAYS_OUT = ("Print on larger paper.", "Shorten the words.", "Print the full pathway.")
+_WAYS_OUT = (N_("Print on larger paper."), N_("Shorten the words."), N_("Print the full pathway."))
 LEAST_LINE = 18.0
 """Millimetres that are left to write on."""
 WRITE_HEIGHT = 7.0
+
+
+def ways_out() -> tuple[str, ...]:
+    """Return what helps where words do not fit."""
+    return tuple(map(_, _WAYS_OUT))
 
 
 def lay(ruler: Ruler, groups: Sequence[Group], width: float, most: float) -> list[Laid]:
@@ -108,7 +115,9 @@ def _laid(ruler: Ruler, group: Group, width: float, most: float) -> Iterable[Lai
     for block in group.blocks:
         own = _height(ruler, block, inner)
         if own + 2 * padding > most:
-            raise UnfitError(f"“{_text(block)}” is higher than its column.", WAYS_OUT)
+            raise UnfitError(
+                _("“{text}” is higher than its column.").format(text=_text(block)), ways_out()
+            )
         if part and high + block.before + own > most:
             yield _placed(ruler, Group(tuple(part), group.after, panel=group.panel), width)
             part, high = [], 2 * padding
@@ -120,7 +129,9 @@ def _laid(ruler: Ruler, group: Group, width: float, most: float) -> Iterable[Lai
 def _height(ruler: Ruler, block: Block, width: float) -> float:
     room = ruler(_fitting(ruler, block, width))
     if room.longest > width - block.indent + 0.01:
-        raise UnfitError(f"A word of “{_text(block)}” is wider than its column.", WAYS_OUT)
+        raise UnfitError(
+            _("A word of “{text}” is wider than its column.").format(text=_text(block)), ways_out()
+        )
     return room.height + (WRITE_HEIGHT if _writes_below(ruler, block, width) else 0.0)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.full.cautions import caution
 from chamberwise.exports.full.content import Caution, Kind, Step
 from chamberwise.exports.full.exits import RAIL, down_row, exit_row, is_labelled, split_ways
@@ -80,7 +81,7 @@ class Blocks:
 
     def _continued(self, step: Step) -> Piece:
         width = self._inside(step, False) - self._hang(step, False)
-        text = self.setter.text("(continued)", self.setter.note, width, Role.NOTE)
+        text = self.setter.text(_("(continued)"), self.setter.note, width, Role.NOTE)
         return self._beside_number(step, text, False)
 
     def _pieces(self, step: Step, is_down: bool, told: Told) -> list[Piece]:
@@ -176,7 +177,7 @@ class Blocks:
         outline = box(OUTLINES[step.kind], self.width, height, mm(0.35), step.of)
         left = self._left(step, False)
         tag = Shape(Outline.PANEL, left, mm(PAD), self._hang(step, False), mm(NUMBER))
-        _, text = setter.centred(str(step.number), setter.head, tag, Role.NUMBER, step.of)
+        _first, text = setter.centred(str(step.number), setter.head, tag, Role.NUMBER, step.of)
         return (outline, text)
 
 

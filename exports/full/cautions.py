@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.full.content import Caution
 from chamberwise.exports.full.piece import Piece, Setter
 from chamberwise.exports.full.words import marks
+from chamberwise.exports.language.values import told as told_value
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Item, Outline, Role, Run, Shape, Weight
 
@@ -27,20 +29,21 @@ def signal_word(signal: str) -> str:
     >>> signal_word("notice")
     'NOTICE'
     """
-    return signal.upper() if signal == "notice" else f"{SIGN} {signal.upper()}"
+    word = told_value(signal).upper()
+    return word if signal == "notice" else f"{SIGN} {word}"
 
 
 def caution_runs(told: Caution, elsewhere: int = 0) -> tuple[Run, ...]:
     """Return harm and instead; where `elsewhere` has told the harm, only what to do instead."""
-    instead = (Run("Instead: ", Weight.BOLD), Run(told.instead, Weight.MEDIUM))
+    instead = (Run(_("Instead: "), Weight.BOLD), Run(told.instead, Weight.MEDIUM))
     if elsewhere:
-        return (*instead, Run(f" Harm: see step\u00a0{elsewhere}."))
+        return (*instead, Run(_(" Harm: see step\u00a0{elsewhere}.").format(elsewhere=elsewhere)))
     return (Run(f"{told.harm}\n"), *instead, Run(marks(told.sources)))
 
 
 def caution(setter: Setter, told: Caution, width: float, elsewhere: int = 0) -> Piece:
     """Return a caution in a width; `elsewhere` is a step on the same page that tells it in full."""
-    border, ground, _, thickness = LOOK[told.signal]
+    border, ground, _letters, thickness = LOOK[told.signal]
     weight, pad, badge = setter.mm(thickness), setter.mm(PAD), setter.mm(BADGE)
     runs = caution_runs(told, elsewhere)
     words = setter.text(runs, setter.body, width - badge - 2 * pad, Role.CAUTION)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.full.content import ON, Kind, Step, Way
 from chamberwise.exports.full.piece import Piece, Setter, moved
 from chamberwise.exports.paper.sheet import (
@@ -54,7 +55,9 @@ def exit_row(setter: Setter, step: Step, way: Way, width: float, pages: Mapping[
 
 def page_word(setter: Setter, page: int, of: str) -> Piece:
     """Return on which page to go on."""
-    return setter.text(f"p.\u00a0{page}", setter.note, setter.mm(PAGE), Role.NOTE, of)
+    return setter.text(
+        _("p.\u00a0{page}").format(page=page), setter.note, setter.mm(PAGE), Role.NOTE, of
+    )
 
 
 def _label(setter: Setter, way: Way, width: float, of: str) -> Piece:
@@ -80,7 +83,9 @@ def down_row(setter: Setter, step: Step, way: Way, width: float, place: int) -> 
         has_head=False,
         of=of if place else "",
     )
-    to = setter.text((Run(f"to\u00a0{way.to}"),), setter.body, setter.mm(TO - 1), Role.NUMBER, of)
+    to = setter.text(
+        (Run(_("to\u00a0{to}").format(to=way.to)),), setter.body, setter.mm(TO - 1), Role.NUMBER, of
+    )
     items = (
         *label.items,
         tick,

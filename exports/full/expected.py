@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.full.cautions import caution_runs, signal_word
 from chamberwise.exports.full.content import ON, Caution, FullPathway, Step, Way
 from chamberwise.exports.full.exits import goes_next
@@ -21,6 +22,7 @@ from chamberwise.exports.full.words import (
     open_choice_runs,
     source_text,
 )
+from chamberwise.exports.language.values import told as told_value
 from chamberwise.exports.paper.sheet import Run
 
 BETWEEN = r"\|?"
@@ -68,16 +70,22 @@ def expected(content: FullPathway) -> Iterator[Stretch]:
         before = step.phase
     if content.open_choices:
         rows = [
-            _wanted(f"choice {each.number}", f"{each.number} {_plain(open_choice_runs(each, at))}")
+            _wanted(
+                _("choice {number}").format(number=each.number),
+                f"{each.number} {_plain(open_choice_runs(each, at))}",
+            )
             for each, at in content.open_choices
         ]
-        yield Stretch("the choices", _wanted("the heading", CHOICES), tuple(rows))
+        yield Stretch(_("the choices"), _wanted(_("the heading"), _(CHOICES)), tuple(rows))
     if content.sources:
         holds = [
-            _wanted(f"source {each.number}", f"{each.number} {source_text(each)}")
+            _wanted(
+                _("source {number}").format(number=each.number),
+                f"{each.number} {source_text(each)}",
+            )
             for each in content.sources
         ]
-        yield Stretch("the sources", _wanted("the heading", SOURCES), tuple(holds))
+        yield Stretch(_("the sources"), _wanted(_("the heading"), _(SOURCES)), tuple(holds))
 
 
 def _wanted(what: str, *texts: str, to: int = 0, is_optional: bool = False) -> Wanted:
@@ -87,26 +95,32 @@ def _wanted(what: str, *texts: str, to: int = 0, is_optional: bool = False) -> W
 
 def _front(content: FullPathway) -> Stretch:
     holds = [
-        _wanted("the summary", content.summary),
-        _wanted("how to read", HOW),
-        *(_wanted("the key", words) for _, words in KEY),
+        _wanted(_("the summary"), content.summary),
+        _wanted(_("how to read"), _(HOW)),
+        *(_wanted(_("the key"), _(words)) for _outline, words in KEY),
         _map(content),
     ]
     if content.dangers:
-        holds.append(_wanted("the heading of the safety notes", SAFETY))
+        holds.append(_wanted(_("the heading of the safety notes"), _(SAFETY)))
     for danger in content.dangers:
-        holds.append(_wanted(f"the danger “{danger.harm}”", _plain(danger_runs(danger))))
+        holds.append(
+            _wanted(_("the danger “{harm}”").format(harm=danger.harm), _plain(danger_runs(danger)))
+        )
     signal = re.compile(re.escape(squashed(signal_word("danger"))))
-    begins = _wanted("the title", content.title)
-    return Stretch("the first page", begins, tuple(holds), furniture=(signal,))
+    begins = _wanted(_("the title"), content.title)
+    return Stretch(_("the first page"), begins, tuple(holds), furniture=(signal,))
 
 
 def _map(content: FullPathway) -> Wanted:
     """The map or none. Readers put small texts of one height in an order of their own."""
     words = {word for step in content.steps for word in squashed_words(step.phase)}
     told = "|".join(re.escape(each) for each in sorted(words, key=len, reverse=True))
-    drawn = rf"{TITLE}(?:{told}|{BEGIN}|to|[\d,:|])+{re.escape(squashed(LEGEND))}"
-    return Wanted("the map", re.compile(drawn), is_optional=True)
+    span = re.escape(squashed(_("{first} to {last}").format(first="", last="")))
+    drawn = (
+        rf"{re.escape(squashed(_(TITLE)))}(?:{told}|{re.escape(squashed(_(BEGIN)))}|{span}|[\d,:|])+"
+        rf"{re.escape(squashed(_(LEGEND)))}"
+    )
+    return Wanted(_("the map"), re.compile(drawn), is_optional=True)
 
 
 def squashed_words(text: str) -> list[str]:
@@ -124,8 +138,8 @@ def _plain(runs: Iterable[Run]) -> str:
 
 def _step(content: FullPathway, step: Step, *, is_new: bool) -> Stretch:
     phase = step.phase if is_new else ""
-    start = BEGIN if step.number == content.start else ""
-    begins = _wanted("its number and words", phase, start, str(step.number), step.heading)
+    start = _(BEGIN) if step.number == content.start else ""
+    begins = _wanted(_("its number and words"), phase, start, str(step.number), step.heading)
     runs = (*before_runs(step), *(line_runs(each) for each in step.lines), *after_runs(step))
     texts = ["".join(run.text for run in each) for each in runs]
     holds = [
@@ -133,8 +147,14 @@ def _step(content: FullPathway, step: Step, *, is_new: bool) -> Stretch:
         *(_caution(content, step, each) for each in step.cautions),
         *(_way(step, each) for each in step.ways),
     ]
-    continued = re.compile(rf"{BETWEEN}{step.number}\(continued\)")
-    return Stretch(f"step {step.number}", begins, tuple(holds), step.number, (continued,))
+    continued = re.compile(rf"{BETWEEN}{step.number}{re.escape(squashed(_('(continued)')))}")
+    return Stretch(
+        _("step {number}").format(number=step.number),
+        begins,
+        tuple(holds),
+        step.number,
+        (continued,),
+    )
 
 
 def _caution(content: FullPathway, step: Step, caution: Caution) -> Wanted:
@@ -148,18 +168,26 @@ def _caution(content: FullPathway, step: Step, caution: Caution) -> Wanted:
     word = re.escape(squashed(signal_word(caution.signal)))
     told = "|".join(re.escape(each) for each in forms)
     return Wanted(
-        f"the {caution.signal} “{caution.harm}”", re.compile(rf"{BETWEEN}{word}(?:{told})")
+        _("the {signal} “{harm}”").format(signal=told_value(caution.signal), harm=caution.harm),
+        re.compile(rf"{BETWEEN}{word}(?:{told})"),
     )
 
 
 def _way(step: Step, way: Way) -> Wanted:
     """Label and sign, then the number in the connector, or the number the arrow comes down to."""
     label = re.escape(squashed(way.label)) + BETWEEN + re.escape(squashed(way.sign))
-    row = rf"{label}{BETWEEN}{way.to}(?!\d)(?:p\.(?P<page>\d+))?"
-    down = rf"{label}to{way.to}(?!\d)" if goes_next(step, way) else ""
+    before_page = re.escape(squashed(_("p.\u00a0{page}").format(page="")))
+    onward = re.escape(squashed(_("to\u00a0{to}").format(to=way.to)))
+    row = rf"{label}{BETWEEN}{way.to}(?!\d)(?:{before_page}(?P<page>\d+))?"
+    down = rf"{label}{onward}(?!\d)" if goes_next(step, way) else ""
     pattern = f"{BETWEEN}(?:{down}|{row})" if down else BETWEEN + row
     is_silent = way.id == ON and goes_next(step, way)
-    return Wanted(f"the way “{way.label}” to {way.to}", re.compile(pattern), is_silent, way.to)
+    return Wanted(
+        _("the way “{label}” to {to}").format(label=way.label, to=way.to),
+        re.compile(pattern),
+        is_silent,
+        way.to,
+    )
 
 
 def stretches_in_order(content: FullPathway) -> tuple[tuple[Stretch, Stretch | None], ...]:

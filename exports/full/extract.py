@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model import step as model
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
@@ -95,7 +96,7 @@ class _Teller:
         for name, number in self.met.items():
             source = self.words.sources[name]
             told = ". ".join(part.rstrip(".") for part in (source.cite, source.note) if part)
-            yield Source(number, joined(told), MARK_WORDS[source.mark], source.where)
+            yield Source(number, joined(told), _(MARK_WORDS[source.mark]), source.where)
 
     def _cite(self, names: Iterable[SourceId]) -> tuple[int, ...]:
         known = [name for name in dict.fromkeys(names) if name in self.words.sources]
@@ -157,7 +158,7 @@ class _Teller:
     def _because(self, choice: str) -> str:
         local = self.library.local_to(self.pathway.id)
         reason = local.reasons.get(choice, "") if local else ""
-        return f". Because: {reason}" if reason else ""
+        return _(". Because: {reason}").format(reason=reason) if reason else ""
 
     def _target(self, action: model.Action) -> str:
         local = self.library.local_to(self.pathway.id)
@@ -194,7 +195,7 @@ def _lines(step: model.Step) -> tuple[model.Line, ...]:
 def _said(step: model.Step) -> tuple[Line, ...]:
     """What is said at a handover."""
     says = step.says if isinstance(step, model.Handover) else ""
-    return (Line(READER, joined(says), is_said=True),) if says else ()
+    return (Line(_(READER), joined(says), is_said=True),) if says else ()
 
 
 def _duration(seconds: int | None) -> str:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import (
     Action,
@@ -18,6 +20,7 @@ from chamberwise.engine.model.step import (
 from chamberwise.engine.model.words import Finding, Words
 from chamberwise.exports.full.content import ON, Way
 from chamberwise.exports.full.quantities import joined
+from chamberwise.exports.language.joining import either
 from chamberwise.exports.record.naming import (
     answer_label,
     finding_title,
@@ -32,9 +35,9 @@ def heading(library: Library, pathway: PathwayId, step: Step) -> str:
         case Question():
             return step.question
         case Branch():
-            return step.short or "Go on by what is known"
+            return step.short or _("Go on by what is known")
         case Handover():
-            return f"Over to: {pathway_title(library, step.to)}"
+            return _("Over to: {title}").format(title=pathway_title(library, step.to))
         case Outcome():
             return step.title
         case Action():
@@ -46,13 +49,13 @@ def note(library: Library, pathway: PathwayId, step: Step) -> str:
     if not isinstance(step, Handover):
         return ""
     if not step.on_return:
-        return "The walk goes over for good and ends in that chart."
+        return _("The walk goes over for good and ends in that chart.")
     other = library.pathways.get(step.to)
     ends = (
         {each.id for each in other.steps.values() if isinstance(each, Outcome)} if other else set()
     )
-    if ends - {outcome for outcome, _ in step.on_return}:
-        return "Every other end of that chart ends the walk there."
+    if ends - {outcome for outcome, _rest in step.on_return}:
+        return _("Every other end of that chart ends the walk there.")
     return ""
 
 
@@ -63,8 +66,16 @@ def ways(
     words = library.words(pathway)
     found = list(_own(library, words, step))
     if step.bound:
-        times = "once" if step.bound.at_most == 1 else f"{step.bound.at_most}\u00a0times"
-        found.append(("after that", f"At most {times}, then", step.bound.after_that, ""))
+        number = step.bound.at_most
+        told = ngettext("At most once, then", "At most {number}\u00a0times, then", number)
+        found.append(
+            (
+                "after that",
+                told.format(number=number),
+                step.bound.after_that,
+                "",
+            )
+        )
     return tuple(
         Way(name, joined(label), numbers[to], joined(sign)) for name, label, to, sign in found
     )
@@ -78,30 +89,35 @@ def _own(library: Library, words: Words, step: Step) -> Iterator[tuple[str, str,
                 label = answer_label(finding, answer) if finding else answer.label or answer.id
                 yield answer.id, label, answer.go_to, _sign(finding, answer.means)
         case Action():
-            yield ON, "Go on", step.go_to, ""
+            yield ON, _("Go on"), step.go_to, ""
         case Branch():
             yield from _of_branch(words, step)
         case Handover():
             for outcome, back in step.on_return:
-                yield outcome, f"Back with: {_end(library, step.to, outcome)}", back, ""
+                yield (
+                    outcome,
+                    _("Back with: {end}").format(end=_end(library, step.to, outcome)),
+                    back,
+                    "",
+                )
 
 
 def _of_branch(words: Words, step: Branch) -> Iterator[tuple[str, str, str, str]]:
     for place, row in enumerate(step.rows):
         yield f"row {place + 1}", _when(words, row), row.go_to, ""
     if step.otherwise is not None:
-        yield "otherwise", "Otherwise", step.otherwise, ""
+        yield "otherwise", _("Otherwise"), step.otherwise, ""
     if step.not_known is not None:
-        yield "not known", "Not known", step.not_known, ""
+        yield "not known", _("Not known"), step.not_known, ""
 
 
 def _when(words: Words, row: Row) -> str:
     terms = []
     for name, values in row.when.terms:
         finding = words.findings.get(name)
-        labels = value_labels(finding, values) if finding else " or ".join(values)
+        labels = value_labels(finding, values) if finding else either(values)
         terms.append(f"{finding_title(words, name)}: {labels}")
-    return "; and ".join(terms)
+    return _("; and ").join(terms)
 
 
 def _sign(finding: Finding | None, means: tuple[str, ...]) -> str:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from functools import partial
 from typing import NamedTuple, TypeAlias
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Body
 from chamberwise.exports.full.block import NOTHING, Block, Blocks, Told
 from chamberwise.exports.full.content import Caution, FullPathway, Step
@@ -97,7 +98,7 @@ class Flow:
         if self.y > self.top:
             self.y += self._mm(GAP)
         for place, piece in enumerate(pieces):
-            self.check("The lists", piece)
+            self.check(_("The lists"), piece)
             follows = pieces[1].height + gap if place == 0 and len(pieces) > 1 else 0.0
             self._make_room(partial(float, piece.height + follows))
             self._put(piece, self.y)
@@ -135,7 +136,7 @@ class Flow:
         self._count(step)
         is_down = self._goes_down(content, place, y + down.height)
         block = self.blocks.block(step, is_down=is_down, told=told)
-        self.check(f"Step {step.number}", block.piece)
+        self.check(_("Step {number}").format(number=step.number), block.piece)
         self.pages[step.number] = self.page
 
         def drawn(pages: Pages) -> tuple[Item, ...]:
@@ -203,7 +204,7 @@ class Flow:
     def _long(self, step: Step) -> None:
         self.pages[step.number] = self.page
         for number, chunk in enumerate(self._chunks(step, NOTHING)):
-            self.check(f"Step {step.number}", chunk.piece)
+            self.check(_("Step {number}").format(number=step.number), chunk.piece)
             if self.y + chunk.height > self.body.bottom:
                 self._next_column()
             self.puts.append(Put(self.page, self._chunk(step, number, self.x, self.y)))
@@ -233,11 +234,11 @@ class Flow:
         setter = self.blocks.setter
         pill = Shape(Outline.TERMINATOR, 0.0, 0.0, setter.mm(START), setter.mm(6.4), of="start")
         style = setter.style(10, Weight.BOLD)
-        return Piece(pill.height, setter.centred("Start", style, pill, Role.NUMBER, "start"))
+        return Piece(pill.height, setter.centred(_("Start"), style, pill, Role.NUMBER, "start"))
 
     def _lead(self, leading: Sequence[Piece], step: Step) -> None:
         for piece in leading:
-            self.check(f"Step {step.number}", piece)
+            self.check(_("Step {number}").format(number=step.number), piece)
             self._put(piece, self.y)
             is_start = any(getattr(each, "of", "") == "start" for each in piece.items)
             if is_start and self.trunk is None:
@@ -274,8 +275,10 @@ class Flow:
         if piece.over > 0.01:
             word = max(piece.word.split(), key=len)
             raise UnfitError(
-                f"{where}: the word “{word}” is wider than its column.",
-                ("Larger paper.", "Shorter words.", "A shorter reading distance."),
+                _("{where}: the word “{word}” is wider than its column.").format(
+                    where=where, word=word
+                ),
+                (_("Larger paper."), _("Shorter words."), _("A shorter reading distance.")),
             )
 
     def _mm(self, length: float) -> float:

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import NamedTuple
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.full.content import FullPathway, Kind, Step
 
 ALL_ALONE = 60
@@ -23,7 +24,9 @@ class Symbol(NamedTuple):
     def name(self) -> str:
         """Its number or numbers."""
         first, last = self.steps[0].number, self.steps[-1].number
-        return str(first) if first == last else f"{first} to {last}"
+        return (
+            str(first) if first == last else _("{first} to {last}").format(first=first, last=last)
+        )
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,22 +5,25 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.full.content import FullPathway
 from chamberwise.exports.full.piece import Piece, Setter, moved, stacked
 from chamberwise.exports.full.words import CHOICES, open_choice_runs, source_text
 from chamberwise.exports.paper.sheet import Item, Outline, Role, Run, Shape, Style, Tier, Weight
 
 KEY = (
-    (Outline.DECISION, "Question or branch"),
-    (Outline.PROCESS, "Action"),
-    (Outline.PREDEFINED_PROCESS, "Handover to another chart"),
-    (Outline.TERMINATOR, "Start or end"),
-    (Outline.CONNECTOR, "Go to that step"),
+    (Outline.DECISION, N_("Question or branch")),
+    (Outline.PROCESS, N_("Action")),
+    (Outline.PREDEFINED_PROCESS, N_("Handover to another chart")),
+    (Outline.TERMINATOR, N_("Start or end")),
+    (Outline.CONNECTOR, N_("Go to that step")),
 )
-SOURCES = "Sources"
-HOW = (
-    "Begin at Start. Read each step aloud and do it. Follow the arrow down, or go to the step "
-    "whose number stands in the circle; p. tells its page. Unknown is an answer of its own."
+SOURCES = N_("Sources")
+HOW = N_(
+    "Begin at Start. Read each step aloud and do it. Follow the arrow down, or go to the "
+    "step whose number stands in the circle; p. tells its page. Unknown is an answer of "
+    "its own."
 )
 ADDRESS = 38
 """Letters of small type that surely fit a column."""
@@ -33,7 +36,7 @@ def head(setter: Setter, content: FullPathway, width: float) -> Piece:
     measure = min(width, setter.mm(120.0))
     title = setter.text(content.title, setter.style(22, Weight.BOLD), width, Role.TITLE, content.id)
     summary = setter.text(content.summary, setter.style(11), measure, Role.LINE)
-    how = setter.text(HOW, setter.body, measure, Role.LINE)
+    how = setter.text(_(HOW), setter.body, measure, Role.LINE)
     return stacked([title, summary, how, _key(setter, width)], setter.mm(2.4))
 
 
@@ -48,7 +51,7 @@ def _key(setter: Setter, width: float) -> Piece:
         is_small = outline in (Outline.DECISION, Outline.CONNECTOR)
         wide, high = (mm(7.0), mm(7.0)) if is_small else (mm(11.0), mm(6.0))
         shape = Shape(outline, (mm(11.0) - wide) / 2, (row - mm(2.0) - high) / 2, wide, high)
-        text = setter.text(words, setter.style(9.2), cell - mm(14.5), Role.NOTE)
+        text = setter.text(_(words), setter.style(9.2), cell - mm(14.5), Role.NOTE)
         items.append(moved(shape, x, y))
         items += text.at(x + mm(13.0), y + (row - mm(2.0) - text.height) / 2)
     rows = -(-len(KEY) // columns)
@@ -61,13 +64,13 @@ def choices(setter: Setter, content: FullPathway, width: float) -> list[Piece]:
         (str(choice.number), open_choice_runs(choice, steps))
         for choice, steps in content.open_choices
     ]
-    return _listed(setter, CHOICES, rows, setter.style(9.2), width)
+    return _listed(setter, _(CHOICES), rows, setter.style(9.2), width)
 
 
 def sources(setter: Setter, content: FullPathway, width: float) -> list[Piece]:
     """Return a heading and the numbered list of sources."""
     rows = [(str(each.number), (Run(source_text(each)),)) for each in content.sources]
-    return _listed(setter, SOURCES, rows, setter.note, width)
+    return _listed(setter, _(SOURCES), rows, setter.note, width)
 
 
 def _listed(

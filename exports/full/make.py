@@ -5,6 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from unicodedata import bidirectional
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Body, Frame
 from chamberwise.exports.flow.far import far_of
 from chamberwise.exports.full.block import NOTHING, Blocks, Told
@@ -17,6 +20,7 @@ from chamberwise.exports.full.map import collect_map, map_legend, map_shelves, m
 from chamberwise.exports.full.piece import Collecting, Setter
 from chamberwise.exports.full.safety import safety_notes, safety_panels, safety_title
 from chamberwise.exports.full.words import content_texts
+from chamberwise.exports.language.values import paper_told
 from chamberwise.exports.legibility.angle import size_for
 from chamberwise.exports.paper.sheet import Item, Page
 from chamberwise.exports.paper.sizes import larger
@@ -36,7 +40,7 @@ FEW_COLUMNS = 3
 REACH = 12
 """Steps back, of which a page may have told a caution that is met again."""
 
-NO_MAP = "The map is left out: it does not fit on one page in letters that can be read."
+NO_MAP = N_("The map is left out: it does not fit on one page in letters that can be read.")
 
 
 def make(order: Order) -> Made:
@@ -94,7 +98,7 @@ def _safety(flow: Flow, content: FullPathway, columns: int) -> None:
             else:
                 flow.break_page()
                 continue
-        flow.check("The safety notes", panels)
+        flow.check(_("The safety notes"), panels)
         flow.wide(panels, setter.mm(7.0))
         notes = notes[count:]
 
@@ -104,7 +108,7 @@ def _map(flow: Flow, content: FullPathway) -> tuple[str, ...]:
     setter, width = flow.blocks.setter, flow.body.width
     shelves = map_shelves(setter, content, width, flow.body.height)
     if not shelves:
-        return (NO_MAP,)
+        return (_(NO_MAP),)
     title, legend = map_title(setter, width), map_legend(setter, width)
     if flow.left < title.height + shelves[0].piece.height + setter.mm(12.0):
         flow.break_page()
@@ -181,12 +185,13 @@ def _check_room(body: Body, scale: float, order: Order) -> None:
         return
     bigger = larger(order.sized.paper)
     raise UnfitError(
-        f"Type to be read from {order.distance}\u00a0m leaves too few letters a line on "
-        f"{order.sized}.",
+        _(
+            "Type to be read from {distance}\u00a0m leaves too few letters a line on {sized}."
+        ).format(distance=decimal(f"{order.distance}"), sized=paper_told(order.sized)),
         (
-            *((f"Larger paper: {bigger} or more.",) if bigger else ()),
-            "A shorter reading distance; without one it is set for the hand.",
-            "The wall chart, which says less in larger type.",
+            *((_("Larger paper: {bigger} or more.").format(bigger=bigger),) if bigger else ()),
+            _("A shorter reading distance; without one it is set for the hand."),
+            _("The wall chart, which says less in larger type."),
         ),
     )
 
@@ -196,7 +201,9 @@ def _check_direction(content: FullPathway) -> None:
         letter = next((each for each in text if bidirectional(each) in RIGHT_TO_LEFT), "")
         if letter:
             raise UnfitError(
-                f"{where}: “{letter}” belongs to a script that runs from right to left, "
-                "which is not printed yet.",
-                ("Write the pathway in a script that runs from left to right.",),
+                _(
+                    "{where}: “{letter}” belongs to a script that runs from right to left, which "
+                    "is not printed yet."
+                ).format(where=where, letter=letter),
+                (_("Write the pathway in a script that runs from left to right."),),
             )

@@ -9,6 +9,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from typing import NamedTuple
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.full.block import OUTLINES, is_decision
 from chamberwise.exports.full.content import FullPathway
 from chamberwise.exports.full.folding import Phase, Symbol, phases
@@ -30,9 +32,9 @@ from chamberwise.exports.paper.sheet import (
     Weight,
 )
 
-TITLE = "Map"
-BEGIN = "Start"
-LEGEND = "A number without a symbol: go on at that step."
+TITLE = N_("Map")
+BEGIN = N_("Start")
+LEGEND = N_("A number without a symbol: go on at that step.")
 LEAST = 34.0
 """Width of a drawing at least, for its title."""
 HIGHEST = 0.4
@@ -65,12 +67,12 @@ class Drawing(NamedTuple):
 
 def map_title(setter: Setter, width: float) -> Piece:
     """Return the heading."""
-    return setter.text(TITLE, setter.style(15, Weight.BOLD), width, Role.HEADING, "map")
+    return setter.text(_(TITLE), setter.style(15, Weight.BOLD), width, Role.HEADING, "map")
 
 
 def map_legend(setter: Setter, width: float) -> Piece:
     """Return what stands below the map."""
-    return setter.text(LEGEND, setter.note, width, Role.NOTE, "map")
+    return setter.text(_(LEGEND), setter.note, width, Role.NOTE, "map")
 
 
 def map_shelves(
@@ -92,7 +94,7 @@ def collect_map(setter: Setter, content: FullPathway) -> None:
         for symbol in phase.symbols:
             _line(setter, symbol.name, _style(setter))
         _line(setter, phase.title, setter.style(9.2, Weight.BOLD))
-    _line(setter, BEGIN, _style(setter))
+    _line(setter, _(BEGIN), _style(setter))
 
 
 def _fitting(
@@ -122,9 +124,11 @@ def _drawn(setter: Setter, phase: Phase, start: int, is_across: bool, most: floa
     told = dict(phase.told)
     symbols = {each.name: each for each in phase.symbols}
     items: list[Item] = [
-        Arrow(points, setter.mm(0.4), of="map") for _, points in layout.routes if len(points) > 1
+        Arrow(points, setter.mm(0.4), of="map")
+        for _link, points in layout.routes
+        if len(points) > 1
     ]
-    for (name, wide, high, _), x, y in layout.placed:
+    for (name, wide, high, _diamond), x, y in layout.placed:
         if name.endswith(ASIDE):
             numbers = told[name.removesuffix(ASIDE)]
             items.append(moved(_aside(setter, numbers, wide, high), x, y))
@@ -175,8 +179,8 @@ def _laid(setter: Setter, phase: Phase, start: int, is_across: bool) -> Layout:
     told = dict(phase.told)
     for symbol in phase.symbols:
         if symbol.steps[0].number == start:
-            nodes.append(Node(BEGIN, mm(12.5), mm(6.0)))
-            links.append(Link(BEGIN, symbol.name))
+            nodes.append(Node(_(BEGIN), mm(12.5), mm(6.0)))
+            links.append(Link(_(BEGIN), symbol.name))
         nodes.append(_node(setter, symbol))
         if symbol.name in told:
             lines = _numbers(told[symbol.name])
@@ -207,7 +211,7 @@ def _style(setter: Setter) -> Style:
 def _line(setter: Setter, words: str, style: Style) -> Text:
     """Words on one line, from nought."""
     nowhere = Shape(Outline.PANEL, 0.0, 0.0, 0.0, 0.0)
-    _, text = setter.centred(words, style, nowhere, Role.NOTE, "map", Tier.REFER)
+    _shape, text = setter.centred(words, style, nowhere, Role.NOTE, "map", Tier.REFER)
     assert isinstance(text, Text)
     return replace(text, x=0.0, y=0.0)
 

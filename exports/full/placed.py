@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.full.content import FullPathway, Step, Way
 from chamberwise.exports.full.exits import goes_next, is_labelled
+from chamberwise.exports.language.values import told
 from chamberwise.exports.paper.sheet import Arrow, Code, Outline, Page, Role, Shape, Text
 
 NEAR = 0.06
@@ -27,7 +29,10 @@ def placed_differences(content: FullPathway, pages: Sequence[Page]) -> tuple[str
     found = _found(pages, content.id + "/")
     told = []
     for step in content.steps:
-        told += [f"step {step.number}: {each}" for each in _of_step(found, content, step)]
+        told += [
+            _("step {number}: {each}").format(number=step.number, each=each)
+            for each in _of_step(found, content, step)
+        ]
     told += _surplus(found, content)
     return tuple(told)
 
@@ -50,7 +55,7 @@ def _found(pages: Sequence[Page], begins: str) -> _Found:
 def _of_step(found: _Found, content: FullPathway, step: Step) -> Iterator[str]:
     symbols = found.shapes.get(step.of, [])
     if not symbols:
-        yield "its symbol is missing."
+        yield _("its symbol is missing.")
         return
     page, symbol = symbols[0]
     numbers = [
@@ -59,29 +64,29 @@ def _of_step(found: _Found, content: FullPathway, step: Step) -> Iterator[str]:
         if text.role is Role.NUMBER and at == page and _inside(text, symbol)
     ]
     if [text.text for text in numbers] != [str(step.number)]:
-        yield "its number does not stand in its symbol."
+        yield _("its number does not stand in its symbol.")
     for way in step.ways:
         yield from _of_way(found, content, step, way)
 
 
 def _of_way(found: _Found, content: FullPathway, step: Step, way: Way) -> Iterator[str]:
     name = f"{step.of}/{way.id}"
-    told = f"the way “{way.label}”"
+    told = _("the way “{label}”").format(label=way.label)
     arrows = found.arrows.get(name, [])
     labels = [each for each in found.texts.get(name, []) if each[1].role is Role.ANSWER]
     if len(arrows) != 1:
-        yield f"{told} has {len(arrows)} arrows."
+        yield _("{told} has {count} arrows.").format(told=told, count=len(arrows))
         return
     page, arrow = arrows[0]
     is_row = bool(found.shapes.get(name))
     if is_row or is_labelled(way):
-        if [text.text for _, text in labels] != [way.label]:
-            yield f"{told} bears another label."
+        if [text.text for _where, text in labels] != [way.label]:
+            yield _("{told} bears another label.").format(told=told)
         elif not _is_beside(found.texts[name], page, arrow):
-            yield f"{told}: its label is not beside its arrow."
+            yield _("{told}: its label is not beside its arrow.").format(told=told)
     leads = _leads_to_circle if is_row else _leads_down
     if not leads(found, content, step, way, page, arrow):
-        yield f"{told} does not lead to {way.to}."
+        yield _("{told} does not lead to {to}.").format(told=told, to=way.to)
 
 
 def _leads_to_circle(
@@ -122,7 +127,7 @@ def _leads_down(
 
 def _joins(tick: Arrow, trunk: Arrow) -> bool:
     x, y = tick.points[-1]
-    (trunk_x, top), (_, bottom) = trunk.points[0], trunk.points[-1]
+    (trunk_x, top), (_top_x, bottom) = trunk.points[0], trunk.points[-1]
     return abs(x - trunk_x) <= NEAR and top - NEAR <= y <= bottom
 
 
@@ -151,4 +156,6 @@ def _surplus(found: _Found, content: FullPathway) -> Iterator[str]:
     for kind, names in (("arrow", found.arrows), ("symbol", found.shapes), ("text", found.texts)):
         for name in names:
             if name not in ways and name not in steps:
-                yield f"{name}: an {kind} that is not of the pathway."
+                yield _("{name}: an {kind} that is not of the pathway.").format(
+                    name=name, kind=told(kind)
+                )

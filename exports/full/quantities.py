@@ -6,7 +6,9 @@ import re
 
 _UNITS = (
     "mg|g|kg|mL|ml|L|micrograms?|nanograms?|units?|mm|cm|mmHg|mmol|s|min|h|%|gauge|dioptres?|"
-    "seconds?|minutes?|hours?|days?|weeks?|months?|years?|times?|degrees?"
+    "seconds?|minutes?|hours?|days?|weeks?|months?|years?|times?|degrees?|"
+    "Sekunden?|Minuten?|Stunden?|Tagen?|Tage|Wochen?|Monaten?|Monate|Jahren?|Jahre|Grad|Dioptrien?|"
+    "Mikrogramm|Nanogramm|Einheit(?:en)?|mal"
 )
 _APART = re.compile(rf"(?<=\d) (?={_UNITS})(?=(?:{_UNITS})(?!\w))")
 

@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from io import BytesIO
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import DRAFT, EXPIRED, TEMPLATE
 from chamberwise.exports.control.lines import rule_of_use
 from chamberwise.exports.full.content import FullPathway
@@ -24,7 +25,10 @@ def differences(content: FullPathway, pdf: bytes) -> tuple[str, ...]:
     """Return each difference between the pathway and the file, by place; none is the aim."""
     found = []
     for reader, pages in (("pypdf", _by_pypdf(pdf)), ("pypdfium2", _by_pypdfium2(pdf))):
-        found += [f"{each} (read by {reader})" for each in text_differences(content, pages)]
+        found += [
+            _("{each} (read by {reader})").format(each=each, reader=reader)
+            for each in text_differences(content, pages)
+        ]
     return tuple(found)
 
 
@@ -60,7 +64,7 @@ def _joined(pages: list[str]) -> tuple[str, list[int]]:
     for page in pages:
         # PDFium writes a hyphen at the end of a line as a mark of its own.
         words = squashed(page.replace("\ufffe", "-").replace("\u0002", "-"))
-        for mark in (EXPIRED, DRAFT, TEMPLATE):
+        for mark in (_(EXPIRED), _(DRAFT), _(TEMPLATE)):
             words = words.removeprefix(squashed(mark))
         cut = words.rfind(foot)
         words = words[:cut] if cut >= 0 else words
@@ -92,16 +96,20 @@ class _Reading:
                 break
         for each in left:
             if not each.is_optional:
-                self.found.append(f"{stretch.where}: {each.what} is not found.")
+                self.found.append(
+                    _("{where}: {what} is not found.").format(where=stretch.where, what=each.what)
+                )
 
     def finish(self) -> None:
         """Tell what is left over, and each page number that is wrong."""
         if self.text[self.at :].strip("|"):
-            self._stray("the end", self.at, len(self.text))
+            self._stray(_("the end"), self.at, len(self.text))
         for where, page, to in self.cited:
             if self.pages.get(to, page) != page:
                 self.found.append(
-                    f"{where}: step {to} is said to be on page {page}, but is on {self.pages[to]}."
+                    _("{where}: step {to} is said to be on page {page}, but is on {pages}.").format(
+                        where=where, to=to, page=page, pages=self.pages[to]
+                    )
                 )
 
     def _begin(self, stretch: Stretch, left: list[Wanted]) -> list[Wanted]:
@@ -109,7 +117,11 @@ class _Reading:
         if not match:
             match = stretch.begins.pattern.search(self.text, self.at, self.at + 4000)
             if not match:
-                self.found.append(f"{stretch.where}: {stretch.begins.what}: not found.")
+                self.found.append(
+                    _("{where}: {what}: not found.").format(
+                        where=stretch.where, what=stretch.begins.what
+                    )
+                )
                 return left
             self._stray(stretch.where, self.at, match.start())
         self.at = match.end()
@@ -153,7 +165,11 @@ class _Reading:
     def _stray(self, where: str, start: int, end: int) -> None:
         words = self.text[start:end].strip("|")
         if words:
-            self.found.append(f"{where}: “{words[:SHOWN]}” is not of the pathway there.")
+            self.found.append(
+                _("{where}: “{words}” is not of the pathway there.").format(
+                    where=where, words=words[:SHOWN]
+                )
+            )
 
     def _page(self, at: int) -> int:
         return next(number for number, end in enumerate(self.ends, start=1) if at < end)

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.full.cautions import LOOK, signal_word
 from chamberwise.exports.full.content import Danger, FullPathway
 from chamberwise.exports.full.flow import LANE
@@ -12,7 +14,7 @@ from chamberwise.exports.full.words import at_steps
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Arrow, Item, Outline, Role, Run, Shape, Weight
 
-SAFETY = "Safety notes: every danger of this pathway"
+SAFETY = N_("Safety notes: every danger of this pathway")
 BAR = 6.0
 PAD = 2.0
 GAP = 2.2
@@ -23,7 +25,7 @@ def danger_runs(danger: Danger) -> tuple[Run, ...]:
     """Return a danger with the steps that tell it again."""
     return (
         Run(f"{danger.harm}\n"),
-        Run("Instead: ", Weight.BOLD),
+        Run(_("Instead: "), Weight.BOLD),
         Run(danger.instead, Weight.MEDIUM),
         Run(f" {at_steps(danger.steps)}"),
     )
@@ -31,7 +33,7 @@ def danger_runs(danger: Danger) -> tuple[Run, ...]:
 
 def safety_title(setter: Setter, width: float) -> Piece:
     """Return the heading."""
-    return setter.text(SAFETY, setter.style(15, Weight.BOLD), width, Role.HEADING)
+    return setter.text(_(SAFETY), setter.style(15, Weight.BOLD), width, Role.HEADING)
 
 
 def safety_notes(setter: Setter, content: FullPathway, width: float) -> list[Piece]:
@@ -72,7 +74,7 @@ def _dealt(
 ) -> list[Sequence[Piece]]:
     """Fill columns of a height one after the other."""
     found, at = [], 0
-    for _ in range(columns):
+    for _column in range(columns):
         begin, used = at, 0.0
         while at < len(notes) and used + notes[at].height <= height:
             used += notes[at].height + gap
@@ -82,7 +84,7 @@ def _dealt(
 
 
 def _panel(setter: Setter, notes: Sequence[Piece], width: float) -> Piece:
-    border, ground, letters, _ = LOOK["danger"]
+    border, ground, letters, _weight = LOOK["danger"]
     pad, bar, gap = setter.mm(PAD), setter.mm(BAR), setter.mm(GAP)
     head = Shape(Outline.PANEL, 0.0, 0.0, width, bar, border, ground, setter.mm(0.6))
     style = setter.style(10, Weight.BOLD, letters)

@@ -5,7 +5,11 @@ from __future__ import annotations
 import textwrap
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.full.content import ON, Caution, FullPathway, Kind, Step
+from chamberwise.exports.full.front import SOURCES
+from chamberwise.exports.full.safety import SAFETY
 from chamberwise.exports.full.words import (
     CHOICES,
     after_runs,
@@ -16,34 +20,41 @@ from chamberwise.exports.full.words import (
     open_choice_runs,
     source_text,
 )
+from chamberwise.exports.language.values import told
 from chamberwise.exports.paper.sheet import Run
 
 WIDTH = 78
 NAMES = {
-    Kind.QUESTION: "Question",
-    Kind.ACTION: "Action",
-    Kind.BRANCH: "By what is known",
-    Kind.HANDOVER: "Handover",
-    Kind.OUTCOME: "End",
+    Kind.QUESTION: N_("Question"),
+    Kind.ACTION: N_("Action"),
+    Kind.BRANCH: N_("By what is known"),
+    Kind.HANDOVER: N_("Handover"),
+    Kind.OUTCOME: N_("End"),
 }
 
 
 def text(content: FullPathway, standing: tuple[str, ...] = ()) -> str:
     """Return the whole content; `standing` are lines that every sheet says first."""
-    lines = [*standing, content.title, content.summary, f"Begin at step {content.start}.", ""]
+    lines = [
+        *standing,
+        content.title,
+        content.summary,
+        _("Begin at step {start}.").format(start=content.start),
+        "",
+    ]
     lines += _safety(content)
     before = ""
     for step in content.steps:
         if step.phase != before:
-            lines += [f"Phase: {step.phase}", ""]
+            lines += [_("Phase: {phase}").format(phase=step.phase), ""]
             before = step.phase
         lines += [*_step(step), ""]
     if content.open_choices:
-        lines.append(CHOICES)
+        lines.append(_(CHOICES))
     for choice, steps in content.open_choices:
         lines.append(f"{choice.number}. {_plain(open_choice_runs(choice, steps))}")
     if content.sources:
-        lines.append("Sources")
+        lines.append(_(SOURCES))
         lines += [f"{each.number}. {source_text(each)}" for each in content.sources]
     plain = (each.replace("\u00a0", " ").replace("\u200b", "") for each in lines)
     return "\n".join(_wrapped(each) for each in plain) + "\n"
@@ -52,15 +63,23 @@ def text(content: FullPathway, standing: tuple[str, ...] = ()) -> str:
 def _safety(content: FullPathway) -> Iterator[str]:
     if not content.dangers:
         return
-    yield "Safety notes: every danger of this pathway"
+    yield _(SAFETY)
     for danger in content.dangers:
-        told = at_steps(danger.steps)
-        yield f"DANGER. {danger.harm} Instead: {danger.instead} {told}"
+        yield _("{signal}. {harm} Instead: {instead} {steps}").format(
+            signal=told("danger").upper(),
+            harm=danger.harm,
+            instead=danger.instead,
+            steps=at_steps(danger.steps),
+        )
     yield ""
 
 
 def _step(step: Step) -> Iterator[str]:
-    yield f"Step {step.number}. {NAMES[step.kind]}. {step.heading}".rstrip()
+    yield (
+        _("Step {number}. {kind}. {heading}")
+        .format(number=step.number, kind=_(NAMES[step.kind]), heading=step.heading)
+        .rstrip()
+    )
     yield from (_plain(runs) for runs in before_runs(step))
     for place, line in enumerate(step.lines):
         yield from _cautions(step, place)
@@ -71,7 +90,7 @@ def _step(step: Step) -> Iterator[str]:
         sign = f" ({way.sign})" if way.sign else ""
         label = way.label if way.id == ON else f"{way.label}{sign}:"
         comma = "" if label.endswith(":") else ":"
-        yield f"{label}{comma} go to step {way.to}."
+        yield label + comma + " " + _("go to step {number}.").format(number=way.to)
     yield from (_plain(runs) for runs in after_runs(step))
 
 
@@ -82,8 +101,10 @@ def _cautions(step: Step, place: int) -> Iterator[str]:
 
 
 def _caution(caution: Caution) -> str:
-    told = f"{caution.harm} Instead: {caution.instead}{marks(caution.sources)}"
-    return f"{caution.signal.upper()}. {told}"
+    said = _("{signal}. {harm} Instead: {instead}").format(
+        signal=told(caution.signal).upper(), harm=caution.harm, instead=caution.instead
+    )
+    return said + marks(caution.sources)
 
 
 def _plain(runs: tuple[Run, ...]) -> str:

@@ -4,15 +4,17 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from chamberwise.engine.language.texts import N_, ngettext
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import NOT_SET
 
-AT_ONCE = "In the room at once: needed in the first phase"
-LATER = "Needed later"
-UNSET = (
-    "Local product, par level, shelf, expiry and seal are NOT SET LOCALLY: write them in. "
-    "Checked: by whom and when."
+AT_ONCE = N_("In the room at once: needed in the first phase")
+LATER = N_("Needed later")
+UNSET = N_(
+    "Local product, par level, shelf, expiry and seal are NOT SET LOCALLY: write them "
+    "in. Checked: by whom and when."
 )
-EMPTY = (
+EMPTY = N_(
     "An empty field is NOT SET LOCALLY: write it in, as expiry and seal. Checked: by whom and when."
 )
 OVER = "↗"
@@ -67,20 +69,22 @@ class KitList:
     def unset(self) -> str:
         """What is not set, and what is written in by hand."""
         if not self.is_local:
-            return UNSET
-        machine = f"Machine: {self.machine or NOT_SET}."
-        return f"{machine} {EMPTY}"
+            return _(UNSET)
+        machine = _("Machine: {machine}.").format(machine=self.machine or _(NOT_SET))
+        return f"{machine} {_(EMPTY)}"
 
     def local(self, told: str) -> str:
         """Return what a unit has set, or that it has not; nothing where it has no sheet."""
-        return told or (NOT_SET if self.is_local else "")
+        return told or (_(NOT_SET) if self.is_local else "")
 
     @property
     def parts(self) -> tuple[tuple[str, tuple[KitRow, ...]], ...]:
         """The rows under their headings; an empty part is left out."""
         now = tuple(row for row in self.rows if row.is_at_once)
         later = tuple(row for row in self.rows if not row.is_at_once)
-        return tuple((title, rows) for title, rows in ((AT_ONCE, now), (LATER, later)) if rows)
+        return tuple(
+            (title, rows) for title, rows in ((_(AT_ONCE), now), (_(LATER), later)) if rows
+        )
 
 
 def by_pathway(row: KitRow) -> tuple[tuple[str, str], ...]:
@@ -98,8 +102,11 @@ def _told(uses: list[Use], most: int) -> str:
     """Return e.g. `Call for help; Fill the chamber; and steps 31, 42`."""
     named = [use.step for use in uses[:most]]
     numbers = ", ".join(str(use.number) for use in uses[most:])
-    word = ("and " if named else "") + ("steps" if len(uses) > most + 1 else "step")
-    return "; ".join([*named, *([f"{word} {numbers}"] if numbers else [])])
+    left = len(uses) - most
+    said = ngettext("step {numbers}", "steps {numbers}", left)
+    if named:
+        said = ngettext("and step {numbers}", "and steps {numbers}", left)
+    return "; ".join([*named, *([said.format(numbers=numbers)] if numbers else [])])
 
 
 def _own_first(found: tuple[str, object]) -> bool:

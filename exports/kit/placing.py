@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Frame
 from chamberwise.exports.flow.block import Area, Block, Laid, plain
 from chamberwise.exports.flow.far import far
@@ -20,10 +22,27 @@ ITEM = Style(10.5, Weight.MEDIUM)
 BODY = Style(10)
 REMARK = Style(9.2, ink=Ink.GREY)
 LOCAL = Style(9.8)
-COLUMNS = ("Item", "Needed for", "Local product", "Par", "Shelf", "Expiry", "Seal", "Checked")
+COLUMNS = (
+    N_("Item"),
+    N_("Needed for"),
+    N_("Local product"),
+    N_("Par"),
+    N_("Shelf"),
+    N_("Expiry"),
+    N_("Seal"),
+    N_("Checked"),
+)
 WIDE = (4.4, 7.2, 3.2, 1.3, 1.7, 2.0, 1.7, 2.5)
 TALL = (5.0, 5.0, 2.6, 1.7, 2.1, 2.4, 1.9, 3.1)
-FILLED = ("Item", "Needed for", "Here", "Par", "Expiry", "Seal", "Checked")
+FILLED = (
+    N_("Item"),
+    N_("Needed for"),
+    N_("Here"),
+    N_("Par"),
+    N_("Expiry"),
+    N_("Seal"),
+    N_("Checked"),
+)
 WIDE_FILLED = (4.4, 6.0, 5.6, 2.2, 2.0, 1.7, 2.3)
 TALL_FILLED = (5.0, 4.8, 5.4, 2.3, 2.2, 1.8, 2.8)
 """Where a unit's sheet says what is used and where it lies."""
@@ -53,16 +72,19 @@ def _columns(kit: KitList, area: Area) -> tuple[float, ...]:
 
 
 def _head(frame: Frame, kit: KitList, area: Area) -> list[Laid]:
-    title = Block(plain(f"Kit: {kit.title}"), TITLE, Role.TITLE)
-    said = [kit.unset, "Numbers are steps of the full pathway."]
+    title = Block(plain(_("Kit: {title}").format(title=kit.title)), TITLE, Role.TITLE)
+    said = [kit.unset, _("Numbers are steps of the full pathway.")]
     if any(each.pathway for kit_row in kit.rows for each in kit_row.uses):
         said.append(
-            f"{OVER} a pathway that this one hands over to; before an item: needed only there."
+            _(
+                "{over} a pathway that this one hands over to; before an item: needed only there."
+            ).format(over=OVER)
         )
     remark = Block(plain(" ".join(said)), REMARK, Role.NOTE)
     widths = shares(area.width, _columns(kit, area))
     cells: list[Cell] = [
-        (Block(plain(each), HEAD, Role.HEADING),) for each in (FILLED if kit.is_local else COLUMNS)
+        (Block(plain(_(each)), HEAD, Role.HEADING),)
+        for each in (FILLED if kit.is_local else COLUMNS)
     ]
     heads = row(frame.ruler, cells, widths, area.height, ground=Ink.WASH)
     return [titled(frame.ruler, title, remark, area.width), heads]
@@ -90,7 +112,14 @@ def _item(kit_row: KitRow) -> Cell:
     mark = f"{OVER} " if kit_row.only_after_handover else ""
     blocks = [Block(plain(f"{mark}{kit_row.item}"), ITEM, Role.STEP)]
     if kit_row.amount:
-        blocks.append(Block(plain(f"Asked for: {kit_row.amount}"), REMARK, Role.NOTE, before=0.6))
+        blocks.append(
+            Block(
+                plain(_("Asked for: {amount}").format(amount=kit_row.amount)),
+                REMARK,
+                Role.NOTE,
+                before=0.6,
+            )
+        )
     return tuple(blocks)
 
 

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.flow.block import Block, Group, Panel, plain
+from chamberwise.exports.language.values import told
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Role, Run, Style, Weight
 from chamberwise.exports.pocket.content import Decision, FirstAction, Note, PocketCard
@@ -42,10 +44,10 @@ def decision_groups(decisions: Iterable[Decision]) -> list[Group]:
 
 def call_groups(phones: Iterable[tuple[str, str]]) -> list[Group]:
     """Return who is called, each with the number, or with a place for it."""
-    several = tuple(phones) or (("Help", ""),)
+    several = tuple(phones) or ((_("Help"), ""),)
     blocks = [_call(*each) for each in several]
-    if not all(number for _, number in several):
-        unset = Block(plain("Numbers NOT SET LOCALLY: write them in."), REMARK, Role.NOTE)
+    if not all(number for _call_title, number in several):
+        unset = Block(plain(_("Numbers NOT SET LOCALLY: write them in.")), REMARK, Role.NOTE)
         blocks.insert(0, unset)
     return [Group(tuple(blocks), 2.6)]
 
@@ -68,8 +70,12 @@ def remark(text: str) -> Group:
 
 def due_group(review_by: str) -> Group:
     """Return the dates: until when the content holds, and when its owner rehearses again."""
-    due = Block(plain("I rehearse again by"), BODY, to_write=True)
-    until = Block(plain(f"Content to be reviewed by {_held(review_by)}."), BODY, before=1.0)
+    due = Block(plain(_("I rehearse again by")), BODY, to_write=True)
+    until = Block(
+        plain(_("Content to be reviewed by {day}.").format(day=_held(review_by))),
+        BODY,
+        before=1.0,
+    )
     return Group((due, until), 0.0)
 
 
@@ -107,5 +113,9 @@ def _decision(number: int, decision: Decision) -> Group:
 
 
 def _note(note: Note) -> Group:
-    harm = Block((Run(f"{note.signal} ", Weight.BOLD), Run(note.harm)), BODY, Role.CAUTION)
+    harm = Block(
+        (Run(f"{told(note.signal.lower()).upper()} ", Weight.BOLD), Run(note.harm)),
+        BODY,
+        Role.CAUTION,
+    )
     return Group((harm, Block(plain(note.instead), BODY, Role.CAUTION, before=1.0)), 1.8)

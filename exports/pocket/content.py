@@ -5,8 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from itertools import zip_longest
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
+
 MOST_DECISIONS = 7
-NUMBERS = "Numbers after “see” are those of the full pathway."
+NUMBERS = N_("Numbers after “see” are those of the full pathway.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,16 +73,26 @@ class PocketCard:
 def more_decisions(card: PocketCard, shown: int) -> str:
     """Return how many decisions the card leaves to the full pathway; nothing where it has all."""
     left = card.questions - shown
-    return f"First decisions only; the full pathway has {left} more." if left else ""
+    return (
+        _("First decisions only; the full pathway has {left} more.").format(left=left)
+        if left
+        else ""
+    )
 
 
 def more_lines(card: PocketCard, shown: int) -> str:
     """Return that who does what in some first actions is told elsewhere."""
     with_lines = sum(bool(each.lines) for each in card.first)
-    return "Who does what in the other first actions: role cards." if shown < with_lines else ""
+    return _("Who does what in the other first actions: role cards.") if shown < with_lines else ""
 
 
 def more_notes(card: PocketCard, shown: int) -> str:
     """Return how many safety notes are left to the full pathway."""
     left = card.cautions - shown
-    return f"The first dangers only; the full pathway has {left} more safety notes." if left else ""
+    return (
+        _("The first dangers only; the full pathway has {left} more safety notes.").format(
+            left=left
+        )
+        if left
+        else ""
+    )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Frame
 from chamberwise.exports.paper.sizes import Paper, Sized, Turn
 from chamberwise.exports.pocket.content import more_decisions, more_lines, more_notes
@@ -19,5 +20,5 @@ def make(order: Order) -> Made:
     told = [more_decisions(card, shown.decisions), more_notes(card, shown.notes)]
     told.append(more_lines(card, shown.told))
     if order.sized != SIZED:
-        told.append("The pocket card is made on A4 landscape, which is folded in four.")
+        told.append(_("The pocket card is made on A4 landscape, which is folded in four."))
     return Made((shown.page,), tuple(each for each in told if each))

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.card_foot import CardFoot, card_foot
 from chamberwise.exports.control.frame import Frame
 from chamberwise.exports.flow.block import Area, Group, Laid
 from chamberwise.exports.flow.cutting import card_areas, cut_marks, inner_edges
 from chamberwise.exports.flow.far import far
 from chamberwise.exports.flow.filling import fill, fits, placed
-from chamberwise.exports.flow.laying import WAYS_OUT, lay
+from chamberwise.exports.flow.laying import lay, ways_out
 from chamberwise.exports.paper.sheet import Item, Page
 from chamberwise.exports.pocket.blocks import (
     call_groups,
@@ -33,7 +35,7 @@ from chamberwise.exports.printing.unfit import UnfitError
 
 PADDING = 3.6
 PANELS = 4
-SAID = "Cut on the solid marks; fold on the dashed lines. Do not reduce."
+SAID = N_("Cut on the solid marks; fold on the dashed lines. Do not reduce.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,7 +61,7 @@ def pocket_page(frame: Frame, card: PocketCard) -> Shown:
     decisions, asked = _decisions(frame, card, inner[1:3])
     last, noted = _last(frame, card, inner[3])
     panels = [first, *decisions, last]
-    items: list[Item] = [*cut_marks(frame.ruler, areas, SAID), *inner_edges(areas, folded=True)]
+    items: list[Item] = [*cut_marks(frame.ruler, areas, _(SAID)), *inner_edges(areas, folded=True)]
     for panel, foot in zip(panels, feet, strict=True):
         items += [*panel, *foot.items]
     page = frame.page(tuple(items), 1, 1, far(items))
@@ -81,10 +83,10 @@ def _first(frame: Frame, card: PocketCard, area: Area) -> tuple[tuple[Item, ...]
         left = more_lines(card, told)
         rest = [remark(left)] if left else []
         actions = first_groups(card.first, told)
-        laid = _laid(frame, [title_group(card), heading("First"), *actions, *rest], area)
+        laid = _laid(frame, [title_group(card), heading(_("First")), *actions, *rest], area)
         if fits(laid, area.height):
             return placed(laid, area), told
-    raise UnfitError("The first actions do not fit on a panel of the pocket card.", WAYS_OUT)
+    raise UnfitError(_("The first actions do not fit on a panel of the pocket card."), ways_out())
 
 
 def _decisions(
@@ -92,9 +94,9 @@ def _decisions(
 ) -> tuple[list[tuple[Item, ...]], int]:
     """Return two panels with as many decisions as fit, and how many those are."""
     for count in range(len(card.decisions), -1, -1):
-        groups = [heading("Decide"), *decision_groups(card.decisions[:count])]
+        groups = [heading(_("Decide")), *decision_groups(card.decisions[:count])]
         left = more_decisions(card, count)
-        rest = [remark(f"{left} {NUMBERS}" if left else NUMBERS)]
+        rest = [remark(f"{left} {_(NUMBERS)}" if left else _(NUMBERS))]
         laid = _laid(frame, [*groups, *rest], areas[0])
         try:
             found = fill(laid, areas)
@@ -102,21 +104,21 @@ def _decisions(
             continue
         if count or not card.decisions:
             return [*found, *[()] * (len(areas) - len(found))], count
-    raise UnfitError("The first decision does not fit on the pocket card.", WAYS_OUT)
+    raise UnfitError(_("The first decision does not fit on the pocket card."), ways_out())
 
 
 def _last(frame: Frame, card: PocketCard, area: Area) -> tuple[tuple[Item, ...], int]:
     """Return the last panel with as many safety notes as fit, and how many those are."""
     for count in range(len(card.notes), -1, -1):
-        groups: list[Group] = [heading("Call"), *call_groups(card.phones)]
+        groups: list[Group] = [heading(_("Call")), *call_groups(card.phones)]
         if count:
-            groups += [heading("Keep safe"), *note_groups(card.notes[:count])]
+            groups += [heading(_("Keep safe")), *note_groups(card.notes[:count])]
         left = more_notes(card, count)
         groups += [remark(left)] if left else []
         laid = _laid(frame, [*groups, due_group(card.review_by)], area)
         if fits(laid, area.height):
             return placed(laid, area), count
-    raise UnfitError("The calls do not fit on a panel of the pocket card.", WAYS_OUT)
+    raise UnfitError(_("The calls do not fit on a panel of the pocket card."), ways_out())
 
 
 def _laid(frame: Frame, groups: list[Group], area: Area) -> list[Laid]:

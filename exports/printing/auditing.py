@@ -6,6 +6,8 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from typing import NamedTuple
 
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
 from chamberwise.exports.audit.audit import audit
 from chamberwise.exports.audit.report import Found, Report
 from chamberwise.exports.audit.rules.printing import OF_A_TILE
@@ -56,7 +58,10 @@ def _of_tiles(
         terms = replace(_terms(laid, waivers), sized=_sized(pages), tiling=_tiling(cut))
         report = audit(_part(sheet, pages), pdf, terms, first=start + place, rules=OF_A_TILE)
         which = f" {number}" if len(laid.cuts) > 1 else ""
-        yield replace(report, sheet=f"{report.sheet}{which}, cut into tiles")
+        yield replace(
+            report,
+            sheet=_("{sheet}{which}, cut into tiles").format(sheet=report.sheet, which=which),
+        )
         place += cut.pages
 
 
@@ -86,10 +91,12 @@ def is_rule(name: str) -> bool:
 def told(report: Report) -> Iterator[str]:
     """Yield a line for each rule that is broken; none where the sheet may go out."""
     if report.errors:
-        yield f"{report.sheet}: it is approved, and the audit finds errors. It is not printed."
+        yield _("{sheet}: it is approved, and the audit finds errors. It is not printed.").format(
+            sheet=report.sheet
+        )
     for rule in dict.fromkeys(each.rule for each in report.errors):
         first, *more = (each for each in report.errors if each.rule == rule)
-        places = f"; and at {len(more)} more" if more else ""
+        places = _("; and at {count} more").format(count=len(more)) if more else ""
         yield f"  - {_error(first)}{places}"
 
 
@@ -97,8 +104,11 @@ def told_of_draft(reports: Iterable[Report]) -> Iterator[str]:
     """Yield one line where sheets that are printed all the same have errors."""
     count = sum(len(each.errors) for each in reports)
     if count:
-        errors = "1 error" if count == 1 else f"{count} errors"
-        yield f"The audit found {errors}: the report shows them."
+        yield ngettext(
+            "The audit found {number} error: the report shows them.",
+            "The audit found {number} errors: the report shows them.",
+            count,
+        ).format(number=count)
 
 
 def told_of_waivers(reports: Sequence[Report], waivers: Iterable[Waiver]) -> Iterator[str]:
@@ -107,13 +117,18 @@ def told_of_waivers(reports: Sequence[Report], waivers: Iterable[Waiver]) -> Ite
         let = [found for each in reports for found in each.of(waiver.rule) if found.waived]
         errors = sum(found.severity == "error" for found in let)
         if errors:
-            places = "1 place" if errors == 1 else f"{errors} places"
-            yield f"Waived {waiver.rule} at {places}: {waiver.reason}"
+            yield ngettext(
+                "Waived {rule} at {number} place: {reason}",
+                "Waived {rule} at {number} places: {reason}",
+                errors,
+            ).format(rule=waiver.rule, number=errors, reason=waiver.reason)
         else:
-            yield f"The waiver for {waiver.rule} is not needed: no sheet breaks the rule."
+            yield _("The waiver for {rule} is not needed: no sheet breaks the rule.").format(
+                rule=waiver.rule
+            )
 
 
 def _error(found: Found) -> str:
-    where = f", page {found.where.page}" if found.where.page else ""
+    where = _(", page {page}").format(page=found.where.page) if found.where.page else ""
     words = f", “{found.where.text}”" if found.where.text else ""
     return f"{found.rule}: {found.title}: {found.measured}, {found.threshold}{where}{words}"

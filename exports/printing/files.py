@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from pathlib import Path
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.store.whole_file import write_bytes_whole
 from chamberwise.exports.printing.marking import is_ours
 from chamberwise.exports.printing.printing import Form
@@ -23,12 +24,18 @@ def destination(out: Path | None, name: str, form: Form, *, is_folder: bool = Fa
         return Path(name + form.ending)
     if is_folder or out.is_dir():
         if not out.is_dir():
-            raise NotWrittenError(f"There is no folder {out}. Make it first.")
+            raise NotWrittenError(_("There is no folder {out}. Make it first.").format(out=out))
         return out / (name + form.ending)
     if out.suffix.lower() != form.ending:
-        raise NotWrittenError(f"{out} does not end in {form.ending}. Name it so, or a folder.")
+        raise NotWrittenError(
+            _("{out} does not end in {ending}. Name it so, or a folder.").format(
+                out=out, ending=form.ending
+            )
+        )
     if not out.parent.is_dir():
-        raise NotWrittenError(f"There is no folder {out.parent}. Make it first.")
+        raise NotWrittenError(
+            _("There is no folder {parent}. Make it first.").format(parent=out.parent)
+        )
     return out
 
 
@@ -48,11 +55,15 @@ def refuse_strangers(path: Path) -> None:
     try:
         stranger = (path.exists() or path.is_symlink()) and not is_ours(path)
     except OSError as error:
-        raise NotWrittenError(f"{path} cannot be looked at: {_reason(error)}.") from error
+        raise NotWrittenError(
+            _("{path} cannot be looked at: {reason}.").format(path=path, reason=_reason(error))
+        ) from error
     if stranger:
         raise NotWrittenError(
-            f"{path} is there already and is none of our sheets. Name another file with --out, or "
-            "add --overwrite."
+            _(
+                "{path} is there already and is none of our sheets. Name another file with --out, "
+                "or add --overwrite."
+            ).format(path=path)
         )
 
 
@@ -69,7 +80,9 @@ def write(files: Mapping[Path, bytes]) -> None:
         except OSError as error:
             for each in new:
                 each.unlink(missing_ok=True)
-            raise NotWrittenError(f"{path} cannot be written: {_reason(error)}.") from error
+            raise NotWrittenError(
+                _("{path} cannot be written: {reason}.").format(path=path, reason=_reason(error))
+            ) from error
         if is_new:
             new.append(path)
 

@@ -5,6 +5,9 @@ from __future__ import annotations
 from enum import StrEnum
 from typing import TypeAlias
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
+
 
 class Kind(StrEnum):
     """A kind of sheet, by the word that asks for it."""
@@ -20,7 +23,7 @@ class Kind(StrEnum):
     @property
     def words(self) -> str:
         """How the kind is named in a sentence."""
-        return "full pathway" if self is Kind.FULL else self.value.replace("-", " ")
+        return _(_WORDS[self])
 
 
 class ListKind(StrEnum):
@@ -31,8 +34,19 @@ class ListKind(StrEnum):
     @property
     def words(self) -> str:
         """How the kind is named in a sentence."""
-        return self.value
+        return _(_WORDS[self])
 
+
+_WORDS: dict[StrEnum, str] = {
+    Kind.WALL_CHART: N_("wall chart"),
+    Kind.POCKET_CARD: N_("pocket card"),
+    Kind.ROLE_CARDS: N_("role cards"),
+    Kind.KIT_LIST: N_("kit list"),
+    Kind.SCRIPT: N_("script"),
+    Kind.CASE_TABLE: N_("case table"),
+    Kind.FULL: N_("full pathway"),
+    ListKind.BRIEF: N_("brief"),
+}
 
 AnyKind: TypeAlias = Kind | ListKind
 EVERY_KIND: frozenset[AnyKind] = frozenset((*Kind, *ListKind))

@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 from importlib import import_module
 from typing import Any, NamedTuple
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.paper.sizes import Paper, Sized, Turn
 from chamberwise.exports.printing.order import Kind, Made, Order
 
@@ -74,4 +75,6 @@ def _of_room(kind: Kind, place: str, name: str) -> Any:
     except ModuleNotFoundError as error:
         if error.name not in (package, module):
             raise
-        raise NotMadeError(f"This version makes no {kind.words} in that form yet.") from error
+        raise NotMadeError(
+            _("This version makes no {kind} in that form yet.").format(kind=kind.words)
+        ) from error

@@ -8,6 +8,7 @@ from struct import unpack_from
 from typing import NamedTuple
 from unicodedata import bidirectional, name
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.paper.sheet import Sheet
 from chamberwise.exports.typesetting.fonts import FAMILY, upright
 
@@ -31,12 +32,14 @@ class Fault(NamedTuple):
 
     def __str__(self) -> str:
         short = self.text if len(self.text) <= LONGEST else self.text[:LONGEST] + " …"
-        where = (
-            f"“{self.letter}” ({name(self.letter, 'no name')}) on page {self.page}, in “{short}”"
+        where = _("“{letter}” ({name}) on page {page}, in “{text}”").format(
+            letter=self.letter, name=name(self.letter, _("no name")), page=self.page, text=short
         )
         if self.is_right_to_left:
-            return f"{where}: scripts that run from right to left are not printed yet."
-        return f"{where}: the font {FAMILY} has no such letter."
+            why = _("{where}: scripts that run from right to left are not printed yet.")
+        else:
+            why = _("{where}: the font {font} has no such letter.")
+        return why.format(where=where, font=FAMILY)
 
 
 def faults(sheet: Sheet) -> tuple[Fault, ...]:

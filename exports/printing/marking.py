@@ -7,7 +7,11 @@ from html import escape
 from pathlib import Path
 from zlib import crc32
 
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.control.content import FOLLOW
+
 MARK = "Made by Chamberwise: "
+"""The same in every language: a file of ours is known by it."""
 HEAD = len(b"\x89PNG\r\n\x1a\n") + 25
 """Bytes of a PNG before which nothing may stand: its signature and first chunk."""
 LOOKED_AT = 1 << 26
@@ -19,8 +23,10 @@ def subject(sheets: Iterable[tuple[str, str]]) -> str:
     >>> subject([("wall chart", "7QK2-M4XP-3")])
     'Made by Chamberwise: wall chart, stamp 7QK2-M4XP-3. Follow local protocol.'
     """
-    told = "; ".join(f"{words}, stamp {code}" for words, code in sheets)
-    return f"{MARK}{told}. Follow local protocol."
+    told = "; ".join(
+        _("{sheet}, stamp {code}").format(sheet=words, code=code) for words, code in sheets
+    )
+    return f"{MARK}{told}. {_(FOLLOW)}"
 
 
 def marked_svg(drawing: bytes, title: str, told: str) -> bytes:

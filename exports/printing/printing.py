@@ -8,22 +8,24 @@ from datetime import date
 from enum import StrEnum
 from typing import NamedTuple
 
+from chamberwise.engine.language.speaking import spoken
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.stamp.code import stamp_of
 from chamberwise.engine.stamp.content import content_digest
 from chamberwise.exports.control.content import Control
 from chamberwise.exports.control.extract import control_of
-from chamberwise.exports.control.lines import exceptions, identity, rule_of_use
-from chamberwise.exports.paper.sheet import Page, Sheet
+from chamberwise.exports.control.lines import exceptions, identity, rule_of_use, translated
+from chamberwise.exports.paper.sheet import Page, Run, Sheet
 from chamberwise.exports.paper.sizes import Sized
 from chamberwise.exports.printing.kinds import maker, teller
 from chamberwise.exports.printing.marking import marked_png, marked_svg, marked_text, subject
 from chamberwise.exports.printing.order import Kind, Order, UnfitError
+from chamberwise.exports.printing.sheet_name import sheet_name
 from chamberwise.exports.stamp.modules import modules
 from chamberwise.exports.typesetting.measuring import Ruler
 
-LANGUAGE = "en"
 PLAIN = str.maketrans({"\u00a0": " ", "\u2011": "-"})
 """Signs that keep a line of print together, as they are typed."""
 
@@ -83,7 +85,7 @@ class UnfitSheetsError(Exception):
     """Some sheets cannot be read on their paper: each kind, and why."""
 
     def __init__(self, found: tuple[tuple[Kind, UnfitError], ...]) -> None:
-        super().__init__(", ".join(kind.words for kind, _ in found))
+        super().__init__(", ".join(kind.words for kind, _error in found))
         self.found = found
 
 
@@ -93,7 +95,7 @@ def ordered(job: Job, kinds: Iterable[tuple[Kind, Sized]]) -> tuple[tuple[Kind, 
     content = content_digest(job.library, job.pathway)
     orders = []
     for kind, sized in kinds:
-        code = stamp_of(content, kind.value)
+        code = stamp_of(content, sheet_name(kind))
         control = control_of(
             pathway, kind.words, job.made, code, modules(code), job.unit, job.library
         )
@@ -121,11 +123,11 @@ def sheet_of(laid: Iterable[Laid]) -> Sheet:
     """Return what was laid out as one document; each kind counts its own pages."""
     several = tuple(laid)
     order = several[0].order
-    title = order.control.title
-    title += f": {several[0].kind.words}" if len(several) == 1 else ": all sheets"
+    kinds = several[0].kind.words if len(several) == 1 else _("all sheets")
+    title = f"{order.control.title}: {kinds}"
     told = subject((each.kind.words, each.order.control.code) for each in several)
     pages = tuple(page for each in several for page in each.pages)
-    return Sheet(title, f"{order.pathway}. {told}", LANGUAGE, order.made, pages)
+    return Sheet(title, f"{order.pathway}. {told}", spoken().code, order.made, pages)
 
 
 def printed(sheet: Sheet, form: Form) -> list[bytes]:
@@ -141,10 +143,14 @@ def printed(sheet: Sheet, form: Form) -> list[bytes]:
 
 def _controlled(text: str, control: Control) -> str:
     """Return a text between its marks and what the foot of a page says."""
+    foreign = translated(control) if control.translation else ()
     use = "".join(run.text for run in (*rule_of_use(), *exceptions(control)))
+    use += "".join(run.text for run in (Run("\n"), *foreign)) if foreign else ""
     plain = identity(control, 1, 1).translate(PLAIN)
     about = plain.split("\u2002·\u2002")[:-1]
-    asked = f"Stamp {control.code}. Is it current? chamberwise stamp {control.code}"
+    asked = _("Stamp {code}. Is it current? {command}").format(
+        code=control.code, command=f"chamberwise stamp {control.code}"
+    )
     return "\n".join((*control.marks, text.rstrip("\n"), "", use, *about, asked))
 
 

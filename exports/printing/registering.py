@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from datetime import date
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.stamp.content import content_digest
 from chamberwise.engine.stamp.copies import Copy, Snapshot
 from chamberwise.engine.stamp.verdict import Current, Superseded
 from chamberwise.exports.printing.order import Kind, Order
+from chamberwise.exports.printing.sheet_name import sheet_name
 from chamberwise.exports.stamp.snapshot import snapshot
 
 LONGEST_PLACE = 120
@@ -26,9 +28,13 @@ def place(typed: str) -> str:
     """
     told = " ".join(typed.split())
     if len(told) > LONGEST_PLACE:
-        raise NoPlaceError(f"A place has at most {LONGEST_PLACE} letters; this has {len(told)}.")
+        raise NoPlaceError(
+            _("A place has at most {most} letters; this has {count}.").format(
+                most=LONGEST_PLACE, count=len(told)
+            )
+        )
     if not told.isprintable():
-        raise NoPlaceError("A place is plain text; this holds signs that cannot be seen.")
+        raise NoPlaceError(_("A place is plain text; this holds signs that cannot be seen."))
     return told
 
 
@@ -39,7 +45,7 @@ def copy_of(kind: Kind, order: Order, hangs: str = "", source: str = "") -> Copy
         pathway=order.pathway,
         title=order.control.title,
         edition=order.control.edition,
-        sheet=kind.value,
+        sheet=sheet_name(kind),
         paper=str(order.sized),
         printed=order.made,
         content=content_digest(order.library, order.pathway),

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-STANDING = (
-    "Knowledge and sequence only, not operative skill. Advice, never a verdict: nothing here "
-    "ranks anybody, and what is due is not overdue."
+from chamberwise.engine.language.texts import N_
+
+STANDING = N_(
+    "Knowledge and sequence only, not operative skill. Advice, never a verdict: nothing "
+    "here ranks anybody, and what is due is not overdue."
 )
-LOCAL = "Kept on this machine alone, without names."
-CANNOT_TELL = "cannot tell yet"
-SIGNS = (("#", "met"), ("+", "done, late"), (".", "not yet"))
+LOCAL = N_("Kept on this machine alone, without names.")
+CANNOT_TELL = N_("cannot tell yet")
+SIGNS = (("#", N_("met")), ("+", N_("done, late")), (".", N_("not yet")))
 """A run's sign, readable without colour, and what it stands for."""
 
 

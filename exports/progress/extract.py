@@ -12,9 +12,14 @@ from chamberwise.engine.drill.measures.proportion import Share
 from chamberwise.engine.drill.measures.surviving import Duration, median
 from chamberwise.engine.drill.remembering.progress import ActProgress, Progress
 from chamberwise.engine.drill.spacing.scheduling import BREAK, MOST_DAYS, RETENTION, Memory, recall
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.words import Words
 from chamberwise.exports.control.content import day
+from chamberwise.exports.language.joining import begun
+from chamberwise.exports.language.values import told
 from chamberwise.exports.progress.content import (
     CANNOT_TELL,
     ActRow,
@@ -57,7 +62,9 @@ def progress_content(library: Library, of: Progress, signs: Sequence[str]) -> Pr
 
 def _editions(of: Progress) -> Iterator[str]:
     for edition, runs in of.editions:
-        yield f"edition {edition}: {runs} run{'s' * (runs != 1)}"
+        yield ngettext(
+            "edition {edition}: {number} run", "edition {edition}: {number} runs", runs
+        ).format(edition=edition, number=runs)
 
 
 def _current(of: Progress, words: Words) -> Iterator[str]:
@@ -76,14 +83,16 @@ def _current(of: Progress, words: Words) -> Iterator[str]:
 def _met(library: Library, of: Progress) -> Iterator[str]:
     if of.pathway in library.pathways:
         every = guide(library, of.pathway).answers.keys()
-        yield f"{len(of.met & every)} of {len(every)} answers of the pathway were met in drills."
-        yield "`chamberwise drill --plan` shows which drills would show the others."
+        yield _("{met} of {every} answers of the pathway were met in drills.").format(
+            met=len(of.met & every), every=len(every)
+        )
+        yield _("`chamberwise drill --plan` shows which drills would show the others.")
 
 
 def _counted(of: Progress) -> Iterator[str]:
     for result in ORDER:
         count = sum(each is result for each in of.results)
-        yield f"{result.value}: {share(Share(count, len(of.results)))}"
+        yield f"{told(result.value)}: {share(Share(count, len(of.results)))}"
 
 
 def share(of: Share) -> str:
@@ -93,12 +102,16 @@ def share(of: Share) -> str:
     ('none', '1 of 3: cannot tell yet; about 18 more')
     """
     if not of.of:
-        return "none"
-    told = f"{of.count} of {of.of}"
+        return _("none")
+    said = _("{count} of {of}").format(count=of.count, of=of.of)
     if of.of < FEWEST or not of.tells:
-        return f"{told}: {CANNOT_TELL}; about {max(of.more_needed, FEWEST - of.of)} more"
+        return _("{told}: {cannot_tell}; about {more} more").format(
+            told=said, cannot_tell=_(CANNOT_TELL), more=max(of.more_needed, FEWEST - of.of)
+        )
     limits = of.exact
-    return f"{told} (95 % limits: {round(limits.low * 100)} to {round(limits.high * 100)} of 100)"
+    return _("{told} (95 % limits: {low} to {high} of 100)").format(
+        told=said, low=round(limits.low * 100), high=round(limits.high * 100)
+    )
 
 
 def _months(of: Progress) -> Iterator[Month]:
@@ -112,16 +125,22 @@ def _months(of: Progress) -> Iterator[Month]:
 def _due(of: Progress, words: Words) -> Iterator[str]:
     due = of.due
     if due.warm_up:
-        yield f"Over {BREAK.days // 7} weeks without a drill: begin with a short warm-up."
+        yield _("Over {number} weeks without a drill: begin with a short warm-up.").format(
+            number=BREAK.days // 7
+        )
     for each in due.now:
-        yield f"{_named(each, words)}: chance of recall now about {_of_ten(each, of.asked_on)}"
+        yield _("{act}: chance of recall now about {of_ten}").format(
+            act=_named(each, words), of_ten=_of_ten(each, of.asked_on)
+        )
     if due.more:
-        yield f"{due.more} more can wait until these are done."
+        yield _("{more} more can wait until these are done.").format(more=due.more)
     if not due.now:
-        yield "Nothing is due."
+        yield _("Nothing is due.")
     if due.next_on:
-        yield f"Next: {day(due.next_on.date())}."
-    yield f"By FSRS 6: retention {RETENTION}, {MOST_DAYS} days at most; advice, never a duty."
+        yield _("Next: {date}.").format(date=day(due.next_on.date()))
+    yield _(
+        "By FSRS 6: retention {retention}, {most_days} days at most; advice, never a duty."
+    ).format(retention=RETENTION, most_days=MOST_DAYS)
 
 
 def _named(memory: Memory, words: Words) -> str:
@@ -130,7 +149,7 @@ def _named(memory: Memory, words: Words) -> str:
 
 
 def _of_ten(memory: Memory, now: datetime) -> str:
-    return f"{round(recall(memory, now) * 10)} in 10"
+    return _("{number} in 10").format(number=round(recall(memory, now) * 10))
 
 
 def _act(of: ActProgress, words: Words) -> ActRow:
@@ -139,26 +158,34 @@ def _act(of: ActProgress, words: Words) -> ActRow:
 
 def _median(times: Sequence[Duration]) -> str:
     if len(times) < FEWEST:
-        return CANNOT_TELL
+        return _(CANNOT_TELL)
     found = median(times)
-    return "not done in half of them" if found is None else f"{found:.0f} s"
+    return _("not done in half of them") if found is None else f"{found:.0f} s"
 
 
 def _courses(of: Course) -> Iterator[CoursePlot]:
     until = of.until
     if of.has_signalled:
-        said = (
-            f"Signalled at run {len(of.towards)}: failures are rarer than {until.unacceptable:.0%}."
+        said = _("Signalled at run {count}: failures are rarer than {unacceptable}.").format(
+            count=len(of.towards), unacceptable=decimal(f"{until.unacceptable:.0%}")
         )
     else:
-        said = f"{CANNOT_TELL.capitalize()}; about {of.more_needed} more runs met in a row."
+        said = _("{cannot_tell}; about {more_needed} more runs met in a row.").format(
+            cannot_tell=begun(_(CANNOT_TELL)), more_needed=of.more_needed
+        )
     yield CoursePlot(
-        "LC-CUSUM: towards a signal",
-        f"acceptable {until.acceptable:.0%}, unacceptable {until.unacceptable:.0%}, "
-        f"signal at {until.signal}; a run fails that was not met",
+        _("LC-CUSUM: towards a signal"),
+        _(
+            "acceptable {acceptable}, unacceptable {unacceptable}, signal at {signal}; a run "
+            "fails that was not met"
+        ).format(
+            acceptable=decimal(f"{until.acceptable:.0%}"),
+            unacceptable=decimal(f"{until.unacceptable:.0%}"),
+            signal=decimal(str(until.signal)),
+        ),
         said,
         of.towards,
-        ((until.signal, "signal"),),
+        ((until.signal, _("signal")),),
     )
     if of.has_signalled:
         yield _since(of)
@@ -167,15 +194,23 @@ def _courses(of: Course) -> Iterator[CoursePlot]:
 def _since(of: Course) -> CoursePlot:
     then = of.then
     said = (
-        "It went up through its limit: look again at what is forgotten."
+        _("It went up through its limit: look again at what is forgotten.")
         if of.fell_back
-        else ("No sign of falling back.")
+        else (_("No sign of falling back."))
     )
     return CoursePlot(
-        "CUSUM: watched since",
-        f"acceptable {then.acceptable:.0%}, unacceptable {then.unacceptable:.0%}, "
-        f"errors {then.first_kind:.0%} and {then.second_kind:.0%}, step {then.step:.3f}",
+        _("CUSUM: watched since"),
+        _(
+            "acceptable {acceptable}, unacceptable {unacceptable}, errors {first_kind} and "
+            "{second_kind}, step {step}"
+        ).format(
+            acceptable=decimal(f"{then.acceptable:.0%}"),
+            unacceptable=decimal(f"{then.unacceptable:.0%}"),
+            first_kind=decimal(f"{then.first_kind:.0%}"),
+            second_kind=decimal(f"{then.second_kind:.0%}"),
+            step=decimal(f"{then.step:.3f}"),
+        ),
         said,
         of.since,
-        ((then.shown_unacceptable, "unacceptable"), (then.shown_acceptable, "acceptable")),
+        ((then.shown_unacceptable, _("unacceptable")), (then.shown_acceptable, _("acceptable"))),
     )

@@ -4,8 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
+from chamberwise.engine.language.texts import N_, ngettext
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.control.content import FOLLOW
 from chamberwise.exports.flow.block import Block, Group, plain
 from chamberwise.exports.flow.two_columns import GAP, two_columns
+from chamberwise.exports.language.unreviewed import unreviewed_notice
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Page, Role, Run, Style, Weight
 from chamberwise.exports.progress.content import SIGNS, STANDING, ActRow, ProgressContent
@@ -16,7 +20,7 @@ HEAD = Style(10.5, Weight.BOLD, pitch=1.25)
 BODY = Style(9.6)
 REMARK = Style(9.2, ink=Ink.GREY, pitch=1.25)
 MOST_MONTHS = 12
-MADE_BY = "Kept by whoever drilled, on one machine, without a name. Seen by, and when:"
+MADE_BY = N_("Kept by whoever drilled, on one machine, without a name. Seen by, and when:")
 
 Section = tuple[str, Sequence[Block]]
 
@@ -31,24 +35,29 @@ def record_page(of: ProgressContent, ruler: Ruler) -> Page:
 
 
 def _sections(of: ProgressContent) -> Iterator[Section]:
-    yield "Runs that count", _listed(of.counted or ("none yet",))
+    yield _("Runs that count"), _listed(of.counted or (_("none yet"),))
     if of.months:
-        yield "By month", _listed(_months(of))
-    yield "Editions drilled", _listed(of.editions or ("none yet",))
+        yield _("By month"), _listed(_months(of))
+    yield _("Editions drilled"), _listed(of.editions or (_("none yet"),))
     if of.current:
-        yield "Rehearsal", _listed(of.current)
+        yield _("Rehearsal"), _listed(of.current)
     if of.not_met:
-        yield "Met", _listed(of.not_met)
+        yield _("Met"), _listed(of.not_met)
     for course in of.courses:
         yield course.title, _listed((course.verdict, course.parameters))
     if of.acts:
-        remark = Block(plain(f"In the latest {of.latest} runs."), REMARK, Role.NOTE, before=0.6)
-        yield "Critical acts", [remark, *(block for row in of.acts for block in _act(row))]
-    yield "Due", _listed(of.due)
+        remark = Block(
+            plain(_("In the latest {latest} runs.").format(latest=of.latest)),
+            REMARK,
+            Role.NOTE,
+            before=0.6,
+        )
+        yield _("Critical acts"), [remark, *(block for row in of.acts for block in _act(row))]
+    yield _("Due"), _listed(of.due)
 
 
 def _months(of: ProgressContent) -> Iterator[str]:
-    words = [word for _, word in SIGNS]
+    words = [_(word) for _sign, word in SIGNS]
     for month in of.months[-MOST_MONTHS:]:
         counts = zip(words, month.counts, strict=True)
         yield f"{month.month}: " + ", ".join(f"{count} {word}" for word, count in counts if count)
@@ -57,25 +66,32 @@ def _months(of: ProgressContent) -> Iterator[str]:
 def _act(row: ActRow) -> Iterator[Block]:
     yield Block(plain(row.act, Weight.MEDIUM), BODY, before=1.0)
     said = (
-        f"left out {row.left_out}",
-        f"from a menu or told {row.helped}",
-        f"half by {row.median}",
+        _("left out {left_out}").format(left_out=row.left_out),
+        _("from a menu or told {helped}").format(helped=row.helped),
+        _("half by {median}").format(median=row.median),
     )
     for each in said:
         yield Block(plain(each), REMARK, Role.NOTE, indent=4.0, before=0.3)
 
 
 def _head(of: ProgressContent) -> Group:
-    runs = f"{of.runs} run{'s' * (of.runs != 1)} that count"
-    status = f"Status of the pathway: {of.status}. " if of.status else ""
-    told = f"{status}Pathway {of.pathway}. As of {of.asked_on}. {runs}."
-    title = Block(plain(f"Record of drills: {of.title}"), TITLE, Role.TITLE)
+    runs = ngettext("{number} run that count", "{number} runs that count", of.runs)
+    counted = runs.format(number=of.runs)
+    status = _("Status of the pathway: {status}. ").format(status=of.status) if of.status else ""
+    told = status + _("Pathway {pathway}. As of {asked_on}. {runs}.").format(
+        pathway=of.pathway, asked_on=of.asked_on, runs=counted
+    )
+    title = Block(plain(_("Record of drills: {title}").format(title=of.title)), TITLE, Role.TITLE)
     return Group((title, Block(plain(told), REMARK, Role.NOTE, before=0.6)), GAP)
 
 
 def _foot() -> Group:
-    seen = Block(plain(MADE_BY), REMARK, Role.NOTE, to_write=True)
-    runs = (Run("Follow local protocol. ", Weight.BOLD), Run(STANDING))
+    seen = Block(plain(_(MADE_BY)), REMARK, Role.NOTE, to_write=True)
+    runs = (
+        Run(f"{_(FOLLOW)} ", Weight.BOLD),
+        Run(_(STANDING)),
+        *((Run(f" {foreign}", Weight.BOLD),) if (foreign := unreviewed_notice()) else ()),
+    )
     return Group((seen, Block(runs, REMARK, Role.FOOTER, before=2.0)), 0.0)
 
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from textwrap import wrap
 
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
 from chamberwise.exports.progress.content import (
     LOCAL,
     SIGNS,
@@ -21,22 +23,31 @@ MOST_MONTHS = 12
 
 def progress_text(of: ProgressContent) -> str:
     """Return progress as text that ends in a line end."""
-    return "\n".join([*_lines(of), "", *wrap(STANDING, WIDTH), LOCAL, ""])
+    return "\n".join([*_lines(of), "", *wrap(_(STANDING), WIDTH), _(LOCAL), ""])
 
 
 def _lines(of: ProgressContent) -> Iterator[str]:
-    yield from _wrapped(f"Progress: {of.title}")
-    runs = "1 run that counts" if of.runs == 1 else f"{of.runs} runs that count"
-    yield f"Pathway {of.pathway}. As of {of.asked_on}. {runs}."
+    yield from _wrapped(_("Progress: {title}").format(title=of.title))
+    runs = ngettext("{number} run that counts", "{number} runs that count", of.runs).format(
+        number=of.runs
+    )
+    yield _("Pathway {pathway}. As of {asked_on}. {runs}.").format(
+        pathway=of.pathway, asked_on=of.asked_on, runs=runs
+    )
     if of.status:
-        yield f"Status of the pathway: {of.status}"
-    for heading, said in (("DUE", of.due), ("REHEARSAL", of.current), ("MET SO FAR", of.not_met)):
+        yield _("Status of the pathway: {status}").format(status=of.status)
+    parts = (
+        (_("DUE"), of.due),
+        (_("REHEARSAL"), of.current),
+        (_("MET SO FAR"), of.not_met),
+    )
+    for heading, said in parts:
         if said:
             yield from ("", heading)
             for each in said:
                 yield from _wrapped(each, "  - ")
     if of.runs:
-        yield from ("", "RUNS: " + ", ".join(f"{sign} {word}" for sign, word in SIGNS))
+        yield from ("", _("RUNS: ") + ", ".join(f"{sign} {_(word)}" for sign, word in SIGNS))
         yield f"  {of.strip}"
         for each in of.counted:
             yield from _wrapped(each, "  - ")
@@ -49,20 +60,22 @@ def _lines(of: ProgressContent) -> Iterator[str]:
 
 def _months(months: tuple[Month, ...]) -> Iterator[str]:
     most = max((sum(each.counts) for each in months), default=0)
-    signs = [sign for sign, _ in SIGNS]
+    signs = [sign for sign, _word in SIGNS]
     yield ""
-    yield "BY MONTH"
+    yield _("BY MONTH")
     for each in months:
         yield f"  {each.month}  {bar(each.counts, signs, most)} {sum(each.counts)}"
 
 
 def _acts(of: ProgressContent) -> Iterator[str]:
-    yield from ("", f"CRITICAL ACTS, in the latest {of.latest} runs")
+    yield from ("", _("CRITICAL ACTS, in the latest {latest} runs").format(latest=of.latest))
     for row in of.acts:
         yield from _wrapped(row.act, "  ")
-        yield from _wrapped(f"left out {row.left_out}", "      ")
-        yield from _wrapped(f"from a menu or told {row.helped}", "      ")
-        yield from _wrapped(f"half of the runs had it done by {row.median}", "      ")
+        yield from _wrapped(_("left out {left_out}").format(left_out=row.left_out), "      ")
+        yield from _wrapped(_("from a menu or told {helped}").format(helped=row.helped), "      ")
+        yield from _wrapped(
+            _("half of the runs had it done by {median}").format(median=row.median), "      "
+        )
 
 
 def _course(of: CoursePlot) -> Iterator[str]:
@@ -71,7 +84,7 @@ def _course(of: CoursePlot) -> Iterator[str]:
     yield from _wrapped(of.verdict, "  ")
     if of.values:
         yield from (f"  {line}" for line in plot(of.values, of.limits))
-        yield f"        run 1 to {len(of.values)}"
+        yield _("        run 1 to {count}").format(count=len(of.values))
 
 
 def _wrapped(text: str, lead: str = "") -> list[str]:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.moments import Moment
 from chamberwise.engine.model.rule import ANY, Happening, Pattern
 from chamberwise.exports.proof.happenings import (
@@ -16,25 +18,25 @@ from chamberwise.exports.proof.telling import Telling
 
 _AT_IT = {
     Pattern.ABSENCE: "{comes}",
-    Pattern.BOUNDED_EXISTENCE: "{of} comes more than {times}",
-    Pattern.PRECEDENCE: "{of} comes, and {by} has not come before it",
-    Pattern.ALTERNATE_PRECEDENCE: "{of} comes, and {by} has not come anew before it",
-    Pattern.CHAIN_PRECEDENCE: "{of} comes, and the act directly before it was not {by}",
-    Pattern.NOT_CO_EXISTENCE: "{of} comes on one walk with {by}",
+    Pattern.BOUNDED_EXISTENCE: N_("{of} comes more than {times}"),
+    Pattern.PRECEDENCE: N_("{of} comes, and {by} has not come before it"),
+    Pattern.ALTERNATE_PRECEDENCE: N_("{of} comes, and {by} has not come anew before it"),
+    Pattern.CHAIN_PRECEDENCE: N_("{of} comes, and the act directly before it was not {by}"),
+    Pattern.NOT_CO_EXISTENCE: N_("{of} comes on one walk with {by}"),
 }
 _AT_THE_CLOSE = {
-    Pattern.ABSENCE: "{closes} comes, and {of} came before it",
-    Pattern.UNIVERSALITY: "{closes} comes, and before it not every moment was {of}",
-    Pattern.EXISTENCE: "{closes} comes, and {of} has not come before it",
-    Pattern.BOUNDED_EXISTENCE: "{closes} comes, and {of} came more than {times} before it",
-    Pattern.PRECEDENCE: "{closes} comes, and before it {of} came without {by}",
-    Pattern.RESPONSE: "{closes} comes, and {by} has not come after {of}",
+    Pattern.ABSENCE: N_("{closes} comes, and {of} came before it"),
+    Pattern.UNIVERSALITY: N_("{closes} comes, and before it not every moment was {of}"),
+    Pattern.EXISTENCE: N_("{closes} comes, and {of} has not come before it"),
+    Pattern.BOUNDED_EXISTENCE: N_("{closes} comes, and {of} came more than {times} before it"),
+    Pattern.PRECEDENCE: N_("{closes} comes, and before it {of} came without {by}"),
+    Pattern.RESPONSE: N_("{closes} comes, and {by} has not come after {of}"),
 }
 _AT_THE_END = {
-    Pattern.EXISTENCE: "{of} never came",
-    Pattern.RESPONSE: "{by} never came after {of}",
-    Pattern.CHAIN_RESPONSE: "no act came after {of}; {by} had to be the next",
-    Pattern.RESPONDED_EXISTENCE: "{of} came, and {by} never did",
+    Pattern.EXISTENCE: N_("{of} never came"),
+    Pattern.RESPONSE: N_("{by} never came after {of}"),
+    Pattern.CHAIN_RESPONSE: N_("no act came after {of}; {by} had to be the next"),
+    Pattern.RESPONDED_EXISTENCE: N_("{of} came, and {by} never did"),
 }
 
 
@@ -53,21 +55,24 @@ def cause(telling: Telling) -> str:
         "times": times_in_words(rule.times),
     }
     if telling.counterexample.moment is None:
-        said = _AT_THE_END.get(rule.pattern, "the rule asks for more than came").format(**phrases)
-        return f"the walk has ended, and {said}"
+        ended = _AT_THE_END.get(rule.pattern, N_("the rule asks for more than came"))
+        said = _(ended).format(**phrases)
+        return _("the walk has ended, and {why}").format(why=said)
     if rule.pattern is Pattern.NOT_CO_EXISTENCE and found is None and other is not None:
         phrases |= {"by": told, "of": by}
         found = other
     if found is not None and rule.pattern in _AT_IT:
         one = _narrowed(found, moment)
         phrases["of"] = happening_in_words(library, pathway, one)
-        phrases["comes"] = comes_in_words(library, pathway, (one,), "comes")
-        return _AT_IT[rule.pattern].format(**phrases)
+        phrases["comes"] = comes_in_words(library, pathway, (one,))
+        return _(_AT_IT[rule.pattern]).format(**phrases)
     if telling.shows(rule.scope.closes, moment) and rule.pattern in _AT_THE_CLOSE:
-        return _AT_THE_CLOSE[rule.pattern].format(**phrases)
+        return _(_AT_THE_CLOSE[rule.pattern]).format(**phrases)
     if rule.pattern is Pattern.CHAIN_RESPONSE:
-        return f"this act comes directly after {told}; it had to be {by}"
-    return f"this moment is not {told}" if rule.pattern is Pattern.UNIVERSALITY else "it breaks"
+        return _("this act comes directly after {of}; it had to be {by}").format(of=told, by=by)
+    if rule.pattern is Pattern.UNIVERSALITY:
+        return _("this moment is not {of}").format(of=told)
+    return _("it breaks")
 
 
 def _narrowed(happening: Happening, moment: Moment) -> Happening:

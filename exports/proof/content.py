@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.record.content import Cited
 
 
@@ -105,7 +106,7 @@ class RuleShown:
     @property
     def binds(self) -> str:
         """Which walks it binds."""
-        return "every pathway" if self.is_house_rule else "this pathway"
+        return _("every pathway") if self.is_house_rule else _("this pathway")
 
     @property
     def place(self) -> str:

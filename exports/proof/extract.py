@@ -8,6 +8,7 @@ from datetime import date
 from types import MappingProxyType
 
 from chamberwise.engine.diagnostics.problem import Span
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.rule import HarmSeverity, Rule, RuleId
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.proof.rules import switched_off
@@ -54,7 +55,9 @@ def proof_shown(
         states=proof.states,
         rules=tuple(rules),
         switched_off=tuple(
-            f"{rule.title} ({name}): switched off by {off.by} on {day(off.on)}. {off.because}"
+            _("{title} ({name}): switched off by {who} on {day}. {why}").format(
+                title=rule.title, name=name, who=off.by, day=day(off.on), why=off.because
+            )
             for name, (rule, off) in switched_off(loaded.library, proof.pathway).items()
         ),
     )
@@ -94,7 +97,7 @@ def rule_shown(
         line=span.line if span else 0,
         column=span.column if span else 0,
         story=story,
-        reason=verdict.reason if isinstance(verdict, Unproven) else "",
+        reason=_(verdict.reason) if isinstance(verdict, Unproven) else "",
     )
 
 

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.rule import ANY, AnyOf, Happening
 from chamberwise.engine.model.step import PathwayId, StepId
 from chamberwise.engine.model.words import FindingId, Words
+from chamberwise.exports.language.joining import inside
 from chamberwise.exports.record.naming import (
     act_title,
     duty_title,
@@ -18,7 +21,9 @@ from chamberwise.exports.record.naming import (
 )
 
 MOST_IN_A_SENTENCE = 4
-ANY_OF = "any of "
+IS_SURELY = N_("{finding} is surely {values}")
+MAY_BE = N_("{finding} may be {values}")
+IS_KNOWN = N_("{finding} is known")
 
 
 def quoted(text: str) -> str:
@@ -32,18 +37,23 @@ def either(phrases: Iterable[str]) -> str:
     >>> either(["A", "B", "C"])
     'A, B or C'
     """
-    return _joined(phrases, "or")
+    return _joined(phrases, _("{several} or {last}"))
 
 
-def _joined(phrases: Iterable[str], word: str) -> str:
+def all_of(phrases: Iterable[str]) -> str:
+    """Return phrases joined by commas and "and"."""
+    return _joined(phrases, _("{several} and {last}"))
+
+
+def _joined(phrases: Iterable[str], text: str) -> str:
     *first, last = phrases
-    return f"{', '.join(first)} {word} {last}" if first else last
+    return text.format(several=", ".join(first), last=last) if first else last
 
 
 def any_of_in_words(library: Library, pathway: PathwayId, any_of: AnyOf) -> str:
     """Return one of several happenings as a noun, e.g. `“Withdraw the tip” or the handover`."""
     if not any_of:
-        return "nothing"
+        return _("nothing")
     words = [happening_in_words(library, pathway, each) for each in any_of]
     if len(any_of) > 1:
         words = [
@@ -57,27 +67,31 @@ def happening_in_words(library: Library, pathway: PathwayId, happening: Happenin
     """Return one happening as a noun, with what is known meanwhile."""
     if told := _answer(library, pathway, happening):
         return told
-    event = _event(library, pathway, happening) or "a moment"
+    event = _event(library, pathway, happening) or _("a moment")
     return event + _meanwhile(library, pathway, happening)
 
 
-def comes_in_words(library: Library, pathway: PathwayId, any_of: AnyOf, comes: str) -> str:
-    """Return that one of several happenings comes, or never does; `comes` says which.
+def comes_in_words(
+    library: Library, pathway: PathwayId, any_of: AnyOf, *, never: bool = False
+) -> str:
+    """Return that one of several happenings comes, or never does.
 
     What is known meanwhile stands behind it: `“Cut” never comes while Support is unknown`.
     """
-    if len(any_of) != 1:
-        return f"{any_of_in_words(library, pathway, any_of)} {comes}"
-    happening, never = any_of[0], "never" in comes
+    comes = _("{what} never comes{meanwhile}") if never else _("{what} comes{meanwhile}")
+    if len(any_of) != 1 or any_of[0].asks:
+        return comes.format(what=any_of_in_words(library, pathway, any_of), meanwhile="")
+    happening = any_of[0]
     if happening.event == Happening():
         told = happening_in_words(library, pathway, happening)
-        return f"it never comes to {told}" if never else f"it comes to {told}"
-    if happening.asks:
-        return f"{happening_in_words(library, pathway, happening)} {comes}"
+        text = _("it never comes to {moment}") if never else _("it comes to {moment}")
+        return text.format(moment=told)
+    meanwhile = _meanwhile(library, pathway, happening)
+    if never and len(happening.acts) > MOST_IN_A_SENTENCE:
+        none = _event(library, pathway, happening, _("none of {number} acts (listed below)"))
+        return _("{what} comes{meanwhile}").format(what=none, meanwhile=meanwhile)
     event = _event(library, pathway, happening)
-    if never and event.startswith(ANY_OF):
-        event, comes = f"none of {event.removeprefix(ANY_OF)}", "comes"
-    return f"{event} {comes}{_meanwhile(library, pathway, happening)}"
+    return comes.format(what=event, meanwhile=meanwhile)
 
 
 def long_lists(library: Library, pathway: PathwayId, happenings: Iterable[Happening]) -> list[str]:
@@ -85,7 +99,9 @@ def long_lists(library: Library, pathway: PathwayId, happenings: Iterable[Happen
     words = library.words(pathway)
     long = dict.fromkeys(each.acts for each in happenings if len(each.acts) > MOST_IN_A_SENTENCE)
     return [
-        f"{len(acts)} acts: {_joined((quoted(act_title(words, act)) for act in acts), 'and')}"
+        _("{number} acts: {acts}").format(
+            number=len(acts), acts=all_of(quoted(act_title(words, act)) for act in acts)
+        )
         for acts in long
     ]
 
@@ -101,18 +117,22 @@ def _answer(library: Library, pathway: PathwayId, happening: Happening) -> str:
     if asked != happening.asks[0]:
         return ""
     said = values_in_words(words, asked, values)
-    answer = f"an answer on {quoted(finding_title(words, asked))}"
+    answer = _("an answer on {finding} that leaves {values} possible")
     if happening.surely.terms:
-        return f"{answer} that makes it surely {said}"
-    return f"{answer} that leaves {said} possible"
+        answer = _("an answer on {finding} that makes it surely {values}")
+    return answer.format(finding=quoted(finding_title(words, asked)), values=said)
 
 
 def _meanwhile(library: Library, pathway: PathwayId, happening: Happening) -> str:
     known = known_in_words(library, pathway, happening)
     unless = unless_in_words(library, pathway, happening)
     is_moment = happening.event == Happening()
-    link = " after which" if happening.asks else " at which" if is_moment else " while"
-    return (f"{link} {known}" if known else "") + (f", unless {unless}" if unless else "")
+    link = _(" at which {known}") if is_moment else _(" while {known}")
+    if happening.asks:
+        link = _(" after which {known}")
+    return (link.format(known=known) if known else "") + (
+        _(", unless {known}").format(known=unless) if unless else ""
+    )
 
 
 def says_what_is_known_alone(happening: Happening) -> bool:
@@ -125,29 +145,37 @@ def known_in_words(library: Library, pathway: PathwayId, happening: Happening) -
     """Return what must be known or unknown for a happening, as a clause."""
     words = library.words(pathway)
     clauses = [
-        *_terms(words, happening.surely, "is surely"),
-        *_terms(words, happening.possibly, "may be"),
-        *(f"{finding_title(words, name)} is known" for name in happening.known),
-        *(f"{finding_title(words, name)} is stale" for name in happening.stale),
-        *(f"{finding_title(words, name)} is unknown" for name in happening.unknown),
+        *_terms(words, happening.surely, IS_SURELY),
+        *_terms(words, happening.possibly, MAY_BE),
+        *(_(IS_KNOWN).format(finding=finding_title(words, name)) for name in happening.known),
+        *(
+            _("{finding} is stale").format(finding=finding_title(words, name))
+            for name in happening.stale
+        ),
+        *(
+            _("{finding} is unknown").format(finding=finding_title(words, name))
+            for name in happening.unknown
+        ),
     ]
-    return _joined(clauses, "and") if clauses else ""
+    return all_of(clauses) if clauses else ""
 
 
 def unless_in_words(library: Library, pathway: PathwayId, happening: Happening) -> str:
     """Return what makes a happening harmless, as a clause."""
     words = library.words(pathway)
     groups = [
-        list(_terms(words, happening.unless_surely, "is surely")),
-        list(_terms(words, happening.unless_possibly, "may be")),
-        [f"{finding_title(words, name)} is known" for name in happening.unless_known],
+        list(_terms(words, happening.unless_surely, IS_SURELY)),
+        list(_terms(words, happening.unless_possibly, MAY_BE)),
+        [_(IS_KNOWN).format(finding=finding_title(words, name)) for name in happening.unless_known],
     ]
-    return either(_joined(each, "and") for each in groups if each) if any(groups) else ""
+    return either(all_of(each) for each in groups if each) if any(groups) else ""
 
 
-def _terms(words: Words, condition: Condition, verb: str) -> Iterator[str]:
+def _terms(words: Words, condition: Condition, text: str) -> Iterator[str]:
     for name, values in condition.terms:
-        yield f"{finding_title(words, name)} {verb} {values_in_words(words, name, values)}"
+        yield _(text).format(
+            finding=finding_title(words, name), values=values_in_words(words, name, values)
+        )
 
 
 def values_in_words(words: Words, name: FindingId, values: Sequence[str]) -> str:
@@ -158,39 +186,47 @@ def values_in_words(words: Words, name: FindingId, values: Sequence[str]) -> str
     return either(map(quoted, labels))
 
 
-def _event(library: Library, pathway: PathwayId, happening: Happening) -> str:
+def _event(
+    library: Library, pathway: PathwayId, happening: Happening, many: str | None = None
+) -> str:
     words = library.words(pathway)
     warned = either(quoted(act_title(words, act)) for act in happening.warns_of or ("",))
-    who = either(f"the {_small(duty_title(words, name))}" for name in happening.by or ("",))
+    who = either(
+        _("the {duty}").format(duty=inside(duty_title(words, name)))
+        for name in happening.by or ("",)
+    )
     if happening.acts:
-        told = _acts(words, happening.acts)
-        told += f" by {who}" if happening.by else ""
-        return told + (f" under a danger or warning of {warned}" if happening.warns_of else "")
+        told = _acts(words, happening.acts, many)
+        if happening.by:
+            told = _("{act} by {who}").format(act=told, who=who)
+        if happening.warns_of:
+            told = _("{act} under a danger or warning of {acts}").format(act=told, acts=warned)
+        return told
     if happening.by:
-        return f"anything that {who} does or says"
+        return _("anything that {who} does or says").format(who=who)
     if happening.warns_of:
-        return f"a danger or warning of {warned}"
+        return _("a danger or warning of {acts}").format(acts=warned)
     if happening.asks:
         asked = either(quoted(finding_title(words, name)) for name in happening.asks)
-        return f"the question of {asked}"
+        return _("the question of {findings}").format(findings=asked)
     return _of_the_way(library, pathway, happening)
 
 
-def _acts(words: Words, acts: Sequence[str]) -> str:
+def _acts(words: Words, acts: Sequence[str], many: str | None) -> str:
     if len(acts) > MOST_IN_A_SENTENCE:
-        return f"{ANY_OF}{len(acts)} acts (listed below)"
+        return (many or _("any of {number} acts (listed below)")).format(number=len(acts))
     return either(quoted(act_title(words, act)) for act in acts)
 
 
 def _of_the_way(library: Library, pathway: PathwayId, happening: Happening) -> str:
     if ANY in happening.outcomes:
-        return "the end of the walk"
+        return _("the end of the walk")
     if happening.outcomes:
         ends = (quoted(_outcome_title(library, pathway, name)) for name in happening.outcomes)
-        return f"the outcome {either(ends)}"
+        return _("the outcome {ends}").format(ends=either(ends))
     if happening.hands_over_to:
         there = (quoted(pathway_title(library, name)) for name in happening.hands_over_to)
-        return f"the handover to {either(there)}"
+        return _("the handover to {charts}").format(charts=either(there))
     return ""
 
 
@@ -199,7 +235,3 @@ def _outcome_title(library: Library, pathway: PathwayId, outcome: StepId) -> str
         if outcome in library.pathways[name].steps:
             return step_name(library, Place(name, outcome))
     return outcome
-
-
-def _small(title: str) -> str:
-    return title[:1].lower() + title[1:]

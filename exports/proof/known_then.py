@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.meaning.moments import Moment
 from chamberwise.engine.model.step import Action
@@ -26,11 +27,13 @@ def _said(telling: Telling, field: Field) -> str:
     seen, possible = moment.last_seen & field.every, moment.possible & field.every
     if seen:
         since = _stale_since(telling, field)
-        return f"stale since {since}; last seen {_values(telling, field, seen)}"
+        return _("stale since {since}; last seen {values}").format(
+            since=since, values=_values(telling, field, seen)
+        )
     if possible == field.every:
-        return f"unknown: possibly {_values(telling, field, possible)}"
-    surely = "possibly" if possible & (possible - 1) else "surely"
-    return f"{surely} {_values(telling, field, possible)}"
+        return _("unknown: possibly {values}").format(values=_values(telling, field, possible))
+    text = _("possibly {values}") if possible & (possible - 1) else _("surely {values}")
+    return text.format(values=_values(telling, field, possible))
 
 
 def _values(telling: Telling, field: Field, bits: int) -> str:
@@ -44,7 +47,9 @@ def _stale_since(telling: Telling, field: Field) -> str:
     while number and telling.moments[number - 1].last_seen & field.every:
         number -= 1
     before = max(0, number - 1)
-    return f"step {telling.step_of(before)}, {quoted(_done(telling, telling.moments[before]))}"
+    return _("step {number}, {what}").format(
+        number=telling.step_of(before), what=quoted(_done(telling, telling.moments[before]))
+    )
 
 
 def _done(telling: Telling, moment: Moment) -> str:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import asdict
 from typing import Any
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.proof.content import ProofShown, RuleShown, Story, VerdictWord
 from chamberwise.exports.proof.text import MEANS
 from chamberwise.exports.record.standing import STANDING
@@ -21,8 +22,8 @@ def values(
     """Return one mapping: what stands in the way of every proof, then a mapping a pathway."""
     told: dict[str, Any] = {
         "format": FORMAT,
-        "standing": STANDING,
-        "means": MEANS,
+        "standing": _(STANDING),
+        "means": _(MEANS),
         "problems": list(problems),
         "pathways": [_proof(each) for each in proofs],
     }

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.advance import Passage, PassedOver
 from chamberwise.engine.meaning.moments import Moment
 from chamberwise.engine.meaning.state import Answered
@@ -27,8 +29,8 @@ from chamberwise.exports.record.naming import (
 )
 from chamberwise.exports.record.passed import told
 
-OPENS = "from here on the rule is in force"
-CLOSES = "here the rule is in force no longer"
+OPENS = N_("from here on the rule is in force")
+CLOSES = N_("here the rule is in force no longer")
 _OPENED_ONCE = frozenset({Extent.AFTER})
 _OPENED_ANEW = frozenset({Extent.BETWEEN, Extent.AFTER_UNTIL})
 
@@ -74,7 +76,7 @@ def _step(telling: Telling, number: int, leg: Leg, remarks: dict[int, str]) -> S
         answer = answer_label(library.finding(place.pathway, step.ask), given)
     elif isinstance(step, Handover):
         kind = StoryKind.HANDED_OVER
-        lines = (StoryLine(READER, "says", step.says),) if step.says else ()
+        lines = (StoryLine(_(READER), _("says"), step.says),) if step.says else ()
     return StoryStep(
         number=number,
         kind=kind,
@@ -139,9 +141,9 @@ def _remarks(telling: Telling) -> dict[int, str]:
         return found
     for number, moment in enumerate(telling.moments[: telling.broke_at]):
         if is_open and scope.extent in _OPENED_ANEW and telling.shows(scope.closes, moment):
-            is_open, found[number] = False, CLOSES
+            is_open, found[number] = False, _(CLOSES)
         elif not is_open and _opens(telling, moment):
-            is_open, found[number] = True, OPENS
+            is_open, found[number] = True, _(OPENS)
     return found
 
 

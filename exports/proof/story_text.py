@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.proof.content import Story, StoryKind, StoryLine, StoryStep
 from chamberwise.exports.proof.paragraph import Paragraph
 
-HERE = ">>> HERE"
+HERE = N_(">>> HERE")
 """Stands before the line that says what broke the rule."""
 
 _LEADS = {
-    StoryKind.DONE: "Done:     ",
+    StoryKind.DONE: N_("Done:     "),
     StoryKind.HANDED_OVER: "",
-    StoryKind.ENDED: "End:      ",
+    StoryKind.ENDED: N_("End:      "),
 }
 
 
@@ -32,10 +34,10 @@ def _aside(text: str, indent: int = 6) -> Paragraph:
 def _step(step: StoryStep, story: Story) -> Iterator[Paragraph]:
     number = f"  {step.number:>2}. "
     if step.kind is StoryKind.ASKED:
-        yield Paragraph(f"{number}Asked:    ", step.text)
-        yield Paragraph("      Answered: ", step.answer)
+        yield Paragraph(number + _("Asked:    "), step.text)
+        yield Paragraph(_("      Answered: "), step.answer)
     elif not _is_its_own_headline(step):
-        yield Paragraph(f"{number}{_LEADS[step.kind]}", step.text)
+        yield Paragraph(number + (_(_LEADS[step.kind])), step.text)
         number = " " * 8
     for line in step.lines:
         yield from _line(line, story, number, owed=step.kind is StoryKind.ENDED)
@@ -56,7 +58,7 @@ def _is_its_own_headline(step: StoryStep) -> bool:
 
 def _line(line: StoryLine, story: Story, before: str, *, owed: bool) -> Iterator[Paragraph]:
     act = f" [{line.act}]" if line.act else ""
-    lead = f"{line.who} owes" if owed else f"{line.who} {line.voice}"
+    lead = _("{who} owes").format(who=line.who) if owed else f"{line.who} {line.voice}"
     yield Paragraph(f"{before}{lead}: ", f"{line.text}{act}", hang=10)
     if line.remark:
         yield _aside(line.remark, 10)
@@ -66,6 +68,6 @@ def _line(line: StoryLine, story: Story, before: str, *, owed: bool) -> Iterator
 
 def here(story: Story) -> Iterator[Paragraph]:
     """Yield what broke the rule and what was known then."""
-    yield Paragraph(f"  {HERE}: ", f"{story.cause}.", hang=6)
+    yield Paragraph(f"  {_(HERE)}: ", f"{story.cause}.", hang=6)
     for known in story.known:
-        yield Paragraph("      Known then: ", f"{known.finding}: {known.said}")
+        yield Paragraph(_("      Known then: "), f"{known.finding}: {known.said}")

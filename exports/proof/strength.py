@@ -6,10 +6,13 @@ from collections.abc import Iterator
 from dataclasses import asdict
 from typing import Any
 
+from chamberwise.engine.language.numbers import decimal, thousands
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.mutants.strength import Strength, Survivor
 from chamberwise.exports.proof.paragraph import Paragraph, wrapped
 
-UNLISTED = "UNLISTED"
+UNLISTED = N_("UNLISTED")
 
 
 def strength_text(strength: Strength, *, every: int = 1) -> str:
@@ -17,41 +20,64 @@ def strength_text(strength: Strength, *, every: int = 1) -> str:
     killed = sum(each.killed for each in strength.killed)
     made = sum(each.made for each in strength.killed)
     same = sum(each.same for each in strength.killed)
-    head = (
-        f"{strength.pathway}: {made:,} mutants, {killed:,} killed ({_share(killed, made - same)})"
-    )
-    alike = f"; {same:,} look the same on every walk and are left out of the share" if same else ""
-    sample = f"; a sample, 1 of every {every}, of {strength.total:,}" if every > 1 else ""
-    told = wrapped([Paragraph("", f"{head}{alike}{sample}.")])
+    parts = [
+        _("{pathway}: {made} mutants, {killed} killed ({share})").format(
+            pathway=strength.pathway,
+            made=thousands(made),
+            killed=thousands(killed),
+            share=_share(killed, made - same),
+        )
+    ]
+    if same:
+        parts.append(
+            _("{number} look the same on every walk and are left out of the share").format(
+                number=thousands(same)
+            )
+        )
+    if every > 1:
+        parts.append(
+            _("a sample, 1 of every {every}, of {total}").format(
+                every=every, total=thousands(strength.total)
+            )
+        )
+    told = wrapped([Paragraph("", "; ".join(parts) + ".")])
     blocks = [told, _kinds(strength), _killers(strength), wrapped(_left(strength))]
     return "\n\n".join("\n".join(block) for block in blocks if block)
 
 
 def _kinds(strength: Strength) -> list[str]:
     width = max((len(each.kind) for each in strength.killed), default=4)
-    lines = [f"  {'edit':<{width}}  {'made':>6}  {'killed':>6}  {'same':>6}  {'share':>6}"]
+    edit, heads = _("edit"), (_("made"), _("killed"), _("same"), _("share"))
+    lines = [f"  {edit:<{width}}" + "".join(f"  {each:>6}" for each in heads)]
     for kind, made, killed, same in strength.killed:
         share = _share(killed, made - same)
-        lines.append(f"  {kind:<{width}}  {made:>6,}  {killed:>6,}  {same:>6,}  {share:>6}")
+        lines.append(
+            f"  {kind:<{width}}  {thousands(made):>6}  {thousands(killed):>6}"
+            f"  {thousands(same):>6}  {share:>6}"
+        )
     return lines
 
 
 def _killers(strength: Strength) -> list[str]:
     width = max((len(name) for name in strength.by), default=0)
-    lines = [f"  {name:<{width}}  {count:>6,}" for name, count in strength.by.items()]
-    return [f"  {'killed by':<{width}}  {'killed':>6}", *lines] if lines else []
+    lines = [f"  {name:<{width}}  {thousands(count):>6}" for name, count in strength.by.items()]
+    return [f"  {_('killed by'):<{width}}  {_('killed'):>6}", *lines] if lines else []
 
 
 def _left(strength: Strength) -> Iterator[Paragraph]:
     for survivor in strength.survivors:
-        yield Paragraph("  SURVIVES: ", _survivor(survivor))
+        yield Paragraph(_("  SURVIVES: "), _survivor(survivor))
     for name in strength.stale:
-        said = f"{name} stands on the reviewed list and is killed or gone by now"
-        yield Paragraph("  NOT NEEDED: ", said)
+        said = _("{name} stands on the reviewed list and is killed or gone by now").format(
+            name=name
+        )
+        yield Paragraph(_("  NOT NEEDED: "), said)
 
 
 def _survivor(survivor: Survivor) -> str:
-    why = f"reviewed: {survivor.reason}" if survivor.reason is not None else UNLISTED
+    why = _(UNLISTED)
+    if survivor.reason is not None:
+        why = _("reviewed: {reason}").format(reason=survivor.reason)
     return f"{survivor.description} ({survivor.id}) {why}"
 
 
@@ -62,8 +88,8 @@ def _share(killed: int, made: int) -> str:
     ('99.9 %', '100 %', 'none')
     """
     if not made:
-        return "none"
-    return "100 %" if killed == made else f"{killed * 1000 // made / 10:.1f} %"
+        return _("none")
+    return "100 %" if killed == made else decimal(f"{killed * 1000 // made / 10:.1f}") + " %"
 
 
 def strength_values(strength: Strength) -> dict[str, Any]:

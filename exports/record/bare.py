@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.state import Answered
 from chamberwise.engine.walk.entries import Began, Entry, Moved, Noted, Redone, Resumed, Undone
 from chamberwise.exports.record.content import EntryKind, RecordContent, RecordedEntry
 from chamberwise.exports.record.extract import SHORT_DIGEST
 from chamberwise.exports.record.standing import STANDING
 
-REMARK = (
-    "The pathway has changed since this walk, or the file at hand is another of the same name. "
-    "Answers stand here by the names they had then; wording, cautions and what was owed are not "
-    "repeated."
+REMARK = N_(
+    "The pathway has changed since this walk, or the file at hand is another of the same "
+    "name. Answers stand here by the names they had then; wording, cautions and what was "
+    "owed are not repeated."
 )
 
 
@@ -22,11 +24,11 @@ def bare_record(journal: Sequence[Entry]) -> RecordContent:
     began = journal[0]
     assert isinstance(began, Began)
     return RecordContent(
-        standing=STANDING,
+        standing=_(STANDING),
         pathway=began.pathway,
         title=began.pathway,
         edition=began.edition,
-        marks=("PATHWAY CHANGED SINCE, OR ANOTHER OF THE SAME NAME",),
+        marks=(_("PATHWAY CHANGED SINCE, OR ANOTHER OF THE SAME NAME"),),
         digest=began.digest[:SHORT_DIGEST],
         began=began.at,
         ended=journal[-1].at,
@@ -36,7 +38,7 @@ def bare_record(journal: Sequence[Entry]) -> RecordContent:
         standing_on="",
         owed=(),
         sources=(),
-        remark=REMARK,
+        remark=_(REMARK),
     )
 
 

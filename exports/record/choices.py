@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.meaning.state import Freshness
 from chamberwise.engine.model.pathway import Pathway
@@ -13,8 +15,8 @@ from chamberwise.engine.walk.walk import Walk
 from chamberwise.exports.record.content import RecordedChoice
 from chamberwise.exports.record.naming import value_labels
 
-BY_THE_UNIT = "set by this unit"
-IN_THE_WALK = "chosen in this walk"
+BY_THE_UNIT = N_("set by this unit")
+IN_THE_WALK = N_("chosen in this walk")
 
 
 def choices_here(walk: Walk) -> tuple[RecordedChoice, ...]:
@@ -47,7 +49,7 @@ def _spoken_of(pathway: Pathway) -> Iterator[FindingId]:
             case Question(ask=name):
                 yield name
             case Branch(rows=rows):
-                yield from (name for row in rows for name, _ in row.when.terms)
+                yield from (name for row in rows for name, _rest in row.when.terms)
 
 
 def _told(walk: Walk, fields: Iterable[Field]) -> tuple[RecordedChoice, ...]:
@@ -58,5 +60,5 @@ def _choice(walk: Walk, field: Field) -> RecordedChoice:
     finding = field.finding
     if walk.state.freshness(field) is not Freshness.KNOWN:
         return RecordedChoice(finding.title)
-    by = BY_THE_UNIT if finding.choice and finding.choice.chosen else IN_THE_WALK
+    by = _(BY_THE_UNIT) if finding.choice and finding.choice.chosen else _(IN_THE_WALK)
     return RecordedChoice(finding.title, value_labels(finding, walk.state.values(field)), by)

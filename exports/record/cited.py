@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.step import Action, Line, Outcome, Question, Step
 from chamberwise.engine.model.words import SourceId, Words
@@ -16,7 +17,7 @@ def cited(words: Words, names: Iterable[SourceId]) -> tuple[Cited, ...]:
     """Return the sources of those names, each once; names without a source are left out."""
     found = (words.sources.get(name) for name in dict.fromkeys(names))
     return tuple(
-        Cited(source.cite, source.mark.value, MARK_WORDS[source.mark], source.where)
+        Cited(source.cite, source.mark.value, _(MARK_WORDS[source.mark]), source.where)
         for source in found
         if source
     )

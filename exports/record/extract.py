@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import date, datetime
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.state import Answered
 from chamberwise.engine.model.step import Action, Handover, Question
 from chamberwise.engine.walk.entries import Entry, Moved, Noted, Redone, Resumed, Undone
@@ -40,7 +41,7 @@ def record_of(walk: Walk, today: date) -> RecordContent:
     pathway = walk.library.pathways[walk.began.pathway]
     places = (*(leg.before.place for leg in walk.legs), walk.state.place, *outcomes_reached(walk))
     return RecordContent(
-        standing=STANDING,
+        standing=_(STANDING),
         pathway=pathway.id,
         title=pathway.title,
         edition=walk.began.edition,
@@ -124,7 +125,7 @@ def _moved(walk: Walk, entry: Moved, elapsed: int) -> RecordedEntry:
         lines=_lines(walk),
         cautions=tuple(
             RecordedCaution(caution.signal.upper(), caution.harm, caution.instead)
-            for _, caution in cautions_shown(library, walk.last)
+            for _where, caution in cautions_shown(library, walk.last)
         ),
         choices=choices_here(walk),
         went_stale=went_stale(library, walk.state, after.state),
@@ -149,7 +150,7 @@ def _answer(walk: Walk, entry: Moved) -> str:
 def _lines(walk: Walk) -> tuple[RecordedLine, ...]:
     step = walk.step
     if isinstance(step, Handover):
-        return (RecordedLine(READER, "says", step.says),) if step.says else ()
+        return (RecordedLine(_(READER), _("says"), step.says),) if step.says else ()
     if not isinstance(step, Action):
         return ()
     words = walk.library.words(walk.state.place.pathway)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.step import (
     CANNOT_TELL,
@@ -15,16 +17,17 @@ from chamberwise.engine.model.step import (
     Question,
 )
 from chamberwise.engine.model.words import Finding, Mark, ValueId, Words
+from chamberwise.exports.language.joining import either
 
-READER = "Reader"
+READER = N_("Reader")
 """Who reads the pathway aloud, and so says what a handover says."""
 
 MARK_WORDS = {
-    Mark.READ: "read at its address",
-    Mark.MEMORY: "from memory, not read again",
-    Mark.COMMON_PRACTICE: "common practice, no source",
-    Mark.DERIVED: "our own inference",
-    Mark.LOCAL: "the unit's own rule",
+    Mark.READ: N_("read at its address"),
+    Mark.MEMORY: N_("from memory, not read again"),
+    Mark.COMMON_PRACTICE: N_("common practice, no source"),
+    Mark.DERIVED: N_("our own inference"),
+    Mark.LOCAL: N_("the unit's own rule"),
 }
 
 
@@ -37,11 +40,11 @@ def step_name(library: Library, place: Place) -> str:
         case Action():
             return step.short or (sentence(step.lines[0].text) if step.lines else step.id)
         case Branch():
-            return (
-                step.short or f"Goes on by what is known: {', '.join(_decides_on(library, place))}"
+            return step.short or _("Goes on by what is known: {findings}").format(
+                findings=", ".join(_decides_on(library, place))
             )
         case Handover():
-            return f"Over to: {pathway_title(library, step.to)}"
+            return _("Over to: {title}").format(title=pathway_title(library, step.to))
         case Outcome():
             return step.title
 
@@ -49,7 +52,7 @@ def step_name(library: Library, place: Place) -> str:
 def _decides_on(library: Library, place: Place) -> tuple[str, ...]:
     step = library.step(place)
     assert isinstance(step, Branch)
-    named = dict.fromkeys(name for row in step.rows for name, _ in row.when.terms)
+    named = dict.fromkeys(name for row in step.rows for name, _rest in row.when.terms)
     return tuple(finding_title(library.words(place.pathway), name) for name in named)
 
 
@@ -76,13 +79,13 @@ def act_title(words: Words, act: str) -> str:
 def value_labels(finding: Finding, values: tuple[ValueId, ...]) -> str:
     """Return the labels of some values of a finding, joined by "or"."""
     found = (finding.value(value) for value in values)
-    return " or ".join(value.label for value in found if value is not None)
+    return either(value.label for value in found if value is not None)
 
 
 def answer_label(finding: Finding, answer: Answer) -> str:
     """Return the words to answer with."""
     if answer.id == CANNOT_TELL:
-        return answer.label or "Cannot tell"
+        return answer.label or _("Cannot tell")
     return answer.label or value_labels(finding, answer.means) or answer.id
 
 
@@ -101,4 +104,4 @@ def sentence(text: str) -> str:
 
 def line_voice(line: Line) -> str:
     """Return how a line is carried out: said aloud or done."""
-    return "says" if line.said_aloud else "does"
+    return _("says") if line.said_aloud else _("does")

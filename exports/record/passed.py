@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.advance import (
     BoundReached,
     CameBack,
@@ -37,10 +38,14 @@ def _told(library: Library, state: State, silent: Silent) -> str:
         case BoundReached(place):
             bound = library.step(place).bound
             times = bound.at_most if bound else 0
-            return f"Tried {times} times, the most allowed here: {step_name(library, place)}"
-        case CameBack(outcome, _):
+            return _("Tried {number} times, the most allowed here: {step}").format(
+                number=times, step=step_name(library, place)
+            )
+        case CameBack(outcome, _place):
             title = pathway_title(library, outcome.pathway)
-            return f"Back from {title}: {step_name(library, outcome)}"
+            return _("Back from {title}: {outcome}").format(
+                title=title, outcome=step_name(library, outcome)
+            )
 
 
 def _passed_over(library: Library, place: Place, answer_id: str) -> str:
@@ -48,21 +53,21 @@ def _passed_over(library: Library, place: Place, answer_id: str) -> str:
     assert isinstance(step, Question)
     finding = library.finding(place.pathway, step.ask)
     answer = next(each for each in step.answers if each.id == answer_id)
-    said = answer_label(finding, answer)
+    what = f"{finding.title}: {answer_label(finding, answer)}"
     if finding.choice is not None:
-        return f"Set by the unit, so not asked: {finding.title}: {said}"
-    return f"Already known, so not asked: {finding.title}: {said}"
+        return _("Set by the unit, so not asked: {what}").format(what=what)
+    return _("Already known, so not asked: {what}").format(what=what)
 
 
 def _decided(library: Library, state: State, place: Place, by: int | str) -> str:
     step = library.step(place)
     assert isinstance(step, Branch)
     rows = [step.rows[by]] if isinstance(by, int) else list(step.rows)
-    named = dict.fromkeys(name for row in rows for name, _ in row.when.terms)
+    named = dict.fromkeys(name for row in rows for name, _rest in row.when.terms)
     known = "; ".join(_known(library, state, place, name) for name in named)
     if by == "not known":
-        return f"Not decided by what is known, so the safe way: {known}"
-    return f"Decided by what is known: {known}"
+        return _("Not decided by what is known, so the safe way: {known}").format(known=known)
+    return _("Decided by what is known: {known}").format(known=known)
 
 
 def _known(library: Library, state: State, place: Place, name: str) -> str:
@@ -73,6 +78,8 @@ def _known(library: Library, state: State, place: Place, name: str) -> str:
     if possible == field.every:
         stale = state.last_seen & field.every
         if not stale:
-            return f"{title}: unknown"
-        return f"{title}: not sure now, last {value_labels(field.finding, field.values(stale))}"
+            return _("{finding}: unknown").format(finding=title)
+        return _("{finding}: not sure now, last {values}").format(
+            finding=title, values=value_labels(field.finding, field.values(stale))
+        )
     return f"{title}: {value_labels(field.finding, field.values(possible))}"

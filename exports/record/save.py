@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.store.whole_file import write_whole
 from chamberwise.exports.record.content import RecordContent
 from chamberwise.exports.record.machine import record_json
@@ -22,8 +23,10 @@ def renderer_for(path: Path) -> Callable[[RecordContent], str]:
     try:
         return RENDERERS[path.suffix.lower()]
     except KeyError:
-        known = " or ".join(RENDERERS)
-        raise NotSavedError(f"A record is written as {known}, so name the file so.") from None
+        known = _(" or ").join(RENDERERS)
+        raise NotSavedError(
+            _("A record is written as {known}, so name the file so.").format(known=known)
+        ) from None
 
 
 def save_record(record: RecordContent, path: Path) -> None:
@@ -33,4 +36,8 @@ def save_record(record: RecordContent, path: Path) -> None:
         write_whole(path, text)
     except OSError as error:
         reason = error.strerror or type(error).__name__
-        raise NotSavedError(f"The record could not be written to {path}: {reason}.") from error
+        raise NotSavedError(
+            _("The record could not be written to {path}: {reason}.").format(
+                path=path, reason=reason
+            )
+        ) from error

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.meaning.state import Freshness, State
 from chamberwise.engine.model.library import Library
@@ -20,20 +21,23 @@ def asked_again(walk: Walk) -> str:
     if walk.state.freshness(field) is not Freshness.STALE:
         return ""
     last = value_labels(field.finding, walk.state.values(field))
-    return f"Asked again: {cause(walk, field)} Last seen: {last}."
+    return _("Asked again: {why} Last seen: {values}.").format(why=cause(walk, field), values=last)
 
 
 def cause(walk: Walk, field: Field) -> str:
     """Return by what a stale finding became so, as a sentence."""
     found = made_stale_by(walk, field)
     if found is None:
-        return "it may have changed."
+        return _("it may have changed.")
     action, place = found
     words = walk.library.words(place.pathway)
     by_act = _act_at_fault(action, field, words)
     if by_act or field.finding.id in action.effects.stale:
-        return f"“{by_act or action_name(action, words)}” may have changed it."
-    return f"it may change by itself, and since then: “{action_name(action, words)}”."
+        name = by_act or action_name(action, words)
+        return _("“{action}” may have changed it.").format(action=name)
+    return _("it may change by itself, and since then: “{action}”.").format(
+        action=action_name(action, words)
+    )
 
 
 def _act_at_fault(action: Action, field: Field, words: Words) -> str:

@@ -6,6 +6,9 @@ from collections.abc import Iterator
 from datetime import datetime
 from textwrap import wrap
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.language.values import told
 from chamberwise.exports.record.content import (
     EntryKind,
     Owed,
@@ -16,9 +19,9 @@ from chamberwise.exports.record.content import (
 
 WIDTH = 78
 _SAID = {
-    EntryKind.TAKEN_BACK: "Taken back",
-    EntryKind.MADE_AGAIN: "Made again",
-    EntryKind.RESUMED: "Taken up again after an interruption",
+    EntryKind.TAKEN_BACK: N_("Taken back"),
+    EntryKind.MADE_AGAIN: N_("Made again"),
+    EntryKind.RESUMED: N_("Taken up again after an interruption"),
 }
 
 
@@ -26,7 +29,7 @@ def record_text(record: RecordContent) -> str:
     """Return the record as text that ends in a line end."""
     lines = [*_head(record), "", *_history(record), "", *_end(record)]
     if record.choices:
-        lines += ["", "CHOICES LEFT TO THE UNIT"]
+        lines += ["", _("CHOICES LEFT TO THE UNIT")]
         lines += [line for choice in record.choices for line in _choice(choice, "  - ")]
     if record.sources:
         lines += ["", *_sources(record)]
@@ -36,16 +39,22 @@ def record_text(record: RecordContent) -> str:
 def _head(record: RecordContent) -> Iterator[str]:
     yield record.standing
     yield ""
-    yield from _wrapped("Record of a walk: ", record.title)
-    yield f"Pathway:  {record.pathway}, edition {record.edition}"
-    yield f"Content:  code {record.digest}, which changes with any edit of the pathway"
-    yield f"Status:   {', '.join(record.marks) or 'approved'}"
+    yield from _wrapped(_("Record of a walk: "), record.title)
+    yield _("Pathway:  {pathway}, edition {edition}").format(
+        pathway=record.pathway, edition=record.edition
+    )
+    yield _("Content:  code {digest}, which changes with any edit of the pathway").format(
+        digest=record.digest
+    )
+    yield _("Status:   {status}").format(status=", ".join(record.marks) or _("approved"))
     ended = _there(record.ended, record.began)
-    yield f"Began:    {record.began:%Y-%m-%d %H:%M:%S}"
-    yield f"Ended:    {ended:%Y-%m-%d %H:%M:%S}{'' if record.finished else ' (not finished)'}"
-    yield f"Duration: {_span(record.duration)}"
+    yield _("Began:    {began}").format(began=f"{record.began:%Y-%m-%d %H:%M:%S}")
+    yield _("Ended:    {ended}{remark}").format(
+        ended=f"{ended:%Y-%m-%d %H:%M:%S}", remark="" if record.finished else _(" (not finished)")
+    )
+    yield _("Duration: {span}").format(span=_span(record.duration))
     if offset := record.began.strftime("%z"):
-        yield f"Times:    local, UTC{offset[:3]}:{offset[3:5]}"
+        yield _("Times:    local, {offset}").format(offset=f"UTC{offset[:3]}:{offset[3:5]}")
     if record.remark:
         yield ""
         yield from _wrapped("", record.remark)
@@ -72,7 +81,7 @@ def clock(seconds: int) -> str:
 
 
 def _history(record: RecordContent) -> Iterator[str]:
-    yield "WHAT HAPPENED"
+    yield _("WHAT HAPPENED")
     for passed in record.passed_at_start:
         yield from _wrapped("         ", passed)
     for entry in record.entries:
@@ -81,30 +90,30 @@ def _history(record: RecordContent) -> Iterator[str]:
 
 
 def _entry(entry: RecordedEntry, at: datetime) -> Iterator[str]:
-    when = f"{at:%H:%M:%S}, {_span(entry.elapsed)} into the walk"
+    when = _("{at}, {span} into the walk").format(at=f"{at:%H:%M:%S}", span=_span(entry.elapsed))
     number = f"  {entry.number}." if entry.number else " "
     if entry.kind in _SAID:
-        of_step = f" step {entry.number}" if entry.number else ""
-        yield f"{when}  {_SAID[entry.kind]}{of_step}"
+        of_step = _(" step {number}").format(number=entry.number) if entry.number else ""
+        yield f"{when}  {_(_SAID[entry.kind])}{of_step}"
     elif entry.kind is EntryKind.NOTE:
-        yield from _wrapped(f"{when}  Note: ", entry.text)
+        yield from _wrapped(f"{when}  " + _("Note: "), entry.text)
     else:
-        taken_back = "" if entry.stands else " [TAKEN BACK]"
+        taken_back = "" if entry.stands else _(" [TAKEN BACK]")
         yield from _wrapped(f"{when}{number} ", f"{entry.phase}{taken_back}")
         yield from _move(entry)
 
 
 def _move(entry: RecordedEntry) -> Iterator[str]:
     for caution in entry.cautions:
-        yield from _wrapped(f"    {caution.signal}: ", caution.harm)
-        yield from _wrapped("    Instead: ", caution.instead)
+        yield from _wrapped(f"    {told(caution.signal.lower()).upper()}: ", caution.harm)
+        yield from _wrapped(_("    Instead: "), caution.instead)
     if entry.asked_again:
         yield from _wrapped("    ", entry.asked_again)
     yield from _asked_or_done(entry)
     for choice in entry.choices:
         yield from _choice(choice, "    ")
     if entry.went_stale:
-        yield from _wrapped("    May have changed now: ", ", ".join(entry.went_stale))
+        yield from _wrapped(_("    May have changed now: "), ", ".join(entry.went_stale))
     for passed in entry.passed:
         yield from _wrapped("    ", passed)
 
@@ -112,10 +121,10 @@ def _move(entry: RecordedEntry) -> Iterator[str]:
 def _asked_or_done(entry: RecordedEntry) -> Iterator[str]:
     if entry.kind is EntryKind.ANSWERED:
         if entry.text:
-            yield from _wrapped("    Asked:    ", entry.text)
-        yield from _wrapped("    Answered: ", entry.answer)
+            yield from _wrapped(_("    Asked:    "), entry.text)
+        yield from _wrapped(_("    Answered: "), entry.answer)
         return
-    yield from _wrapped("    Done: " if entry.kind is EntryKind.DONE else "    ", entry.text)
+    yield from _wrapped(_("    Done: ") if entry.kind is EntryKind.DONE else "    ", entry.text)
     for line in entry.lines:
         yield from _wrapped(f"      {line.who} {line.voice}: ", line.text)
 
@@ -124,15 +133,17 @@ def _choice(choice: RecordedChoice, lead: str) -> Iterator[str]:
     if choice.chosen:
         yield from _wrapped(lead, f"{choice.title}: {choice.chosen} ({choice.by})")
     else:
-        yield from _wrapped(lead, f"NOT SET LOCALLY: {choice.title}")
+        yield from _wrapped(lead, _("NOT SET LOCALLY: {title}").format(title=choice.title))
 
 
 def _end(record: RecordContent) -> Iterator[str]:
     if record.standing_on:
-        yield from _wrapped("OUTCOME: " if record.finished else "STOPPED AT: ", record.standing_on)
+        yield from _wrapped(
+            _("OUTCOME: ") if record.finished else _("STOPPED AT: "), record.standing_on
+        )
     if record.owed:
         yield ""
-        yield "OWED (tick when done)"
+        yield _("OWED (tick when done)")
     for owed in record.owed:
         yield from _owed(owed)
 
@@ -143,7 +154,7 @@ def _owed(owed: Owed) -> Iterator[str]:
 
 
 def _sources(record: RecordContent) -> Iterator[str]:
-    yield "SOURCES, each with how far it was followed"
+    yield _("SOURCES, each with how far it was followed")
     for source in record.sources:
         where = f" {source.where}" if source.where else ""
         yield from _wrapped("  - ", f"{source.cite} [{source.mark_words}]{where}")

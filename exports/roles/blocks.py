@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import count
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.flow.block import Block, Group, Panel, plain
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Role, Run, Style, Weight
@@ -16,46 +18,50 @@ FIRST = Style(11)
 BODY = Style(10)
 REMARK = Style(9.2, ink=Ink.GREY)
 INDENT = 5.0
-LATER = "From here on: only where the pathway comes to that step."
-MISSING = "If missing, say “Missing” and name it"
-NOT_SET = "When it comes up, say “Not set here” and name it"
+LATER = N_("From here on: only where the pathway comes to that step.")
+MISSING = N_("If missing, say “Missing” and name it")
+NOT_SET = N_("When it comes up, say “Not set here” and name it")
 
 
 def head(card: RoleCard, number: int, of: int) -> Group:
     """Return whose card it is, of what, and which of several."""
-    parts = f", card {number} of {of}" if of > 1 else ""
+    which = _("{pathway}, card {number} of {of}") if of > 1 else "{pathway}"
+    told = which.format(pathway=card.pathway, number=number, of=of)
     duty = Block(plain(card.duty), DUTY, Role.TITLE)
-    return Group((duty, Block(plain(f"{card.pathway}{parts}"), REMARK, Role.NOTE, before=0.6)), 2.4)
+    return Group((duty, Block(plain(told), REMARK, Role.NOTE, before=0.6)), 2.4)
 
 
 def groups(card: RoleCard) -> list[Group]:
     """Return all that stands on the card, the first minute first."""
     return [
         *_opening(card),
-        *_listed("Read back when you hear", (f"“{each}”" for each in card.heard)),
-        *_listed(MISSING, iter(card.missing)),
-        *_listed("Own words, later", iter(card.words)),
+        *_listed(_("Read back when you hear"), (f"“{each}”" for each in card.heard)),
+        *_listed(_(MISSING), iter(card.missing)),
+        *_listed(_("Own words, later"), iter(card.words)),
         *_later(card),
-        *_listed(f"Later: {MISSING[:1].lower()}{MISSING[1:]}", iter(card.missing_later)),
-        *_listed(NOT_SET, iter(card.unset)),
+        *_listed(
+            _("Later: if missing, say “Missing” and name it"),
+            iter(card.missing_later),
+        ),
+        *_listed(_(NOT_SET), iter(card.unset)),
     ]
 
 
 def _opening(card: RoleCard) -> Iterator[Group]:
     if not card.opening:
-        yield _remark("Nothing of its own in the first actions: stand by, listen, read back.")
+        yield _remark(_("Nothing of its own in the first actions: stand by, listen, read back."))
         return
     numbers = count(1)
     for part in card.opening:
         yield _heading(part.title)
         yield from (_task(next(numbers), task, FIRST) for task in part.tasks)
-    yield _remark(TIMES if card.has_times else NO_TIMES)
+    yield _remark(_(TIMES) if card.has_times else _(NO_TIMES))
 
 
 def _later(card: RoleCard) -> Iterator[Group]:
     """Yield what comes later, step by step; only some of it comes up on any one walk."""
     if card.later:
-        yield _remark(LATER)
+        yield _remark(_(LATER))
     for part in card.later:
         yield _heading(part.title)
         for task in part.tasks:

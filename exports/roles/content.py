@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-IN_THIS_ORDER = "In this order"
-NO_TIMES = "Split into 10 s, 30 s and 60 s: a local choice, NOT SET LOCALLY."
-TIMES = "By the pathway's own targets, added up; local, no benchmark."
+from chamberwise.engine.language.texts import N_
+
+IN_THIS_ORDER = N_("In this order")
+NO_TIMES = N_("Split into 10 s, 30 s and 60 s: a local choice, NOT SET LOCALLY.")
+TIMES = N_("By the pathway's own targets, added up; local, no benchmark.")
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import TypeAlias
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Action, Line, Outcome, PathwayId, Step, StepId
@@ -28,7 +29,7 @@ def role_cards(library: Library, name: PathwayId) -> tuple[RoleCard, ...]:
     """Return a card for each duty in the order of the vocabulary, then as they occur."""
     own = library.pathways[name]
     told = _Pathway(library, own, first_actions(own, main_line(own)))
-    occurring = dict.fromkeys(line.who for _, line in _lines(own))
+    occurring = dict.fromkeys(line.who for _step, line in _lines(own))
     known = [duty for duty in library.words(name).duties if duty in occurring]
     return tuple(_card(told, duty) for duty in dict.fromkeys((*known, *occurring)))
 
@@ -46,7 +47,7 @@ def _card(told: _Pathway, duty: str) -> RoleCard:
     return RoleCard(
         duties[duty].title if duty in duties else duty,
         told.own.title,
-        IN_THIS_ORDER not in stretches,
+        _(IN_THIS_ORDER) not in stretches,
         tuple(part for part in parts if part.tasks),
         tuple(dict.fromkeys(_heard(told, duty))),
         missing,
@@ -96,7 +97,7 @@ def _later_task(told: _Pathway, step: StepId, lines: list[Line]) -> Task:
 
 def _own_words(told: _Pathway, duty: str, done: set[Task]) -> Iterator[str]:
     said = {task.text for task in done}
-    for _, line in _lines(told.own):
+    for _step, line in _lines(told.own):
         if line.who == duty and line.said_aloud and _text(line) not in said:
             yield _text(line)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Frame
 from chamberwise.exports.paper.sizes import Paper, Sized, Turn
 from chamberwise.exports.printing.order import Made, Order, UnfitError
@@ -16,9 +17,13 @@ def make(order: Order) -> Made:
     """Return the pages, always A4 landscape. Raises `UnfitError`, also where nobody acts."""
     cards = role_cards(order.library, order.pathway)
     if not cards:
-        raise UnfitError("No duty acts in this pathway.", ("Add an action with a `do` line.",))
+        raise UnfitError(
+            _("No duty acts in this pathway."), (_("Add an action with a `do` line."),)
+        )
     pages = role_pages(Frame(order.ruler, order.control, SIZED.format), cards)
-    told = [] if order.sized == SIZED else ["Role cards are made on A4 landscape, two to a page."]
+    told = (
+        [] if order.sized == SIZED else [_("Role cards are made on A4 landscape, two to a page.")]
+    )
     if any(not card.has_times for card in cards):
-        told.append(NO_TIMES)
+        told.append(_(NO_TIMES))
     return Made(tuple(pages), tuple(told))

@@ -5,13 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.card_foot import card_foot
 from chamberwise.exports.control.frame import Frame
 from chamberwise.exports.flow.block import Area, Laid
 from chamberwise.exports.flow.cutting import card_areas, cut_marks, inner_edges
 from chamberwise.exports.flow.far import far
 from chamberwise.exports.flow.filling import fill, placed
-from chamberwise.exports.flow.laying import WAYS_OUT, lay, moved
+from chamberwise.exports.flow.laying import lay, moved, ways_out
 from chamberwise.exports.paper.sheet import Item, Page
 from chamberwise.exports.printing.unfit import UnfitError
 from chamberwise.exports.roles.blocks import groups, head
@@ -23,7 +25,7 @@ CARDS = 2
 COLUMNS = 2
 MOST = 40
 """Cards of one duty; more is no card."""
-SAID = "Cut on the solid lines. Cards of one duty go on one ring. Do not reduce."
+SAID = N_("Cut on the solid lines. Cards of one duty go on one ring. Do not reduce.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +63,9 @@ def _filled(frame: Frame, card: RoleCard) -> list[_Card]:
     try:
         columns = fill(laid, inside.columns * MOST)
     except UnfitError as error:
-        raise UnfitError(f"The card of {card.duty} does not fit.", WAYS_OUT) from error
+        raise UnfitError(
+            _("The card of {duty} does not fit.").format(duty=card.duty), ways_out()
+        ) from error
     count = -(-len(columns) // COLUMNS)
     found = []
     for place in range(count):
@@ -86,7 +90,7 @@ def _inside(frame: Frame, area: Area, top: Laid) -> _Inside:
 def _page(frame: Frame, cards: Sequence[_Card], number: int, of: int) -> Page:
     areas = card_areas(frame.body, CARDS, 1)
     items: list[Item] = [
-        *cut_marks(frame.ruler, areas, SAID),
+        *cut_marks(frame.ruler, areas, _(SAID)),
         *inner_edges(areas, folded=False),
     ]
     for card, area in zip(cards, areas, strict=False):

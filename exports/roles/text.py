@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import FOLLOW
 from chamberwise.exports.flow.block import Group
 from chamberwise.exports.paper.sheet import Role
@@ -17,8 +18,8 @@ def text(cards: Iterable[RoleCard]) -> str:
 
 
 def _lines(card: RoleCard) -> Iterator[str]:
-    yield f"{card.duty}: role card of {card.pathway}"
-    yield FOLLOW
+    yield _("{duty}: role card of {pathway}").format(duty=card.duty, pathway=card.pathway)
+    yield _(FOLLOW)
     for group in groups(card):
         yield from _of_group(group)
 

@@ -11,6 +11,7 @@ from chamberwise.engine.local.localising import base_digest
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import Action, PathwayId
 from chamberwise.engine.reading.digest import reached_by_handover
+from chamberwise.exports.scaffold.remarks import TELLING
 
 REVIEW_AFTER = timedelta(days=365)
 
@@ -25,6 +26,7 @@ def new_local_sheet(
     environment = Environment(
         undefined=StrictUndefined, trim_blocks=True, keep_trailing_newline=True
     )
+    environment.globals.update(TELLING)
     pathway = library.pathways[over]
     return environment.from_string(template).render(
         id=name,

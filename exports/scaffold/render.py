@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from importlib.resources import files
 
+from chamberwise.exports.scaffold.remarks import TELLING
+
 REVIEW_AFTER = timedelta(days=182)
 SUMMARY = "For whom and when this pathway is used, in one or two sentences."
 AUTHOR = "Education lead"
@@ -36,6 +38,7 @@ def new_pathway(
     environment = Environment(
         undefined=StrictUndefined, trim_blocks=True, keep_trailing_newline=True
     )
+    environment.globals.update(TELLING)
     return environment.from_string(template).render(
         id=beginning.name,
         title=beginning.title,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.flow.block import Block, Group, Panel, plain
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Role, Run, Style, Tier, Weight
@@ -23,9 +24,11 @@ def head(script: Script) -> Group:
     """Return the title, when the script is taken in hand, and how it is read."""
     return Group(
         (
-            Block(plain(f"Reader's script: {script.title}"), TITLE, Role.TITLE),
+            Block(
+                plain(_("Reader's script: {title}").format(title=script.title)), TITLE, Role.TITLE
+            ),
             Block(plain(script.trigger), BODY, before=1.0),
-            *(Block(plain(each), REMARK, Role.NOTE, before=1.0) for each in STANDING),
+            *(Block(plain(_(each)), REMARK, Role.NOTE, before=1.0) for each in STANDING),
         ),
         3.0,
     )
@@ -34,7 +37,7 @@ def head(script: Script) -> Group:
 def step_groups(step: ScriptStep) -> list[Group]:
     """Return a step: its headline with its first words, then line by line."""
     band = Panel(Ink.WASH, Ink.WASH, 0, 1.2)
-    mark = (Run(f"{Mark.ASK}\u2002"),) if step.is_asked else ()
+    mark = (Run(f"{Mark.ASK.told}\u2002"),) if step.is_asked else ()
     runs = (*mark, Run("\n".join(step.headline)))
     role = Role.QUESTION if step.is_asked else Role.STEP
     name = Block(runs, STEP, role, step.of, INDENT - 1.2, lead=str(step.number))
@@ -73,4 +76,4 @@ def _first(mark: Mark, words: str) -> tuple[Run, ...]:
         return plain(words)
     if mark is Mark.ANSWER:
         return (Run(f"•\u2002{words}", Weight.MEDIUM),)
-    return (Run(mark.value, Weight.BOLD), Run(f"\u2002{words}" if words else ""))
+    return (Run(mark.told, Weight.BOLD), Run(f"\u2002{words}" if words else ""))

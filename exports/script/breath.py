@@ -19,10 +19,13 @@ _JOINS = frozenset(
         r"\w+",
         "and or nor but with without through until while before after when where that which if in "
         "on at to from of by for under over above below beneath behind between into as than "
-        "because once out",
+        "because once out "
+        "und oder aber mit ohne durch bis während bevor ehe nachdem wenn sobald wo der die das den "
+        "dem dass falls in im ins an am auf zu zum zur von vom für unter über hinter zwischen als "
+        "weil sonst außer",
     )
 )
-_UNITS = frozenset({"%", "per", "×", "x"})
+_UNITS = frozenset({"%", "per", "pro", "×", "x"})
 _BREATH, _JOIN, _HARSH = 8.0, 2.0, 14.0
 
 

@@ -5,10 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
+
 CALL_OUTS = 10
 STANDING = (
-    "Read one line a breath. Stop when somebody says stop.",
-    "Numbers are those of the full pathway.",
+    N_("Read one line a breath. Stop when somebody says stop."),
+    N_("Numbers are those of the full pathway."),
 )
 
 
@@ -25,6 +28,25 @@ class Mark(StrEnum):
     THEN = "THEN"
     GO_TO = "GO TO"
     CALL_OUT = "CALL OUT"
+
+    @property
+    def told(self) -> str:
+        """The mark as it stands before a line."""
+        return _(_TOLD[self])
+
+
+_TOLD = {
+    Mark.SAY: N_("SAY"),
+    Mark.HEAR: N_("HEAR"),
+    Mark.ASK: N_("ASK"),
+    Mark.WAIT: N_("WAIT"),
+    Mark.READ_BACK: N_("READ BACK"),
+    Mark.ANSWERED: N_("WAIT, READ BACK"),
+    Mark.ANSWER: N_("ANSWER"),
+    Mark.THEN: N_("THEN"),
+    Mark.GO_TO: N_("GO TO"),
+    Mark.CALL_OUT: N_("CALL OUT"),
+}
 
 
 @dataclass(frozen=True, slots=True)

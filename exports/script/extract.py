@@ -9,6 +9,8 @@ from itertools import groupby
 from chamberwise.engine.chart.labels import lowered
 from chamberwise.engine.chart.numbers import step_numbers
 from chamberwise.engine.chart.ways import Ends, Way, ways
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import (
@@ -22,9 +24,10 @@ from chamberwise.engine.model.step import (
     Step,
     StepId,
 )
+from chamberwise.exports.language.joining import alternatives
 from chamberwise.exports.script.breath import breaths
 from chamberwise.exports.script.content import Mark, Script, ScriptLine, ScriptStep
-from chamberwise.exports.script.headlines import headline
+from chamberwise.exports.script.headlines import chart_title, headline
 from chamberwise.exports.script.main_line import first_actions, main_line
 from chamberwise.exports.script.minutes import call_outs
 
@@ -67,7 +70,7 @@ def script(library: Library, name: PathwayId) -> Script:
 def _lines(told: _Told, step: Step) -> Iterator[ScriptLine]:
     match step:
         case Question():
-            yield ScriptLine(Mark.ANSWERED, ("the answer",))
+            yield ScriptLine(Mark.ANSWERED, (_("the answer"),))
             yield from _ways(told, step, Mark.ANSWER)
         case Action():
             yield from _action(told, step)
@@ -83,13 +86,13 @@ def _lines(told: _Told, step: Step) -> Iterator[ScriptLine]:
 
 def _action(told: _Told, step: Action) -> Iterator[ScriptLine]:
     alike = groupby(step.lines, key=lambda line: (line.who, line.said_aloud))
-    for _, lines in alike:
+    for _same, lines in alike:
         yield from _spoken(told, [*lines])
-    yield ScriptLine(Mark.WAIT, breaths("for “done”"))
+    yield ScriptLine(Mark.WAIT, breaths(_("for “done”")))
     if step.id in told.minutes:
         minute = told.minutes[step.id]
-        word = "minute" if minute == 1 else "minutes"
-        yield ScriptLine(Mark.CALL_OUT, (f"“{minute}\u00a0{word}.”",))
+        said = ngettext("“{number}\u00a0minute.”", "“{number}\u00a0minutes.”", minute)
+        yield ScriptLine(Mark.CALL_OUT, (said.format(number=minute),))
 
 
 def _spoken(told: _Told, lines: list[Line]) -> Iterator[ScriptLine]:
@@ -112,15 +115,17 @@ def _spoken(told: _Told, lines: list[Line]) -> Iterator[ScriptLine]:
 
 def _heard(who: str, said: str) -> tuple[str, ...]:
     """Return what is waited for: on one line, or who it is and then the words."""
-    whole = breaths(f"{who}: {said}", len(Mark.HEAR) + 1)
-    return whole if len(whole) == 1 else (*breaths(f"{who}:", len(Mark.HEAR) + 1), *breaths(said))
+    whole = breaths(f"{who}: {said}", len(Mark.HEAR.told) + 1)
+    return (
+        whole if len(whole) == 1 else (*breaths(f"{who}:", len(Mark.HEAR.told) + 1), *breaths(said))
+    )
 
 
 def _ways(told: _Told, step: Step, mark: Mark) -> Iterator[ScriptLine]:
     for way in ways(told.library, told.own.id, step.id, frozenset(told.line)):
         if mark is Mark.THEN and not way.labels and _is_next(told, step.id, way):
             continue
-        said = ", or ".join(lowered(way.labels))
+        said = alternatives(lowered(way.labels))
         if said:
             yield ScriptLine(mark, breaths(f"{said}:", 2), told.of(step.id))
         yield from _onward(told, step.id, way)
@@ -138,13 +143,13 @@ def _onward(told: _Told, here: StepId, way: Way) -> Iterator[ScriptLine]:
         words = headline(told.library, told.own.steps[name])
         yield ScriptLine(Mark.SAY, breaths(f"{words}."), told.of(name), deep)
     if len(way.done) > DEEPEST:
-        yield _go(f"number {told.numbers[way.done[DEEPEST]]}, full pathway")
+        yield _go(_("number {number}, full pathway").format(number=told.numbers[way.done[DEEPEST]]))
         return
     if way.ends is Ends.OFF_CHART and isinstance(told.own.steps[way.step], Branch):
         yield from _by_what_is_known(told, here, way.step)
         return
     if _is_next(told, here, Way((), (), way.ends, way.step)):
-        yield _go(f"the next, number {told.numbers[way.step]}")
+        yield _go(_("the next, number {number}").format(number=told.numbers[way.step]))
         return
     yield _go(_end(told, way))
 
@@ -155,13 +160,17 @@ def _by_what_is_known(told: _Told, here: StepId, branch: StepId) -> Iterator[Scr
     words = headline(told.library, fork, told.own.id)
     yield ScriptLine(Mark.SAY, breaths(f"{words}."), told.of(branch), 1)
     for way in ways(told.library, told.own.id, branch, frozenset(told.line)):
-        said = ", or ".join(lowered(way.labels))
+        said = alternatives(lowered(way.labels))
         yield ScriptLine(Mark.ANSWER, breaths(f"{said}:", 5), told.of(branch), 1)
         first = way.done[0] if way.done else way.step
         if _is_next(told, here, way):
-            yield _go(f"the next, number {told.numbers[first]}", 2)
+            yield _go(_("the next, number {number}").format(number=told.numbers[first]), 2)
         else:
-            end = f"number {told.numbers[first]}, full pathway" if way.done else _end(told, way)
+            end = (
+                _("number {number}, full pathway").format(number=told.numbers[first])
+                if way.done
+                else _end(told, way)
+            )
             yield _go(end, 2)
 
 
@@ -169,13 +178,17 @@ def _end(told: _Told, way: Way) -> str:
     number = told.numbers[way.step]
     step = told.own.steps[way.step]
     if way.ends is Ends.AT_ROW:
-        return f"number {number}"
+        return _("number {number}").format(number=number)
     if way.ends is Ends.OFF_CHART:
-        return f"number {number}, full pathway"
+        return _("number {number}, full pathway").format(number=number)
     if isinstance(step, Handover):
-        return f"the chart “{headline(told.library, step).removeprefix('Change to: ')}”"
-    return f"the end: {headline(told.library, step)} ({number})"
+        return _("the chart “{title}”").format(
+            title=step.short or chart_title(told.library, step.to)
+        )
+    return _("the end: {headline} ({number})").format(
+        headline=headline(told.library, step), number=number
+    )
 
 
 def _go(where: str, deep: int = 1) -> ScriptLine:
-    return ScriptLine(Mark.GO_TO, breaths(where, len(Mark.GO_TO) + 4), deep=deep)
+    return ScriptLine(Mark.GO_TO, breaths(where, len(Mark.GO_TO.told) + 4), deep=deep)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from chamberwise.engine.chart.fork import fork_words
 from chamberwise.engine.chart.numbers import step_numbers
 from chamberwise.engine.chart.ways import Ends, Way
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import (
@@ -19,7 +21,7 @@ from chamberwise.engine.model.step import (
     StepId,
 )
 
-GO_ON = "go on"
+GO_ON = N_("go on")
 
 
 def headline(library: Library, step: Step, pathway: PathwayId | None = None) -> str:
@@ -33,12 +35,12 @@ def headline(library: Library, step: Step, pathway: PathwayId | None = None) -> 
         case Action():
             return step.short or (step.lines[0].text.rstrip(".") if step.lines else step.id)
         case Handover():
-            return step.short or f"Change to: {chart_title(library, step.to)}"
+            return step.short or _("Change to: {title}").format(title=chart_title(library, step.to))
         case Outcome():
             return step.title
         case Branch():
             if step.short or pathway is None:
-                return step.short or "Decide by what is known"
+                return step.short or _("Decide by what is known")
             return fork_words(library, pathway, step)
 
 
@@ -61,16 +63,24 @@ def way_end(
     place = line.index(way.step) if way.step in line else -1
     if place == line.index(here) + 1:
         is_asked = isinstance(step, Question)
-        return GO_ON if is_asked else f"{headline(library, step, pathway.id)} (see\u00a0{number})"
+        return (
+            _(GO_ON)
+            if is_asked
+            else _("{headline} (see\u00a0{number})").format(
+                headline=headline(library, step, pathway.id), number=number
+            )
+        )
     if isinstance(step, Branch):
-        return f"{headline(library, step, pathway.id)} (see\u00a0{number})"
+        return _("{headline} (see\u00a0{number})").format(
+            headline=headline(library, step, pathway.id), number=number
+        )
     if way.ends is Ends.AT_ROW:
-        turn = "on" if place > line.index(here) else "back"
-        return f"{turn} to “{headline(library, step)}”"
+        turn = _("on to “{step}”") if place > line.index(here) else _("back to “{step}”")
+        return turn.format(step=headline(library, step))
     name = headline(library, step)
     if way.ends is Ends.OFF_CHART:
         told = f"“{name}”" if isinstance(step, Question) else name
-        return f"{told} (see\u00a0{number})"
+        return _("{headline} (see\u00a0{number})").format(headline=told, number=number)
     return name
 
 
@@ -80,4 +90,4 @@ def way_words(
     """Return a way out in words: what is done first, then where it ends."""
     done = [headline(library, pathway.steps[name]) for name in way.done]
     end = way_end(library, pathway, line, here, way)
-    return "; then ".join([*done, end])
+    return _("; then ").join([*done, end])

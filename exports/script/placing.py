@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Frame
 from chamberwise.exports.flow.block import Area, Laid, plain
 from chamberwise.exports.flow.far import far
@@ -31,7 +33,7 @@ STRIP = 11.0
 TICK = 8.0
 STEP = 11.0
 MOST_PAGES = 200
-CALL = "Call out each minute; tick it:"
+CALL = N_("Call out each minute; tick it:")
 
 
 def script_pages(frame: Frame, script: Script) -> list[Page]:
@@ -75,9 +77,9 @@ def _gutters(columns: list[Area]) -> Iterator[Item]:
 def _strip(frame: Frame) -> Iterator[Item]:
     """Yield the minutes to tick, across the head of each page."""
     body = frame.body
-    room = frame.ruler(Setting(plain(CALL), BODY, body.width))
+    room = frame.ruler(Setting(plain(_(CALL)), BODY, body.width))
     y = body.y + (TICK - room.height) / 2
-    yield Text(body.x, y, room.width + 1, room.height, plain(CALL), BODY, Role.NOTE)
+    yield Text(body.x, y, room.width + 1, room.height, plain(_(CALL)), BODY, Role.NOTE)
     style = Style(BODY.size, align=Align.CENTRE)
     x = body.x + room.width + 6
     for minute in range(1, CALL_OUTS + 1):

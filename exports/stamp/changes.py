@@ -7,7 +7,10 @@ from difflib import SequenceMatcher
 from enum import IntEnum
 from typing import NamedTuple
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.stamp.copies import KeptStep, Snapshot
+from chamberwise.exports.stamp.kept_words import approval_told, caution_told, line_told, way_told
 
 MOST = 5
 LONGEST = 60
@@ -26,13 +29,33 @@ class Weight(IntEnum):
 
 
 _COUNTED = {
-    Weight.CAUTION: "cautions",
-    Weight.STEP: "steps",
-    Weight.WAY: "ways on",
-    Weight.LINE: "lines",
-    Weight.WORDING: "wordings",
-    Weight.STANDING: "standing",
+    Weight.CAUTION: N_("cautions"),
+    Weight.STEP: N_("steps"),
+    Weight.WAY: N_("ways on"),
+    Weight.LINE: N_("lines"),
+    Weight.WORDING: N_("wordings"),
+    Weight.STANDING: N_("standing"),
 }
+
+
+class _Told(NamedTuple):
+    """How a change of one kind is told."""
+
+    changed: str
+    removed: str
+    added: str
+
+
+CAUTION = _Told(
+    N_("Caution changed: {now}, before {before}."),
+    N_("Caution removed: {text}."),
+    N_("Caution added: {text}."),
+)
+LINE = _Told(
+    N_("Line changed: {now}, before {before}."),
+    N_("Line removed: {text}."),
+    N_("Line added: {text}."),
+)
 
 
 class Change(NamedTuple):
@@ -52,30 +75,32 @@ def in_lines(found: Sequence[Change], most: int = MOST) -> tuple[str, ...]:
     """Return the changes in at most so many lines, the last one counting what is left out."""
     if not found:
         return (
-            "Steps, answers, acts and cautions are the same. Sources, reasons or the meaning of "
-            "a word changed.",
+            _(
+                "Steps, answers, acts and cautions are the same. Sources, reasons or the meaning "
+                "of a word changed."
+            ),
         )
     if len(found) <= most:
         return tuple(change.text for change in found)
     left = found[most - 1 :]
     kinds = dict.fromkeys(change.weight for change in left)
     counts = ", ".join(
-        f"{_COUNTED[kind]} {sum(change.weight == kind for change in left)}" for kind in kinds
+        f"{_(_COUNTED[kind])} {sum(change.weight == kind for change in left)}" for kind in kinds
     )
     return (
         *(change.text for change in found[: most - 1]),
-        f"And {len(left)} more changes: {counts}.",
+        _("And {count} more changes: {counts}.").format(count=len(left), counts=counts),
     )
 
 
 def _steps(old: Snapshot, new: Snapshot) -> Iterator[Change]:
     for place, step in old.steps.items():
         if place not in new.steps:
-            yield Change(Weight.STEP, f"Step removed: {_quoted(step.says)}.")
+            yield Change(Weight.STEP, _("Step removed: {says}.").format(says=_quoted(step.says)))
             yield from _cautions(step.says, step.cautions, ())
     for place, step in new.steps.items():
         if place not in old.steps:
-            yield Change(Weight.STEP, f"Step added: {_quoted(step.says)}.")
+            yield Change(Weight.STEP, _("Step added: {says}.").format(says=_quoted(step.says)))
             yield from _cautions(step.says, (), step.cautions)
         elif step != old.steps[place]:
             yield from _step(old.steps[place], step, old, new)
@@ -89,56 +114,78 @@ def _step(before: KeptStep, after: KeptStep, old: Snapshot, new: Snapshot) -> It
         *_lines(after.says, before.lines, after.lines),
     ]
     if not found:
-        told = f"{_quoted(after.says)}: its reason, sources, kit or effects changed."
+        told = _("{says}: its reason, sources, kit or effects changed.").format(
+            says=_quoted(after.says)
+        )
         found = [Change(Weight.WORDING, told)]
     yield from found
 
 
 def _reworded(before: KeptStep, after: KeptStep) -> Iterator[Change]:
     if before.says != after.says and before.lines == after.lines:
-        told = f"{_quoted(before.says)} is now worded {_quoted(after.says)}."
+        told = _("{before} is now worded {after}.").format(
+            before=_quoted(before.says), after=_quoted(after.says)
+        )
         yield Change(Weight.WORDING, told)
 
 
 def _ways(before: KeptStep, after: KeptStep, old: Snapshot, new: Snapshot) -> Iterator[Change]:
     was, is_now = dict(before.ways), dict(after.ways)
-    at = f"At {_quoted(after.says)}"
+    at = _("At {says}").format(says=_quoted(after.says))
     for how, to in was.items():
         if how not in is_now:
-            yield Change(Weight.WAY, f"{at}, {how} is gone; it led to {_place(to, old)}.")
+            yield Change(
+                Weight.WAY,
+                _("{at}, {how} is gone; it led to {to}.").format(
+                    at=at, how=way_told(how), to=_place(to, old)
+                ),
+            )
         elif is_now[how] != to:
-            leads = f"{how} leads to {_place(is_now[how], new)}, no longer to {_place(to, old)}."
-            yield Change(Weight.WAY, f"{at}, {leads}")
+            leads = _("{at}, {how} leads to {now}, no longer to {before}.").format(
+                at=at, how=way_told(how), now=_place(is_now[how], new), before=_place(to, old)
+            )
+            yield Change(Weight.WAY, leads)
     for how, to in is_now.items():
         if how not in was:
-            yield Change(Weight.WAY, f"{at}, {how} is new and leads to {_place(to, new)}.")
+            yield Change(
+                Weight.WAY,
+                _("{at}, {how} is new and leads to {to}.").format(
+                    at=at, how=way_told(how), to=_place(to, new)
+                ),
+            )
 
 
 def _cautions(says: str, old: Sequence[str], new: Sequence[str]) -> Iterator[Change]:
-    for told in _differences("Caution", old, new):
-        yield Change(Weight.CAUTION, f"{told} At {_quoted(says)}.")
+    for told in _differences(CAUTION, map(caution_told, old), map(caution_told, new)):
+        yield Change(Weight.CAUTION, _("{told} At {says}.").format(told=told, says=_quoted(says)))
 
 
 def _lines(says: str, old: Sequence[str], new: Sequence[str]) -> Iterator[Change]:
-    for told in _differences("Line", old, new):
-        yield Change(Weight.LINE, f"{told} At {_quoted(says)}.")
+    for told in _differences(LINE, map(line_told, old), map(line_told, new)):
+        yield Change(Weight.LINE, _("{told} At {says}.").format(told=told, says=_quoted(says)))
 
 
-def _differences(what: str, old: Sequence[str], new: Sequence[str]) -> Iterator[str]:
+def _differences(of: _Told, before: Iterable[str], after: Iterable[str]) -> Iterator[str]:
+    old, new = tuple(before), tuple(after)
     matcher = SequenceMatcher(None, old, new, autojunk=False)
-    for _, first, last, begins, ends in matcher.get_opcodes():
+    for _tag, first, last, begins, ends in matcher.get_opcodes():
         was, is_now = old[first:last], new[begins:ends]
-        if tuple(was) == tuple(is_now):
+        if was == is_now:
             continue
         for one, other in zip(was, is_now, strict=False):
-            yield f"{what} changed: {_quoted(other)}, before {_quoted(one)}."
-        yield from (f"{what} removed: {_quoted(each)}." for each in was[len(is_now) :])
-        yield from (f"{what} added: {_quoted(each)}." for each in is_now[len(was) :])
+            yield _(of.changed).format(now=_quoted(other), before=_quoted(one))
+        yield from (_(of.removed).format(text=_quoted(each)) for each in was[len(is_now) :])
+        yield from (_(of.added).format(text=_quoted(each)) for each in is_now[len(was) :])
 
 
 def _standing(old: Snapshot, new: Snapshot) -> Iterable[Change]:
     if old.approval != new.approval:
-        yield Change(Weight.STANDING, f"Approval: {new.approval}; before: {old.approval}.")
+        yield Change(
+            Weight.STANDING,
+            _("Approval: {now}; before: {before}.").format(
+                now=approval_told(new.approval), before=approval_told(old.approval)
+            ),
+        )
 
 
 def _place(place: str, of: Snapshot) -> str:

@@ -6,18 +6,22 @@ from collections.abc import Iterable, Iterator, Mapping
 from datetime import date
 from pathlib import Path
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway, Status
 from chamberwise.engine.stamp.copies import Copy, Register
 from chamberwise.engine.stamp.verdict import Current, Printable, Superseded, Unknown, Verdict
 from chamberwise.exports.control.content import day
-from chamberwise.exports.printing.kind import Kind
+from chamberwise.exports.language.values import told
+from chamberwise.exports.printing.sheet_name import sheet_asked_for, sheet_told
 from chamberwise.exports.stamp.changes import changes, in_lines
 from chamberwise.exports.stamp.content import CopyShown, StampShown, Worth
+from chamberwise.exports.stamp.kept_words import approval_told
 from chamberwise.exports.stamp.snapshot import approval, snapshot
 
-GONE = "The library no longer has this pathway. Take the sheet down."
-NO_SNAPSHOT = "What it said is not kept in the register, so what changed cannot be told."
+GONE = N_("The library no longer has this pathway. Take the sheet down.")
+NO_SNAPSHOT = N_("What it said is not kept in the register, so what changed cannot be told.")
 
 
 def stamp_shown(found: Verdict, library: Library, register: Register, today: date) -> StampShown:
@@ -28,7 +32,11 @@ def stamp_shown(found: Verdict, library: Library, register: Register, today: dat
         case Superseded():
             return _superseded(found, library, register)
         case Unknown():
-            near = (f"Did you mean {found.nearest}?",) if found.nearest else ()
+            near = (
+                (_("Did you mean {nearest}?").format(nearest=found.nearest),)
+                if found.nearest
+                else ()
+            )
             said = (found.why, *near)
             return StampShown(found.typed, Worth.UNKNOWN, "", "", "", "", "", (), (), said)
 
@@ -45,7 +53,7 @@ def _copy(copy: Copy, worth: Worth) -> CopyShown:
     return CopyShown(
         copy.code,
         copy.title,
-        _sheet(copy.sheet),
+        sheet_told(copy.sheet),
         copy.edition,
         copy.paper,
         copy.printed,
@@ -60,7 +68,7 @@ def _current(found: Current, pathway: Pathway, today: date) -> StampShown:
         Worth.CURRENT,
         pathway.id,
         pathway.title,
-        _sheet(found.printable.sheet),
+        sheet_told(found.printable.sheet),
         pathway.edition,
         _edition(pathway),
         tuple(_copy(each, Worth.CURRENT) for each in found.copies),
@@ -72,18 +80,22 @@ def _current(found: Current, pathway: Pathway, today: date) -> StampShown:
 def _cautions(pathway: Pathway, today: date) -> Iterator[str]:
     """Say what a current sheet may lack all the same."""
     if pathway.status in (Status.SUPERSEDED, Status.WITHDRAWN):
-        yield f"The pathway itself is marked {pathway.status}. Take the sheet down."
+        yield _("The pathway itself is marked {status}. Take the sheet down.").format(
+            status=told(pathway.status)
+        )
     elif not pathway.is_approved:
-        yield "Nobody has approved this pathway: it is a draft, not for clinical use."
+        yield _("Nobody has approved this pathway: it is a draft, not for clinical use.")
     if today > pathway.review_by:
-        yield f"EXPIRED: it was to be reviewed by {day(pathway.review_by)}."
+        yield _("EXPIRED: it was to be reviewed by {review_by}.").format(
+            review_by=day(pathway.review_by)
+        )
 
 
 def _superseded(found: Superseded, library: Library, register: Register) -> StampShown:
     last = found.copies[-1]
     pathway = library.pathways.get(last.pathway)
     changed: tuple[str, ...] = ()
-    said: tuple[str, ...] = (GONE,)
+    said: tuple[str, ...] = (_(GONE),)
     if pathway is not None:
         old = register.contents.get(last.content)
         if old is not None:
@@ -94,7 +106,7 @@ def _superseded(found: Superseded, library: Library, register: Register) -> Stam
         Worth.SUPERSEDED,
         last.pathway,
         last.title,
-        _sheet(last.sheet),
+        sheet_told(last.sheet),
         last.edition,
         _edition(pathway) if pathway else "",
         tuple(_copy(each, Worth.SUPERSEDED) for each in found.copies),
@@ -108,22 +120,25 @@ def _since(
 ) -> Iterator[str]:
     source = found.copies[-1].source
     if source and not Path(source).is_file():
-        yield f"It was printed from {source}, which is gone; the library's own is compared."
+        yield _(
+            "It was printed from {source}, which is gone; the library's own is compared."
+        ).format(source=source)
     if found.copies[-1].edition == pathway.edition:
-        yield "The edition is still called the same, though the content changed."
+        yield _("The edition is still called the same, though the content changed.")
     printed = [each.printed for each in copies if each.content == found.now]
     if printed:
-        yield f"The new content was first printed here on {day(min(printed))}."
+        yield _("The new content was first printed here on {day}.").format(day=day(min(printed)))
     if not has_old:
-        yield NO_SNAPSHOT
-    yield f"Print it anew: chamberwise print {pathway.id} --what {found.copies[-1].sheet}"
-
-
-def _sheet(name: str) -> str:
-    """Return a kind in words; one that this version does not know, as it is named."""
-    return Kind(name).words if name in [*Kind] else name
+        yield _(NO_SNAPSHOT)
+    yield _("Print it anew: {command}").format(
+        command=f"chamberwise print {pathway.id} {sheet_asked_for(found.copies[-1].sheet)}"
+    )
 
 
 def _edition(pathway: Pathway) -> str:
     """Return in words what the pathway is today, and since when."""
-    return f"edition {pathway.edition}, reviewed {day(pathway.reviewed)}, {approval(pathway)}"
+    return _("edition {edition}, reviewed {reviewed}, {approval}").format(
+        edition=pathway.edition,
+        reviewed=day(pathway.reviewed),
+        approval=approval_told(approval(pathway)),
+    )

@@ -6,6 +6,8 @@ import json
 from collections.abc import Iterator
 from hashlib import sha256
 
+from chamberwise.engine.language.languages import ENGLISH
+from chamberwise.engine.language.speaking import speaking
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.pathway import Pathway
@@ -37,7 +39,15 @@ ON = "it"
 
 
 def snapshot(library: Library, pathway: PathwayId) -> Snapshot:
-    """Return what a pathway's sheets say, handovers followed."""
+    """Return what a pathway's sheets say, handovers followed.
+
+    The register keeps it, so what the program adds is in English whoever speaks.
+    """
+    with speaking(ENGLISH.code):
+        return _snapshot(library, pathway)
+
+
+def _snapshot(library: Library, pathway: PathwayId) -> Snapshot:
     about = library.pathways[pathway]
     places = (
         Place(name, step)

@@ -5,11 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from textwrap import fill
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import day
+from chamberwise.exports.language.values import paper_told, told
 from chamberwise.exports.stamp.content import CopyShown, StampShown, Worth
 
 WIDTH = 80
-NOWHERE = "no place told"
+NOWHERE = N_("no place told")
 
 
 def stamp_text(shown: StampShown) -> str:
@@ -18,31 +21,33 @@ def stamp_text(shown: StampShown) -> str:
 
 
 def _lines(shown: StampShown) -> Iterator[str]:
-    yield f"{shown.worth.upper()}: {_subject(shown)}"
+    yield f"{told(shown.worth).upper()}: {_subject(shown)}"
     if shown.worth is Worth.CURRENT:
-        yield _wrapped(f"It says what the pathway says today: {shown.now}.")
+        yield _wrapped(_("It says what the pathway says today: {now}.").format(now=shown.now))
     elif shown.worth is Worth.SUPERSEDED and shown.now:
-        yield _wrapped(f"Superseded by {shown.now}.")
+        yield _wrapped(_("Superseded by {now}.").format(now=shown.now))
     yield from (_wrapped(each) for each in shown.said)
     if shown.changed:
-        yield "Changed since:"
+        yield _("Changed since:")
         yield from (_wrapped(each, "  - ", "    ") for each in shown.changed)
-    yield from (f"Copy: {_copy(each)}" for each in shown.copies)
+    yield from (_("Copy: {copy}").format(copy=_copy(each)) for each in shown.copies)
 
 
 def _subject(shown: StampShown) -> str:
     if shown.worth is Worth.UNKNOWN:
         return shown.code
-    return f"{shown.title}, {shown.sheet}, edition {shown.edition} ({shown.code})"
+    return _("{title}, {sheet}, edition {edition} ({code})").format(
+        title=shown.title, sheet=shown.sheet, edition=shown.edition, code=shown.code
+    )
 
 
 def _copy(copy: CopyShown) -> str:
-    paper = f"{copy.paper}, " if copy.paper else ""
-    return f"{paper}printed {day(copy.printed)}, {_place(copy)}"
+    paper = f"{paper_told(copy.paper)}, " if copy.paper else ""
+    return paper + _("printed {day}, {place}").format(day=day(copy.printed), place=_place(copy))
 
 
 def _place(copy: CopyShown) -> str:
-    return f"hangs: {copy.hangs}" if copy.hangs else NOWHERE
+    return _("hangs: {hangs}").format(hangs=copy.hangs) if copy.hangs else _(NOWHERE)
 
 
 def _wrapped(text: str, first: str = "", then: str = "") -> str:
@@ -61,17 +66,26 @@ def register_rows(copies: Sequence[CopyShown]) -> list[tuple[str, ...]]:
     ordered = sorted(copies, key=lambda copy: copy.worth is Worth.CURRENT)
     return [
         (
-            copy.worth.upper() if copy.worth is not Worth.CURRENT else str(copy.worth),
+            told(copy.worth).upper() if copy.worth is not Worth.CURRENT else told(copy.worth),
             copy.code,
             copy.sheet,
-            copy.paper,
+            paper_told(copy.paper),
             copy.edition,
             day(copy.printed),
-            copy.hangs or NOWHERE,
+            copy.hangs or _(NOWHERE),
             copy.title,
         )
         for copy in ordered
     ]
 
 
-HEADS = ("worth", "stamp", "sheet", "paper", "edition", "printed", "hangs", "pathway")
+HEADS = (
+    N_("worth"),
+    N_("stamp"),
+    N_("sheet"),
+    N_("paper"),
+    N_("edition"),
+    N_("printed"),
+    N_("hangs"),
+    N_("pathway"),
+)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import (
     Action,
@@ -80,9 +81,9 @@ def _held(step: Step) -> Step:
 def lost(pathway: Pathway) -> Iterator[str]:
     """Yield, as sentences, what of a pathway a sheet of steps cannot hold."""
     for name, step in pathway.steps.items():
-        told = ["the branch"] if isinstance(step, Branch) else [*_lost_of(step)]
+        told = [_("the branch")] if isinstance(step, Branch) else [*_lost_of(step)]
         if told:
-            yield f"Step `{name}`: {', '.join(told)}."
+            yield _("Step `{name}`: {told}.").format(name=name, told=", ".join(told))
     words = pathway.words
     tables = {
         "choices": any(each.choice for each in words.findings.values()),
@@ -94,35 +95,43 @@ def lost(pathway: Pathway) -> Iterator[str]:
         "wall chart": pathway.wall_chart,
         "accepted": pathway.accepted,
     }
-    yield from (f"The table `{table}`." for table, has_some in tables.items() if has_some)
+    yield from (
+        _("The table `{table}`.").format(table=table)
+        for table, has_some in tables.items()
+        if has_some
+    )
     restless = [name for name, each in words.findings.items() if each.may_change_by_itself]
     if restless:
-        yield f"That these findings may change by themselves: {', '.join(restless)}."
+        yield _("That these findings may change by themselves: {restless}.").format(
+            restless=", ".join(restless)
+        )
     acts = [
         name for name, act in words.acts.items() if act.calls_for_help or act.effects != NO_EFFECTS
     ]
     if acts:
-        yield f"What these acts make known or stale, or that they call for help: {', '.join(acts)}."
+        yield _("What these acts make known or stale, or that they call for help: {acts}.").format(
+            acts=", ".join(acts)
+        )
 
 
 def _lost_of(step: Step) -> Iterator[str]:
     if step.cautions:
-        yield "its cautions"
+        yield _("its cautions")
     if step.plan:
-        yield "its plan"
+        yield _("its plan")
     if step.work:
-        yield "the calculation it refers to"
+        yield _("the calculation it refers to")
     match step:
         case Action():
             if step.needs or step.choices or step.time_target:
-                yield "its kit, choices or time target"
+                yield _("its kit, choices or time target")
             if step.effects != NO_EFFECTS:
-                yield "what it makes known or stale"
+                yield _("what it makes known or stale")
             if any(line.sources for line in step.lines):
-                yield "the sources of single lines"
+                yield _("the sources of single lines")
         case Outcome():
             if any(line.sources or line.said_aloud for line in step.owed):
-                yield "of what is owed, its sources and whether it is said aloud"
+                yield _("of what is owed, its sources and whether it is said aloud")
 
 
 def _row(kind: str, name: str = "", text: str = "", **cells: str) -> Cells:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import Control
 from chamberwise.exports.control.frame import Body, Frame
 from chamberwise.exports.paper.sheet import (
@@ -31,7 +33,15 @@ def assembly(grid: Grid, whole: Format, control: Control, ruler: Ruler) -> Page:
     """Return the page that says how to put the tiles of a `whole` together."""
     frame = Frame(ruler, control, Sized(Paper.A4).format)
     body = frame.body
-    told = [(f"{control.title}, {control.sheet}: putting the tiles together", TITLE, Role.TITLE)]
+    told = [
+        (
+            _("{title}, {sheet}: putting the tiles together").format(
+                title=control.title, sheet=control.sheet
+            ),
+            TITLE,
+            Role.TITLE,
+        )
+    ]
     told += [(line, LINE, Role.LINE) for line in _lines(grid, whole)]
     items: list[Item] = []
     y = body.y + GAP
@@ -44,14 +54,23 @@ def assembly(grid: Grid, whole: Format, control: Control, ruler: Ruler) -> Page:
 
 
 def _lines(grid: Grid, whole: Format) -> tuple[str, ...]:
-    size = f"{whole.width:g}\u00a0mm by {whole.height:g}\u00a0mm"
+    size = _("{width}\u00a0mm by {height}\u00a0mm").format(
+        width=decimal(f"{whole.width:g}"), height=decimal(f"{whole.height:g}")
+    )
     return (
-        f"1. Print {grid.count} tiles on A4 at 100\u00a0%, one-sided.",
-        "2. Where a tile joins one to its left or above it, cut it there along its corner marks.",
-        f"3. Lay each tile over its neighbours so that the print matches: "
-        f"{grid.overlap:g}\u00a0mm are printed on both.",
-        f"4. Tape the back. Cut the outer edge along the corner marks. The whole is {size}.",
-        "5. Measure the bar at the foot of the sheet: 100\u00a0mm.",
+        _("1. Print {count} tiles on A4 at 100\u00a0%, one-sided.").format(count=grid.count),
+        _(
+            "2. Where a tile joins one to its left or above it, cut it there along its corner "
+            "marks."
+        ),
+        _(
+            "3. Lay each tile over its neighbours so that the print matches: {overlap}\u00a0mm are "
+            "printed on both."
+        ).format(overlap=decimal(f"{grid.overlap:g}")),
+        _(
+            "4. Tape the back. Cut the outer edge along the corner marks. The whole is {size}."
+        ).format(size=size),
+        _("5. Measure the bar at the foot of the sheet: 100\u00a0mm."),
     )
 
 

@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from chamberwise.exports.control.content import FOLLOW
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.control.content import FOLLOW, UNREVIEWED
+from chamberwise.exports.language.unreviewed import unreviewed_language
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import (
     Arrow,
@@ -24,7 +27,8 @@ from chamberwise.exports.tiling.grid import MARGIN, Grid
 from chamberwise.exports.tiling.moving import moved
 from chamberwise.exports.typesetting.measuring import Ruler, Setting
 
-LABEL = Style(9.2, Weight.MEDIUM, pitch=1.25)
+LABEL = N_("Tile {label} of {count}: {name}")
+STYLE = Style(9.2, Weight.MEDIUM, pitch=1.25)
 FROM_EDGE = 6.0
 MARK = 5.0
 """Length of a crop mark, and how far it stays from what is printed: a millimetre."""
@@ -33,7 +37,13 @@ MARK = 5.0
 def tiles(page: Page, grid: Grid, ruler: Ruler, name: str) -> tuple[Page, ...]:
     """Return every tile of a page, row by row; `name` says on each what it is part of."""
     return tuple(
-        _tile(page, grid, window, f"Tile {label} of {grid.count}: {name}", ruler)
+        _tile(
+            page,
+            grid,
+            window,
+            _(LABEL).format(label=label, count=grid.count, name=name),
+            ruler,
+        )
         for label, window in grid.windows
     )
 
@@ -73,16 +83,21 @@ def _marks(shown: Box) -> Iterator[Arrow]:
 
 def _rule_of_use(label: str, shown: Box, ruler: Ruler) -> Text:
     """Return what stands above a tile, for its cut may go through the foot of the whole."""
-    runs = (Run(f"{label.partition(':')[0]}. "), Run(FOLLOW, Weight.BOLD))
+    runs = (Run(f"{label.partition(':')[0]}. "), Run(_(FOLLOW), Weight.BOLD), *_foreign())
     width = shown.right - shown.left - 4
-    high = ruler(Setting(runs, LABEL, width)).height
+    high = ruler(Setting(runs, STYLE, width)).height
     return Text(
-        shown.left + 2, shown.top - 2 - high, width, high, runs, LABEL, Role.NOTE, Tier.REFER
+        shown.left + 2, shown.top - 2 - high, width, high, runs, STYLE, Role.NOTE, Tier.REFER
     )
+
+
+def _foreign() -> tuple[Run, ...]:
+    """Return that the words are a translation nobody has reviewed, where they are."""
+    return (Run(f" {_(UNREVIEWED)}.", Weight.BOLD),) if unreviewed_language() else ()
 
 
 def _label(label: str, shown: Box, grid: Grid, ruler: Ruler) -> Text:
     runs, width = (Run(label),), shown.right - shown.left - 4
-    high = ruler(Setting(runs, LABEL, width)).height
+    high = ruler(Setting(runs, STYLE, width)).height
     y = min(shown.bottom + 2, grid.tile.height - FROM_EDGE - high)
-    return Text(shown.left + 2, y, width, high, runs, LABEL, Role.NOTE, Tier.REFER)
+    return Text(shown.left + 2, y, width, high, runs, STYLE, Role.NOTE, Tier.REFER)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import Control
 from chamberwise.exports.paper.sheet import Page
 from chamberwise.exports.tiling.assembly import assembly
@@ -31,6 +32,8 @@ def tiled(page: Page, control: Control, ruler: Ruler, part: str = "") -> Tiled:
     `part` says which page it is, where a sheet has several.
     """
     found = grid(page, ruler)
-    name = f"{control.title}, {control.sheet}{part}, stamp {control.code}"
+    name = _("{title}, {sheet}{part}, stamp {code}").format(
+        title=control.title, sheet=control.sheet, part=part, code=control.code
+    )
     plan = assembly(found, page.format, control, ruler)
     return Tiled(found, plan, tiles(page, found, ruler, name))

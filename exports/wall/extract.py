@@ -10,6 +10,7 @@ from chamberwise.engine.chart.main_line import wall_chart as chart_of
 from chamberwise.engine.chart.numbers import step_numbers
 from chamberwise.engine.chart.ways import Ends, Way, ways
 from chamberwise.engine.graph.targets import targets
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway, WallChart
 from chamberwise.engine.model.step import (
@@ -68,7 +69,11 @@ def headline(library: Library, pathway: Pathway, step: Step) -> str:
             return step.says
         case Outcome():
             back = step.id in comes_back_by(library, pathway.id)
-            return f"Back to the chart you came from: {step.title}" if back else step.title
+            return (
+                _("Back to the chart you came from: {title}").format(title=step.title)
+                if back
+                else step.title
+            )
     assert isinstance(step, Branch)
     return step.short or fork_words(library, pathway.id, step)
 
@@ -84,7 +89,7 @@ def _first(library: Library, pathway: Pathway, name: StepId) -> First:
 def _choice(library: Library, pathway: Pathway, name: str) -> str:
     finding = library.words(pathway.id).findings[name]
     chosen = finding.value(finding.choice.chosen or "") if finding.choice else None
-    return f"{finding.title}: {chosen.label if chosen else NOT_SET}"
+    return f"{finding.title}: {chosen.label if chosen else _(NOT_SET)}"
 
 
 def _opening(library: Library, pathway: Pathway, chart: WallChart) -> Down | None:
@@ -162,7 +167,7 @@ def _stop(library: Library, pathway: Pathway, way: Way, rows: dict[StepId, int])
     if way.ends is Ends.AT_ROW:
         return Stop(None, "", row=rows[way.step])
     if isinstance(step, Handover):
-        title = f"{library.pathways[step.to].title} chart"
+        title = _("{title} chart").format(title=library.pathways[step.to].title)
         said = step.says.rstrip(".")
         text = title if "chart" in said else f"{said}: {title}"
         return Stop(Sign.CHART, text, full=number if step.on_return else 0)

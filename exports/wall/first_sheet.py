@@ -10,6 +10,7 @@ from dataclasses import replace
 from functools import partial
 from typing import NamedTuple
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Body
 from chamberwise.exports.legibility.angle import size_for
 from chamberwise.exports.paper.sheet import Item, Role, Weight
@@ -121,7 +122,9 @@ def _placed(content: Wall, body: Body, pen: Pen, plan: _Plan) -> Piece | None:
         parts.append(first_actions(pen, content, body.width, plan.columns))
     panels = calls_and_notes if plan.has_notes else calls
     foot = panels(pen, content, body.width)
-    words = pen.words("Continued on sheet 2", body.width, SMALL, weight=Weight.BOLD, role=Role.NOTE)
+    words = pen.words(
+        _("Continued on sheet 2"), body.width, SMALL, weight=Weight.BOLD, role=Role.NOTE
+    )
     used = sum(part.height + gap for part in parts)
     if used + words.height + gap + foot.height > body.height:
         return None

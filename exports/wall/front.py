@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Align, Item, Outline, Role, Run, Shape, Tier, Weight
 from chamberwise.exports.wall.box import Piece, moved
@@ -24,7 +25,7 @@ def head(pen: Pen, content: Wall, width: float) -> Piece:
         content.title, width, TITLE, weight=Weight.BOLD, role=Role.TITLE, tier=Tier.ACT,
         of=content.pathway,
     )  # fmt: skip
-    runs = (Run("Use when: ", Weight.BOLD), Run(content.use_when))
+    runs = (Run(_("Use when: "), Weight.BOLD), Run(content.use_when))
     use = pen.words(runs, width, HEAD, role=Role.NOTE, of=content.pathway)
     gap = pen.em(0.35)
     unit, below = _unit(pen, content, title, width)
@@ -87,7 +88,7 @@ def in_rows(
 
 
 def _tab(pen: Pen) -> Piece:
-    text = "FIRST"
+    text = _("FIRST")
     room = pen.words(text, pen.em(8), HEAD, weight=Weight.BOLD).room.width
     words = pen.words(
         text, room + pen.em(2), HEAD, weight=Weight.BOLD, ink=Ink.WHITE, align=Align.CENTRE,

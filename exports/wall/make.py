@@ -5,7 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 from math import floor
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Body, Frame
+from chamberwise.exports.language.values import paper_told
 from chamberwise.exports.legibility.angle import read_from, size_for
 from chamberwise.exports.paper.sizes import Paper, Sized, larger
 from chamberwise.exports.printing.order import Made, Order, UnfitError
@@ -36,19 +39,20 @@ def make(order: Order) -> Made:
         frame.page(items, number, count, _said(content, sheets))
         for number, items in enumerate(sheets.sheets, 1)
     )
-    told = f"The chart takes {count} sheets of {order.sized}: hang them side by side."
+    told = _("The chart takes {count} sheets of {sized}: hang them side by side.").format(
+        count=count, sized=paper_told(order.sized)
+    )
     return Made(tuple(pages), (told,))
 
 
 def _said(content: Wall, placed: Placed | Sheets) -> str:
     act = _down(_far(placed))
     if not content.first:
-        return f"Read from up to {act}."
+        return _("Read from up to {far}.").format(far=act)
     glance = _down(read_from(placed.glance))
-    return (
-        f"First actions are read from up to {glance}, "
-        f"everything else on the chart from up to {act}."
-    )
+    return _(
+        "First actions are read from up to {glance}, everything else on the chart from up to {act}."
+    ).format(glance=glance, act=act)
 
 
 def _far(placed: Placed | Sheets) -> float:
@@ -58,29 +62,38 @@ def _far(placed: Placed | Sheets) -> float:
 def _down(metres: float) -> str:
     """Return a distance rounded down, below a metre to the centimetre: what is printed is true."""
     places = 1 if metres >= 1 else 2
-    return f"{floor(metres * 10**places) / 10**places:.{places}f}\u00a0m"
+    return decimal(f"{floor(metres * 10**places) / 10**places:.{places}f}") + "\u00a0m"
 
 
 def _unfit(order: Order, content: Wall) -> UnfitError:
     body = _body(order, order.sized)
     best = over_sheets(content, body, order.ruler, 0.0, fewest=MOST_SHEETS)
     if best is None:
-        why = (
-            f"The wall chart does not fit on {order.sized} in letters that can be read in the hand."
-        )
+        why = _(
+            "The wall chart does not fit on {sized} in letters that can be read in the hand."
+        ).format(sized=paper_told(order.sized))
     else:
-        why = (
-            f"On {len(best.sheets)} sheets of {order.sized} the wall chart is read from up to "
-            f"{_down(_far(best))}, not from {order.distance:g}\u00a0m."
+        why = _(
+            "On {count} sheets of {sized} the wall chart is read from up to {down}, not from "
+            "{distance}\u00a0m."
+        ).format(
+            count=len(best.sheets),
+            sized=paper_told(order.sized),
+            down=_down(_far(best)),
+            distance=decimal(f"{order.distance:g}"),
         )
     shorter = "; ".join(f"“{text}”" for text in longest(content))
     ways_out = [
         *_larger(order, content),
-        "Fewer steps under `wall chart`, or a part of the pathway made a pathway of its own.",
-        f"Shorter words, first of all: {shorter}.",
+        _("Fewer steps under `wall chart`, or a part of the pathway made a pathway of its own."),
+        _("Shorter words, first of all: {shorter}.").format(shorter=shorter),
     ]
     if order.distance and best is not None:
-        ways_out.append(f"Ask for {_down(_far(best))}, and hang it where people step up to it.")
+        ways_out.append(
+            _("Ask for {down}, and hang it where people step up to it.").format(
+                down=_down(_far(best))
+            )
+        )
     return UnfitError(why, tuple(ways_out))
 
 
@@ -93,10 +106,18 @@ def _larger(order: Order, content: Wall) -> list[str]:
         found = over_sheets(content, _body(order, sized), order.ruler, least)
         if found is not None:
             count, far = len(found.sheets), _down(_far(found))
-            return [f"Larger paper: on {count} sheets of {sized} it is read from up to {far}."]
+            return [
+                _("Larger paper: on {count} sheets of {sized} it is read from up to {far}.").format(
+                    count=count, sized=paper_told(sized), far=far
+                )
+            ]
         paper = larger(paper)
     needed = size_for(order.distance or 0.5)
-    return [f"Larger paper does not help alone: letters of {needed:.0f} points are needed."]
+    return [
+        _("Larger paper does not help alone: letters of {needed} points are needed.").format(
+            needed=decimal(f"{needed:.0f}")
+        )
+    ]
 
 
 def _least(order: Order) -> float:

@@ -11,6 +11,8 @@ from itertools import pairwise
 from math import ceil
 from typing import NamedTuple
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Body
 from chamberwise.exports.legibility.angle import size_for
 from chamberwise.exports.paper.sheet import Item, Role, Weight
@@ -36,6 +38,8 @@ from chamberwise.exports.wall.pen import (
 from chamberwise.exports.wall.placing import texts
 
 MOST_SHEETS = 7
+NAMED = N_("{title}, sheet {number} of {count}")
+NAMED_ONWARD = N_("{title}, sheet {number} of {count}; continued on sheet {next}")
 KEPT = 0.85
 """Of their size: what the first actions keep at least beside where things lie."""
 
@@ -66,7 +70,17 @@ def over_sheets(
     """
     guess = Guess(ruler)
     numbers = " ".join(f"{n} {n};" for n in range(1, 11))
-    guess.meet((*texts(content), f"{content.title}, {numbers} sheet of continued Continued on"))
+    guess.meet(
+        (
+            *texts(content),
+            content.title,
+            numbers,
+            *(
+                _(each).format(title="", number=numbers, count=numbers, next=numbers)
+                for each in (_(NAMED), _(NAMED_ONWARD))
+            ),
+        )
+    )
     return (
         _by_rows(content, body, guess, least, fewest)
         if not content.first
@@ -221,7 +235,7 @@ def _rooms(content: Wall, body: Body, pen: Pen, plan: _Plan) -> list[float]:
     return [
         body.height - sum(each.height for each in _edges(content, body, pen, number, 10))
         for number in range(first, first + plan.most + 1)
-        for _ in range(plan.columns)
+        for _each in range(plan.columns)
     ]
 
 
@@ -232,7 +246,7 @@ def _edges(content: Wall, body: Body, pen: Pen, number: int, count: int) -> tupl
         above = _name(content, body, pen, number, count)
         return _spaced(above, under=pen.em(0.9)), _spaced(below, over=pen.em(0.6))
     onward = pen.words(
-        "Continued on sheet 2", body.width, SMALL, weight=Weight.BOLD, role=Role.NOTE
+        _("Continued on sheet 2"), body.width, SMALL, weight=Weight.BOLD, role=Role.NOTE
     )
     panels = calls_and_notes(pen, content, body.width)
     at = onward.height + pen.em(0.6), onward.height + panels.height + pen.em(1.2)
@@ -278,7 +292,7 @@ def _named(
 
 def _name(content: Wall, body: Body, pen: Pen, number: int, count: int) -> Piece:
     """Return the name of a sheet: the pathway, which sheet, and where it goes on."""
-    onward = f"; continued on sheet {number + 1}" if number < count else ""
-    said = f"{content.title}, sheet {number} of {count}{onward}"
+    named = _(NAMED_ONWARD) if number < count else _(NAMED)
+    said = _(named).format(title=content.title, number=number, count=count, next=number + 1)
     words = pen.words(said, body.width, HEAD, weight=Weight.BOLD, role=Role.HEADING)
     return Piece((words.at(0, 0),), body.width, words.height)

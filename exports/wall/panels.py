@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
 from chamberwise.exports.control.content import NOT_SET
+from chamberwise.exports.language.values import told
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import (
     Align,
@@ -49,7 +52,7 @@ def lying(pen: Pen, places: tuple[Place, ...], width: float) -> Piece:
         return Piece((), width, 0.0)
     pad = pen.em(0.7)
     items: list[Item] = []
-    y = _heading(pen, "Where it lies", width, items, pad)
+    y = _heading(pen, _("Where it lies"), width, items, pad)
     columns, between = (2 if width >= pen.em(NARROW) else 1), pen.em(1.5)
     each = (width - 2 * pad - (columns - 1) * between) / columns
     told = [_lies(pen, place, each) for place in places]
@@ -88,11 +91,11 @@ def calls(pen: Pen, content: Wall, width: float) -> Piece:
     """Return whom to call, with room for the number."""
     pad = pen.em(0.7)
     items: list[Item] = []
-    y = _heading(pen, "Who to call", width, items, pad)
-    for call, number in content.phones or (("Nobody is named", ""),):
+    y = _heading(pen, _("Who to call"), width, items, pad)
+    for call, number in content.phones or ((_("Nobody is named"), ""),):
         words = pen.words(call, width - 2 * pad, PLAIN, weight=Weight.BOLD)
-        told = number or f"Phone, {NOT_SET}:"
-        phone = pen.words(told, width - 2 * pad, SMALL, role=Role.NOTE)
+        phone_said = number or _("Phone, {unset}:").format(unset=_(NOT_SET))
+        phone = pen.words(phone_said, width - 2 * pad, SMALL, role=Role.NOTE)
         top = y + words.height + pen.em(0.2)
         below = top + phone.height
         start = pad + phone.room.width + pen.em(0.5)
@@ -110,7 +113,7 @@ def dangers(pen: Pen, content: Wall, width: float) -> Piece:
     """Return the dangers of the chart, each with what to do instead."""
     pad = pen.em(0.7)
     items: list[Item] = []
-    y = _heading(pen, "Safety notes", width, items, pad)
+    y = _heading(pen, _("Safety notes"), width, items, pad)
     for note in content.notes:
         piece = _note(pen, note, width - 2 * pad)
         items += piece.at(pad, y)
@@ -127,9 +130,12 @@ def _more(content: Wall) -> str:
     """Return how many dangers the chart leaves to the full pathway."""
     more = content.more_notes
     if not more:
-        return "" if content.notes else "The pathway names no danger."
-    dangers = "danger" if more == 1 else "dangers"
-    return f"The full pathway names {more} {'more' if content.notes else dangers}."
+        return "" if content.notes else _("The pathway names no danger.")
+    if content.notes:
+        return _("The full pathway names {number} more.").format(number=more)
+    return ngettext(
+        "The full pathway names {number} danger.", "The full pathway names {number} dangers.", more
+    ).format(number=more)
 
 
 def _heading(pen: Pen, text: str, width: float, items: list[Item], pad: float) -> float:
@@ -139,7 +145,7 @@ def _heading(pen: Pen, text: str, width: float, items: list[Item], pad: float) -
 
 
 def _note(pen: Pen, note: Note, width: float) -> Piece:
-    signal = note.signal.upper()
+    signal = told(note.signal).upper()
     room = pen.words(signal, pen.em(12), SMALL, weight=Weight.BOLD).room.width + pen.em(0.9)
     word = pen.words(
         signal, room, SMALL, weight=Weight.BOLD, ink=Ink.WHITE, align=Align.CENTRE,
@@ -159,7 +165,7 @@ def key(pen: Pen, content: Wall, width: float) -> Piece:
     entries = [each for each in _signs(pen) if each[2] in used]
     items: list[Item] = []
     x, y, high = 0.0, 0.0, pen.em(2.4)
-    for symbol, text, _ in entries:
+    for symbol, text, _sign in entries:
         start = symbol.width + pen.em(0.5)
         most = min(pen.em(20), width - start)
         words = pen.words(text, most, SMALL, ink=Ink.GREY, role=Role.NOTE, tier=Tier.REFER)
@@ -175,13 +181,13 @@ def key(pen: Pen, content: Wall, width: float) -> Piece:
 def _signs(pen: Pen) -> list[tuple[Piece, str, str]]:
     """Return every sign of the key with its words, and what has to be on the chart for it."""
     return [
-        (_little(Outline.DECISION, pen), "decision", "decision"),
-        (_little(Outline.PROCESS, pen), "action", "action"),
-        (_little(Outline.PREDEFINED_PROCESS, pen), "another chart", "another chart"),
-        (_little(Outline.TERMINATOR, pen), "end", "end"),
-        (circle(pen, 7, is_row=True, of="key"), "go to row 7 here", "row"),
-        (circle(pen, 17, is_row=False, of="key"), "step 17 of the full pathway", "full"),
-        (_dashes(pen), "steps left out here", "left out"),
+        (_little(Outline.DECISION, pen), _("decision"), "decision"),
+        (_little(Outline.PROCESS, pen), _("action"), "action"),
+        (_little(Outline.PREDEFINED_PROCESS, pen), _("another chart"), "another chart"),
+        (_little(Outline.TERMINATOR, pen), _("end"), "end"),
+        (circle(pen, 7, is_row=True, of="key"), _("go to row 7 here"), "row"),
+        (circle(pen, 17, is_row=False, of="key"), _("step 17 of the full pathway"), "full"),
+        (_dashes(pen), _("steps left out here"), "left out"),
     ]
 
 

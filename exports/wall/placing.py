@@ -7,7 +7,10 @@ from dataclasses import dataclass, replace
 from functools import partial
 from typing import NamedTuple
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Body
+from chamberwise.exports.language.values import told
 from chamberwise.exports.paper.sheet import Item
 from chamberwise.exports.typesetting.guessing import Asked, Guess, measured
 from chamberwise.exports.typesetting.measuring import Ruler
@@ -23,9 +26,26 @@ from chamberwise.exports.wall.pen import LEAST_SIZE, MOST_SIZE, STEP, Pen, TooNa
 MOST_GLANCE = 2.8
 
 WORDS = (
-    "Who to call Safety notes Where it lies FIRST Use when: Phone, NOT SET LOCALLY: Ask: first do "
-    "The full pathway names more more. dangers. decision action another chart end go to row 7 here "
-    "step 17 of the full pathway steps left out here A B C D"
+    N_("Who to call"),
+    N_("Nobody is named"),
+    N_("Safety notes"),
+    N_("Where it lies"),
+    N_("FIRST"),
+    N_("Use when: "),
+    N_("Phone, {unset}:"),
+    N_("NOT SET LOCALLY"),
+    N_("Ask: {text}"),
+    N_("first do"),
+    N_("The full pathway names {number} more."),
+    N_("The pathway names no danger."),
+    N_("decision"),
+    N_("action"),
+    N_("another chart"),
+    N_("end"),
+    N_("go to row 7 here"),
+    N_("step 17 of the full pathway"),
+    N_("steps left out here"),
+    "more. danger. dangers. A B C D",
 )
 
 
@@ -104,7 +124,7 @@ def _arranged(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:
 
 def texts(content: Wall) -> Iterator[str]:
     """Yield all that the chart says, for a guess to meet."""
-    yield from (content.title, content.use_when, *content.calls, *content.numbers, WORDS)
+    yield from (content.title, content.use_when, *content.calls, *content.numbers, *map(_, WORDS))
     yield from (str(content.more_notes), content.unit)
     yield from (f"{each.item}: {each.told}." for each in content.places)
     for first in content.first:
@@ -116,7 +136,7 @@ def texts(content: Wall) -> Iterator[str]:
         for side in one.sides:
             yield from (side.label, *side.done, side.stop.text, str(side.stop.full))
     for note in content.notes:
-        yield from (note.harm, note.instead, note.signal.upper())
+        yield from (note.harm, note.instead, told(note.signal).upper())
 
 
 def _tall(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:

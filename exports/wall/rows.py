@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Align, Arrow, Item, Outline, Role, Shape, Weight
 from chamberwise.exports.wall.box import Piece, moved
@@ -149,7 +150,7 @@ def down(pen: Pen, content: Down, width: float, of: str) -> Piece:
 
 
 def _via(pen: Pen, number: int, of: str) -> Piece:
-    words = pen.words("first do", pen.em(6), SMALL, role=Role.NOTE, of=of)
+    words = pen.words(_("first do"), pen.em(6), SMALL, role=Role.NOTE, of=of)
     end = circle(pen, number, is_row=False, of=of)
     x = words.room.width + pen.em(0.4)
     items = (words.at(0, (end.height - words.height) / 2), *end.at(x, 0))

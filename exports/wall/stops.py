@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Align, Arrow, Outline, Role, Shape, Weight
 from chamberwise.exports.wall.box import Piece
@@ -54,7 +55,7 @@ def way(pen: Pen, side: Side, width: float) -> Way:
 
 
 def _said(stop: Stop) -> str:
-    return f"Ask: {stop.text}" if stop.is_asked else stop.text
+    return _("Ask: {text}").format(text=stop.text) if stop.is_asked else stop.text
 
 
 def _box(pen: Pen, text: str, sign: Sign | None, width: float, side: Side) -> Piece:

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from chamberwise.exports.control.content import NOT_SET
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.control.content import FOLLOW, NOT_SET
+from chamberwise.exports.language.values import told
 from chamberwise.exports.wall.content import Down, Row, Side, Wall
 
 
@@ -15,37 +17,42 @@ def text(content: Wall) -> str:
 
 def _lines(content: Wall) -> Iterator[str]:
     yield content.title
-    yield f"Use when: {content.use_when}"
+    yield _("Use when: {use_when}").format(use_when=content.use_when)
     yield ""
-    yield "First"
+    yield _("First")
     for letter, one in zip("ABCD", content.first, strict=False):
         yield f"  {letter}. {one.headline}"
         yield from (f"     {task.who}: {task.text}" for task in one.lines)
         yield from (f"     {choice}" for choice in one.choices)
     yield ""
-    yield "Then"
+    yield _("Then")
     if content.opening is not None:
-        yield f"  First do step {content.opening.via} of the full pathway, and what follows there."
+        yield _("  First do step {via} of the full pathway, and what follows there.").format(
+            via=content.opening.via
+        )
     for row in content.rows:
         yield from _row(row)
     yield ""
-    yield "Who to call"
-    yield from (f"  {call}. Phone: {number or NOT_SET}" for call, number in content.phones)
+    yield _("Who to call")
+    yield from (
+        _("  {call}. Phone: {number}").format(call=call, number=number or _(NOT_SET))
+        for call, number in content.phones
+    )
     yield ""
     if content.places:
-        yield "Where it lies"
+        yield _("Where it lies")
         yield from (f"  {each.item}: {each.told}." for each in content.places)
         yield ""
-    yield "Safety notes"
-    yield from (f"  {n.signal.upper()}: {n.harm} {n.instead}" for n in content.notes)
+    yield _("Safety notes")
+    yield from (f"  {told(n.signal).upper()}: {n.harm} {n.instead}" for n in content.notes)
     if content.more_notes:
-        yield f"  The full pathway has {content.more_notes} more."
+        yield _("  The full pathway has {number} more.").format(number=content.more_notes)
     yield ""
-    yield "Follow local protocol."
+    yield _(FOLLOW)
 
 
 def _row(row: Row) -> Iterator[str]:
-    yield f"  Row {row.number}. {row.text}"
+    yield _("  Row {number}. {text}").format(number=row.number, text=row.text)
     if row.down is not None:
         yield f"     {_label(row.down.label)}{_onward(row.number, row.down)}"
     for side in row.sides:
@@ -58,17 +65,19 @@ def _label(label: str) -> str:
 
 
 def _onward(number: int, down: Down) -> str:
-    first = f"first do step {down.via} of the full pathway, then " if down.via else ""
-    return f"{first}go on to row {number + 1}."
+    said = _("go on to row {number}.")
+    if down.via:
+        said = _("first do step {via} of the full pathway, then go on to row {number}.")
+    return said.format(via=down.via, number=number + 1)
 
 
 def _side(side: Side) -> str:
     stop = side.stop
     parts = [*side.done]
     if side.boxes > bool(side.done) and stop.text:
-        parts.append(f"ask “{stop.text}”" if stop.is_asked else stop.text)
+        parts.append(_("ask “{text}”").format(text=stop.text) if stop.is_asked else stop.text)
     if stop.row:
-        parts.append(f"go to row {stop.row}")
+        parts.append(_("go to row {row}").format(row=stop.row))
     if stop.full:
-        parts.append(f"step {stop.full} of the full pathway")
-    return "; then ".join(part.rstrip(".") for part in parts) + "."
+        parts.append(_("step {full} of the full pathway").format(full=stop.full))
+    return _("; then ").join(part.rstrip(".") for part in parts) + "."

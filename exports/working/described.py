@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from textwrap import wrap
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.digits import plain
 from chamberwise.engine.working.form import STANDING, Calculation, Input, Range
 
@@ -39,9 +40,9 @@ def _lines(calculation: Calculation) -> Iterator[str]:
         yield f"  {_name(each)}"
         yield from _wrapped(f"{_capital(each.meaning)}.")
         yield from _wrapped(takes(each))
-    yield from ("", "example:")
+    yield from ("", _("example:"))
     yield f"  chamberwise work {calculation.name} {typed(calculation)}"
-    yield from ("", "It does not know")
+    yield from ("", _("It does not know"))
     for limit in calculation.limits:
         yield from wrap(limit, WIDTH, initial_indent="  - ", subsequent_indent="    ")
     yield ""
@@ -65,18 +66,18 @@ def takes(of: Input) -> str:
     """Return what an input takes: its words, or its unit and ranges; and what is taken unsaid."""
     parts = []
     if of.words:
-        parts.append("one of " + ", ".join(of.words))
+        parts.append(_("one of {words}").format(words=", ".join(of.words)))
     if of.hard is not None:
         parts.append(f"{_ends(of.hard)} {of.unit}".strip())
     if of.soft is not None:
-        parts.append(f"usual {_ends(of.soft)}")
+        parts.append(_("usual {ends}").format(ends=_ends(of.soft)))
     if of.unit:
-        parts.append("unit may be left out" if of.bare else "unit has to be written")
+        parts.append(_("unit may be left out") if of.bare else _("unit has to be written"))
     if of.is_curvature:
-        parts.append("or a radius in mm, with its unit")
+        parts.append(_("or a radius in mm, with its unit"))
     if of.given:
-        parts.append(f"{of.given} if not said")
-    parts.append("needed" if of.required else "optional")
+        parts.append(_("{given} if not said").format(given=of.given))
+    parts.append(_("needed") if of.required else _("optional"))
     return "; ".join(parts)
 
 
@@ -85,7 +86,7 @@ def _name(of: Input) -> str:
 
 
 def _ends(ends: Range) -> str:
-    return f"{plain(ends.low)} to {plain(ends.high)}"
+    return _("{low} to {high}").format(low=plain(ends.low), high=plain(ends.high))
 
 
 def _capital(said: str) -> str:

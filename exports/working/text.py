@@ -5,13 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from textwrap import wrap
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.words import Source
 from chamberwise.engine.working.form import STANDING
 from chamberwise.engine.working.working import Heading, Line, Step, Table, Told, Working
 
 WIDTH = 76
 """Columns, so that a terminal of 80 shows it whole between its edges."""
-ASSUMED = " (assumed)"
+ASSUMED = N_(" (assumed)")
 
 
 def text(working: Working) -> str:
@@ -22,18 +24,18 @@ def text(working: Working) -> str:
 def _lines(working: Working) -> Iterator[str]:
     yield working.title.upper()
     yield from _wrapped(" ".join(STANDING))
-    yield from ("", "Given")
+    yield from ("", _("Given"))
     yield from _given(working.given)
-    yield from ("", "Result")
+    yield from ("", _("Result"))
     yield from _in_columns([(each.title, each.shown) for each in working.results])
     for table in working.tables:
         yield from ("", *_table(table))
-    yield from ("", "Working")
+    yield from ("", _("Working"))
     yield from lines_of(working)
-    yield from _list("To know", working.remarks)
-    yield from _list("It does not know", working.limits)
-    yield from _list("Caution", working.cautions)
-    yield from _list("Sources", [_source(each) for each in working.sources])
+    yield from _list(_("To know"), working.remarks)
+    yield from _list(_("It does not know"), working.limits)
+    yield from _list(_("Caution"), working.cautions)
+    yield from _list(_("Sources"), [_source(each) for each in working.sources])
     yield ""
     yield from _wrapped(" ".join(STANDING))
 
@@ -43,7 +45,7 @@ def _given(given: Sequence[Told]) -> Iterator[str]:
         [
             (
                 f"{each.name} ({each.symbol})" if each.symbol else each.name,
-                f"{each.value}{ASSUMED if each.assumed else ''}",
+                f"{each.value}{_(ASSUMED) if each.assumed else ''}",
             )
             for each in given
         ]
@@ -97,7 +99,7 @@ def _source(source: Source) -> str:
 
 
 def _in_columns(rows: Sequence[tuple[str, str]]) -> Iterator[str]:
-    width = min(max((len(name) for name, _ in rows), default=0), 40)
+    width = min(max((len(name) for name, _rest in rows), default=0), 40)
     for name, value in rows:
         yield from _wrapped(value, f"  {name.ljust(width)}  ", " " * (width + 4))
 

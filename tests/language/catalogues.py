@@ -20,6 +20,8 @@ from chamberwise.engine.language.languages import CATALOGUES, DOMAIN, ENGLISH, L
 TOP = Path(__file__).resolve().parents[2]
 ROOMS = ("engine", "exports", "tui")
 KEYWORDS = {"_": None, "N_": None, "ngettext": (1, 2), "pgettext": ((1, "c"), 2)}
+METHODS = {".py": "python", ".j2": "jinja2.ext:babel_extract"}
+"""How the texts of a file are found, by its ending."""
 OTHERS = tuple(code for code in LANGUAGES if code != ENGLISH.code)
 
 
@@ -32,11 +34,12 @@ def extracted() -> Catalog:
     """Return every text the program marks."""
     catalogue = Catalog(fuzzy=False)
     for room in ROOMS:
-        for path in sorted((TOP / room).rglob("*.py")):
-            for _line, text, remarks, context in extract_from_file(
-                "python", path, KEYWORDS, comment_tags=("Translators:",)
-            ):
-                catalogue.add(text, None, auto_comments=remarks, context=context)
+        for path in sorted((TOP / room).rglob("*.*")):
+            if method := METHODS.get(path.suffix):
+                for _line, text, remarks, context in extract_from_file(
+                    method, path, KEYWORDS, comment_tags=("Translators:",)
+                ):
+                    catalogue.add(text, None, auto_comments=remarks, context=context)
     return catalogue
 
 

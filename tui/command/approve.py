@@ -7,6 +7,8 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import Asked, UnusableError, add_library, asked
 from chamberwise.tui.command.output import product, talk
 from chamberwise.tui.command.status import Status
@@ -15,7 +17,7 @@ from chamberwise.tui.command.typed import day
 if TYPE_CHECKING:
     from chamberwise.engine.reading.library import File
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise approve our-unit.yaml --by "Dr A. Example, clinical lead"
   chamberwise approve my-pathway.yaml --by "Clinical lead" --on 2026-11-28
 
@@ -23,15 +25,19 @@ The approver is not among the authors, every choice is made, no check finds an
 error, every safety rule holds or is switched off by name, and the edition is a
 whole number. What was approved is written down as a digest: after any later
 edit the file counts as a draft again.
-"""
+""")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
-    parser = commands.add_parser("approve", help="record who approved it", epilog=EXAMPLE)
-    parser.add_argument("name", metavar="ID or FILE", help="a pathway or a unit's local sheet")
-    parser.add_argument("--by", required=True, metavar="NAME", help="who approves it, with office")
-    parser.add_argument("--on", type=day, metavar="DATE", help="when; left out: today")
+    parser = commands.add_parser("approve", help=_("record who approved it"), epilog=_(EXAMPLE))
+    parser.add_argument(
+        "name", metavar=_("ID or FILE"), help=_("a pathway or a unit's local sheet")
+    )
+    parser.add_argument(
+        "--by", required=True, metavar=_("NAME"), help=_("who approves it, with office")
+    )
+    parser.add_argument("--on", type=day, metavar=_("DATE"), help=_("when; left out: today"))
     add_library(parser)
     parser.set_defaults(run=run)
 
@@ -42,9 +48,11 @@ def run(arguments: Namespace) -> int:
     on = arguments.on or today
     by = " ".join(arguments.by.split())
     if not by or not by.isprintable():
-        raise UnusableError('Say who approves it: --by "NAME, OFFICE".')
+        raise UnusableError(_('Say who approves it: --by "NAME, OFFICE".'))
     if on > today:
-        raise UnusableError(f"{on.isoformat()} is still to come. An approval has a day that was.")
+        raise UnusableError(
+            _("{on} is still to come. An approval has a day that was.").format(on=on.isoformat())
+        )
     found = asked((arguments.name,), arguments.library)
     file = found.under.sheet if found.under else found.loaded.files[found.shown[0]]
     _refuse_unreadable(found)
@@ -52,11 +60,17 @@ def run(arguments: Namespace) -> int:
     if against:
         for each in against:
             talk(f"- {each}")
-        talk(f"{file.shown_as} is not approved, and nothing was written.")
+        talk(
+            _("{shown_as} is not approved, and nothing was written.").format(shown_as=file.shown_as)
+        )
         return Status.FINDINGS
     _write(found, file, by, on)
     product(file.shown_as)
-    talk(f"Approved by {by} on {on.isoformat()}. Any later edit makes it a draft again.")
+    talk(
+        _("Approved by {by} on {on}. Any later edit makes it a draft again.").format(
+            by=by, on=on.isoformat()
+        )
+    )
     return Status.CLEAN
 
 
@@ -72,7 +86,7 @@ def _against(found: Asked, by: str, on: date) -> list[str]:
     """Return every reason against the approval, each with what to do."""
     from chamberwise.tui.approving import reasons_against
 
-    talk("Checking and proving first. This may take a minute.")
+    talk(_("Checking and proving first. This may take a minute."))
     return reasons_against(found.loaded, found.pathways[0], found.checked, by, on)
 
 
@@ -89,9 +103,17 @@ def _write(found: Asked, file: File, by: str, on: date) -> None:
         _refuse_misread(text, file)
         write_bytes_whole(path, mark + text.encode())
     except UnwritableError as error:
-        raise UnusableError(f"{file.shown_as} cannot take the approval. {error}") from error
+        raise UnusableError(
+            _("{shown_as} cannot take the approval. {error}").format(
+                shown_as=file.shown_as, error=error
+            )
+        ) from error
     except OSError as error:
-        raise UnusableError(f"{file.shown_as} cannot be written: {error.strerror}.") from error
+        raise UnusableError(
+            _("{shown_as} cannot be written: {reason}.").format(
+                shown_as=file.shown_as, reason=error.strerror
+            )
+        ) from error
 
 
 def _refuse_misread(text: str, file: File) -> None:
@@ -101,4 +123,4 @@ def _refuse_misread(text: str, file: File) -> None:
 
     again = read_text(text, file.shown_as)
     if again.problems or not (again.pathway or again.sheet):
-        raise UnwritableError("Write each key of its head on a line of its own.")
+        raise UnwritableError(_("Write each key of its head on a line of its own."))

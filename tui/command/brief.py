@@ -9,6 +9,8 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.language.texts import N_, ngettext
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError, shipped
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
@@ -21,7 +23,7 @@ if TYPE_CHECKING:
     from chamberwise.exports.audit.report import Report
     from chamberwise.exports.brief.content import BriefContent
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise brief
   chamberwise brief tuesday.csv --stock shelf.yaml --stop-word "Stop, hold"
   chamberwise brief tuesday.csv --stock shelf.yaml --out tuesday.pdf
@@ -31,34 +33,40 @@ A list names its cases by a label for the day (A, 1, A1), never a patient:
 columns that look like identity are refused. For rehearsal and preparation,
 never live care. Check by hand against the unit's own biometry and
 formulary. Follow local protocol.
-"""
+""")
 DEMONSTRATION = "demonstration"
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
-    parser = commands.add_parser("brief", help="the brief before a list", epilog=EXAMPLE)
+    parser = commands.add_parser("brief", help=_("the brief before a list"), epilog=_(EXAMPLE))
     parser.add_argument(
         "list",
         nargs="?",
         type=Path,
-        metavar="LIST",
-        help="CSV or YAML, one case a row; without it: the invented list that comes along",
+        metavar=_("LIST"),
+        help=_("CSV or YAML, one case a row; without it: the invented list that comes along"),
     )
-    parser.add_argument("--stock", type=Path, metavar="FILE", help="the unit's shelf, as YAML")
-    parser.add_argument("--reader", metavar="WHO", help="who reads aloud, by role")
-    parser.add_argument("--takes-over", metavar="WHO", help="who takes over, by role")
-    parser.add_argument("--stop-word", metavar="WORD", help="the word that stops everything")
+    parser.add_argument(
+        "--stock", type=Path, metavar=_("FILE"), help=_("the unit's shelf, as YAML")
+    )
+    parser.add_argument("--reader", metavar=_("WHO"), help=_("who reads aloud, by role"))
+    parser.add_argument("--takes-over", metavar=_("WHO"), help=_("who takes over, by role"))
+    parser.add_argument("--stop-word", metavar=_("WORD"), help=_("the word that stops everything"))
     parser.add_argument("--format", choices=("text", "json"), default="text")
-    parser.add_argument("--out", type=Path, metavar="FILE.pdf", help="print it on one page")
+    parser.add_argument("--out", type=Path, metavar=_("FILE.pdf"), help=_("print it on one page"))
     parser.add_argument("--paper", choices=("A4", "A3"), default="A4")
-    parser.add_argument("--date", type=day, metavar="DATE", help="printed then; left out: today")
     parser.add_argument(
-        "--overwrite", action="store_true", help="also a file that is none of our sheets"
+        "--date", type=day, metavar=_("DATE"), help=_("printed then; left out: today")
     )
-    parser.add_argument("--report", action="store_true", help="also show the audit of the page")
     parser.add_argument(
-        "--stamp", metavar="CODE", help="whether a printed brief is still that of list and shelf"
+        "--overwrite", action="store_true", help=_("also a file that is none of our sheets")
+    )
+    parser.add_argument("--report", action="store_true", help=_("also show the audit of the page"))
+    parser.add_argument(
+        "--stamp",
+        metavar=_("CODE"),
+        help=_("whether a printed brief is still that of list and shelf"),
     )
     parser.set_defaults(run=run)
 
@@ -82,7 +90,13 @@ def run(arguments: Namespace) -> int:
 
         product(text(content))
     if content.to_do:
-        talk(f"{len(content.to_do)} things to do before the list starts.")
+        count = len(content.to_do)
+        told = ngettext(
+            "{count} things to do before the list starts.",
+            "{count} things to do before the list starts.",
+            count,
+        )
+        talk(told.format(count=count))
     return Status.FINDINGS if content.to_do else Status.CLEAN
 
 
@@ -94,7 +108,7 @@ def worked_brief(arguments: Namespace) -> Brief:
     if path is None:
         folder = shipped() / DEMONSTRATION
         path, stock_path = folder / "list.csv", stock_path or folder / "stock.yaml"
-        talk("No list was named: this is the invented one of the Harbour Eye Unit.")
+        talk(_("No list was named: this is the invented one of the Harbour Eye Unit."))
     return brief(_listed(path, arguments), _stock(stock_path))
 
 
@@ -108,9 +122,15 @@ def _compare(typed: str, found: Brief, content: BriefContent) -> int:
     except MistypedError as error:
         raise UnusableError(str(error)) from error
     if code == stamp(found, content):
-        product(f"{code}: current. This list and this shelf give the same brief.")
+        product(
+            _("{code}: current. This list and this shelf give the same brief.").format(code=code)
+        )
         return Status.CLEAN
-    product(f"{code}: not current. The list, the shelf or the program has changed; print it anew.")
+    product(
+        _(
+            "{code}: not current. The list, the shelf or the program has changed; print it anew."
+        ).format(code=code)
+    )
     return Status.FINDINGS
 
 
@@ -136,11 +156,11 @@ def _print(found: Brief, content: BriefContent, arguments: Namespace) -> None:
         write({path: made.pdf})
     except UnfitError as error:
         ways = [f"  - {each}" for each in error.ways_out]
-        raise UnusableError("\n".join([error.why, "Ways out:", *ways])) from error
+        raise UnusableError("\n".join([error.why, _("Ways out:"), *ways])) from error
     except (NotWrittenError, UnprintableError) as error:
         raise UnusableError(str(error)) from error
     product(str(path))
-    talk(f"Stamp of the brief: {made.code}")
+    talk(_("Stamp of the brief: {code}").format(code=made.code))
     _tell(made.report, arguments.report)
 
 
@@ -161,7 +181,7 @@ def listed(path: Path) -> CaseList:
 
     found = read_list(path)
     if found.listed is None:
-        raise _unusable(found.problems, found.texts, "The list cannot be used so.")
+        raise _unusable(found.problems, found.texts, _("The list cannot be used so."))
     return found.listed
 
 
@@ -184,7 +204,7 @@ def _stock(path: Path | None) -> Stock:
         return Stock("", "", (), Head())
     found = read_stock(path)
     if found.stock is None:
-        raise _unusable(found.problems, found.texts, "The file of stock cannot be used so.")
+        raise _unusable(found.problems, found.texts, _("The file of stock cannot be used so."))
     return found.stock
 
 

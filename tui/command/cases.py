@@ -6,6 +6,8 @@ from argparse import Namespace, _SubParsersAction
 from datetime import date
 from typing import Any
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import (
     Asked,
     UnusableError,
@@ -16,17 +18,17 @@ from chamberwise.tui.command.finding_files import (
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise cases posterior-capsule-rupture
   chamberwise cases posterior-capsule-rupture --assume stage=cortex --format csv
   chamberwise cases posterior-capsule-rupture --every-walk --format json
-"""
+""")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
-    parser = commands.add_parser("cases", help="every case and its plan", epilog=EXAMPLE)
-    parser.add_argument("name", metavar="ID or FILE")
+    parser = commands.add_parser("cases", help=_("every case and its plan"), epilog=_(EXAMPLE))
+    parser.add_argument("name", metavar=_("ID or FILE"))
     add_library(parser)
     add_local(parser)
     parser.add_argument("--format", choices=("text", "csv", "json"), default="text")
@@ -34,18 +36,20 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
         "--assume",
         action="append",
         default=[],
-        metavar="FINDING=VALUE",
-        help="the first answer to a finding, instead of the table's own",
+        metavar=_("FINDING=VALUE"),
+        help=_("the first answer to a finding, instead of the table's own"),
     )
     parser.add_argument(
-        "--cannot-tell", action="store_true", help="let each finding be unclear too"
+        "--cannot-tell", action="store_true", help=_("let each finding be unclear too")
     )
     parser.add_argument(
         "--every-walk",
         action="store_true",
-        help="with --format json: also every outcome that these first answers may end in",
+        help=_("with --format json: also every outcome that these first answers may end in"),
     )
-    parser.add_argument("--all", action="store_true", help="one row a case, equal rows kept apart")
+    parser.add_argument(
+        "--all", action="store_true", help=_("one row a case, equal rows kept apart")
+    )
     parser.set_defaults(run=run)
 
 
@@ -58,13 +62,15 @@ def run(arguments: Namespace) -> int:
     from chamberwise.exports.cases.told import completeness
 
     if arguments.every_walk and arguments.format != "json":
-        raise UnusableError("`--every-walk` needs `--format json`.")
+        raise UnusableError(_("`--every-walk` needs `--format json`."))
     found = asked((arguments.name,), arguments.library, arguments.local)
     name = _walkable(found)
     library = found.loaded.library
     table = library.pathways[name].cases
     if table is None:
-        raise UnusableError(f"`{name}` has no table of cases. Add `cases:` to its file.")
+        raise UnusableError(
+            _("`{name}` has no table of cases. Add `cases:` to its file.").format(name=name)
+        )
     assumed = {**dict(table.assume), **_assumed(arguments.assume, found, name)}
     rows = whole_cases(library, name, assumed, cannot_tell=arguments.cannot_tell)
     whole = arguments.all or arguments.format != "text"
@@ -74,8 +80,12 @@ def run(arguments: Namespace) -> int:
     sheet = case_sheet(library, name, groups, assumed, completeness=said, ends=ends)
     _show(sheet, arguments.format)
     if arguments.format == "text":
-        put_together = "" if whole else " What leads alike stands in one row."
-        talk(f"{len(rows)} combinations, {len(groups)} rows.{put_together}")
+        told = _("{combinations} combinations, {rows} rows.")
+        if not whole:
+            told = _(
+                "{combinations} combinations, {rows} rows. What leads alike stands in one row."
+            )
+        talk(told.format(combinations=len(rows), rows=len(groups)))
     else:
         talk(said)
     return Status.FINDINGS if any(case.problem for case in rows) else Status.CLEAN
@@ -108,13 +118,15 @@ def _walkable(found: Asked) -> str:
     from chamberwise.engine.diagnostics.text import problem_text
 
     if not found.pathways:
-        raise UnusableError("There is no pathway in this file. `chamberwise check` says why.")
+        raise UnusableError(_("There is no pathway in this file. `chamberwise check` says why."))
     name = found.pathways[0]
     problems = check_for_walk(found.loaded, name, date.today())
     if problems:
         for problem in problems:
             talk(problem_text(problem, found.loaded.texts))
-        raise UnusableError(f"`{name}` cannot be walked until this is put right.")
+        raise UnusableError(
+            _("`{name}` cannot be walked until this is put right.").format(name=name)
+        )
     return name
 
 
@@ -124,6 +136,10 @@ def _assumed(typed: list[str], found: Asked, pathway: str) -> dict[str, str]:
         finding, equals, value = each.partition("=")
         known = found.loaded.library.words(pathway).findings.get(finding)
         if not equals or known is None or known.value(value) is None:
-            raise UnusableError(f"`--assume {each}` names no finding and value of `{pathway}`.")
+            raise UnusableError(
+                _("`--assume {assumed}` names no finding and value of `{pathway}`.").format(
+                    assumed=each, pathway=pathway
+                )
+            )
         assumed[finding] = value
     return assumed

@@ -8,6 +8,8 @@ from datetime import date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import (
     Asked,
     UnusableError,
@@ -24,21 +26,23 @@ if TYPE_CHECKING:
     from chamberwise.engine.diagnostics.problem import Problem
     from chamberwise.engine.reading.library import File, Loaded
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise check                          the whole library
   chamberwise check my-pathway.yaml --watch  again at every save
   chamberwise check our-unit.yaml            a local sheet and what it lies over
-"""
+""")
 SECONDS_BETWEEN_LOOKS = 0.2
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
-    parser = commands.add_parser("check", help="read and check pathways", epilog=EXAMPLE)
-    parser.add_argument("names", nargs="*", metavar="ID or FILE", help="left out: the library")
+    parser = commands.add_parser("check", help=_("read and check pathways"), epilog=_(EXAMPLE))
+    parser.add_argument(
+        "names", nargs="*", metavar=_("ID or FILE"), help=_("left out: the library")
+    )
     add_library(parser)
     add_local(parser)
-    parser.add_argument("--watch", action="store_true", help="check again at every save")
+    parser.add_argument("--watch", action="store_true", help=_("check again at every save"))
     parser.add_argument("--format", choices=("text", "json"), default="text")
     add_on(parser)
     parser.set_defaults(run=run)
@@ -48,7 +52,7 @@ def run(arguments: Namespace) -> int:
     """Check once, or at every save until interrupted."""
     status = _once(arguments)
     while arguments.watch:
-        talk("\nWatching. Save the file to check it again; Ctrl+C stops.")
+        talk("\n" + _("Watching. Save the file to check it again; Ctrl+C stops."))
         _wait_for_a_save(arguments)
         talk(f"\n{datetime.now():%H:%M:%S}  " + "-" * 40)
         try:

@@ -8,6 +8,8 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError, add_library, shipped
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
@@ -18,7 +20,7 @@ if TYPE_CHECKING:
     from chamberwise.engine.model.drill import DrillBook
     from chamberwise.exports.comparing.content import ComparisonShown
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise compare anterior-vitrectomy my-vitrectomy.yaml
   chamberwise compare HEAD~1:my-pathway.yaml my-pathway.yaml
   chamberwise compare HEAD~1:my-pathway.yaml my-pathway.yaml --log
@@ -28,23 +30,34 @@ EXAMPLE = """example:
   chamberwise compare old-library/ new-library/ --format json
 
 exit status: 0 the same in meaning, 1 different, 2 cannot be compared
-"""
+""")
+
+
+_ALONE = {
+    "is gone": N_("{name}: the pathway is gone."),
+    "is new": N_("{name}: the pathway is new."),
+}
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
     parser = commands.add_parser(
-        "compare", help="what changed in meaning, and what it touches", epilog=EXAMPLE
+        "compare", help=_("what changed in meaning, and what it touches"), epilog=_(EXAMPLE)
     )
-    what = "a pathway's ID, a file, a local sheet, a folder, or REVISION:PATH in a git checkout"
-    parser.add_argument("old", metavar="OLD", help=what)
-    parser.add_argument("new", metavar="NEW", help="likewise")
+    what = _("a pathway's ID, a file, a local sheet, a folder, or REVISION:PATH in a git checkout")
+    parser.add_argument("old", metavar=_("OLD"), help=what)
+    parser.add_argument("new", metavar=_("NEW"), help=_("likewise"))
     parser.add_argument("--format", choices=("text", "json"), default="text")
     parser.add_argument(
-        "--log", action="store_true", help="as an entry of a change log, dated by the new version"
+        "--log",
+        action="store_true",
+        help=_("as an entry of a change log, dated by the new version"),
     )
     parser.add_argument(
-        "--paper", type=Path, metavar="PDF", help="a paper for the meeting that approves, as well"
+        "--paper",
+        type=Path,
+        metavar="PDF",
+        help=_("a paper for the meeting that approves, as well"),
     )
     add_on(parser)
     add_library(parser)
@@ -74,7 +87,7 @@ def run(arguments: Namespace) -> int:
         for each in shown:
             product(comparison_text(each) + "\n")
         for name, what in alone.items():
-            product(f"{name}: the pathway {what}.\n")
+            product(_(_ALONE[what]).format(name=name) + "\n")
         product(what_it_means())
     if arguments.paper is not None:
         _on_paper(shown[0], new, arguments.paper, today)
@@ -95,7 +108,11 @@ def _compared(
     from chamberwise.engine.store.register_file import RegisterError, read
     from chamberwise.exports.comparing.extract import comparison_shown
 
-    talk(f"Comparing `{pair[1]}`: both versions are walked and proved where they differ.")
+    talk(
+        _("Comparing `{pathway}`: both versions are walked and proved where they differ.").format(
+            pathway=pair[1]
+        )
+    )
     try:
         register = read(register_path())
     except RegisterError as error:
@@ -115,11 +132,13 @@ def _alone(old: Side, new: Side) -> dict[str, str]:
 def _refuse_paper(path: Path, pathways: int) -> None:
     """Raise where no paper can be made, before the long work."""
     if pathways != 1:
-        raise UnusableError("A paper is of one pathway. Compare one file or ID with another.")
+        raise UnusableError(_("A paper is of one pathway. Compare one file or ID with another."))
     if path.suffix.lower() != ".pdf":
-        raise UnusableError(f"{path} does not end in .pdf. Name it so.")
+        raise UnusableError(_("{path} does not end in .pdf. Name it so.").format(path=path))
     if path.exists() or path.is_symlink():
-        raise UnusableError(f"{path} is there already. Choose another name, or move it away.")
+        raise UnusableError(
+            _("{path} is there already. Choose another name, or move it away.").format(path=path)
+        )
 
 
 def _on_paper(shown: ComparisonShown, new: Side, path: Path, today: date) -> None:
@@ -129,15 +148,16 @@ def _on_paper(shown: ComparisonShown, new: Side, path: Path, today: date) -> Non
     from chamberwise.exports.comparing.document import document
     from chamberwise.exports.control.extract import control_of
     from chamberwise.exports.printing.kind import Kind
+    from chamberwise.exports.printing.sheet_name import sheet_name
     from chamberwise.exports.printing.unfit import UnfitError
     from chamberwise.exports.typesetting.compiling import UnprintableError
 
     library = new.loaded.library
-    code = stamp_of(content_digest(library, shown.pathway), Kind.FULL.value)
+    code = stamp_of(content_digest(library, shown.pathway), sheet_name(Kind.FULL))
     local = library.local_to(shown.pathway)
     control = control_of(
         library.pathways[shown.pathway],
-        "what changes",
+        _("what changes"),
         today,
         code,
         unit=local.unit if local else None,
@@ -146,7 +166,13 @@ def _on_paper(shown: ComparisonShown, new: Side, path: Path, today: date) -> Non
     try:
         write_bytes_whole(path, document(shown, control))
     except (UnfitError, UnprintableError) as error:
-        raise UnusableError(f"The paper cannot be made: {error}") from error
+        raise UnusableError(_("The paper cannot be made: {error}").format(error=error)) from error
     except OSError as error:
-        raise UnusableError(f"{path} cannot be written: {error.strerror}.") from error
-    talk(f"The paper is {path}. It carries the stamp of the new full pathway: {code}")
+        raise UnusableError(
+            _("{path} cannot be written: {reason}.").format(path=path, reason=error.strerror)
+        ) from error
+    talk(
+        _("The paper is {path}. It carries the stamp of the new full pathway: {code}").format(
+            path=path, code=code
+        )
+    )

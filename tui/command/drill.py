@@ -9,6 +9,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError, add_library, asked, shipped
 from chamberwise.tui.command.typed import whole_number
 
@@ -16,7 +18,7 @@ if TYPE_CHECKING:
     from chamberwise.engine.reading.drills import Drills
     from chamberwise.engine.reading.library import Loaded
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise drill
   chamberwise drill posterior-capsule-rupture --mode run --seed 7
   chamberwise drill posterior-capsule-rupture --scenario which-lens
@@ -31,44 +33,49 @@ seconds after the first cue, else a line comes 4 s after the one before
 
 Rehearses recall, sequence, the timing of decisions and team roles, never
 operative skill. Never live care. Follow local protocol.
-"""
+""")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
-    parser = commands.add_parser("drill", help="rehearse against the clock", epilog=EXAMPLE)
+    parser = commands.add_parser("drill", help=_("rehearse against the clock"), epilog=_(EXAMPLE))
     parser.add_argument(
-        "pathway", nargs="?", metavar="ID", help="a pathway's name; left out, the seed chooses"
+        "pathway",
+        nargs="?",
+        metavar=_("ID"),
+        help=_("a pathway's name; left out, the seed chooses"),
     )
     add_library(parser)
-    parser.add_argument("--seed", type=whole_number, metavar="N", help="the same drill again")
+    parser.add_argument("--seed", type=whole_number, metavar="N", help=_("the same drill again"))
     parser.add_argument(
         "--mode",
         choices=("rehearse", "run"),
         default="rehearse",
-        help="a rehearsal lets you go back; only runs count",
+        help=_("a rehearsal lets you go back; only runs count"),
     )
-    parser.add_argument("--scenario", metavar="NAME", help="a scenario written by hand")
+    parser.add_argument("--scenario", metavar=_("NAME"), help=_("a scenario written by hand"))
     parser.add_argument(
-        "--seconds", type=whole_number, metavar="N", help="how long it lasts after the first cue"
+        "--seconds", type=whole_number, metavar="N", help=_("how long it lasts after the first cue")
     )
-    parser.add_argument("--team", action="store_true", help="who does what, for the whole team")
+    parser.add_argument("--team", action="store_true", help=_("who does what, for the whole team"))
     parser.add_argument(
-        "--roles", metavar="NAMES", help="with --team: who is in today, instead of asking"
+        "--roles", metavar=_("NAMES"), help=_("with --team: who is in today, instead of asking")
     )
-    parser.add_argument("--plain", action="store_true", help="line by line, without a screen")
+    parser.add_argument("--plain", action="store_true", help=_("line by line, without a screen"))
     parser.add_argument(
-        "--answers", metavar="FILE", help="take what is said from a file; - for standard input"
+        "--answers",
+        metavar=_("FILE"),
+        help=_("take what is said from a file; - for standard input"),
     )
-    parser.add_argument("--resume", action="store_true", help="go on with the newest drill left")
+    parser.add_argument("--resume", action="store_true", help=_("go on with the newest drill left"))
     parser.add_argument(
-        "--debrief", type=Path, metavar="FILE", help="save the debrief as FILE, .pdf or .txt"
+        "--debrief", type=Path, metavar=_("FILE"), help=_("save the debrief as FILE, .pdf or .txt")
     )
     parser.add_argument(
-        "--next", action="store_true", help="the drill that tells most of what is not known yet"
+        "--next", action="store_true", help=_("the drill that tells most of what is not known yet")
     )
     parser.add_argument(
-        "--plan", action="store_true", help="the fewest drills found that walk every answer"
+        "--plan", action="store_true", help=_("the fewest drills found that walk every answer")
     )
     parser.set_defaults(run=run)
 
@@ -127,10 +134,12 @@ def _plan(ready: Ready) -> int:
 
     pathway = ready.arguments.pathway
     if pathway is None:
-        raise UnusableError("A plan is of one pathway. Name it: chamberwise drill ID --plan.")
+        raise UnusableError(_("A plan is of one pathway. Name it: chamberwise drill ID --plan."))
     if pathway not in ready.loaded.library.pathways:
-        advice = did_you_mean(pathway, ready.loaded.library.pathways, "`list` shows them.")
-        raise UnusableError(f"There is no pathway `{pathway}`. {advice}")
+        advice = did_you_mean(pathway, ready.loaded.library.pathways, _("`list` shows them."))
+        raise UnusableError(
+            _("There is no pathway `{pathway}`. {advice}").format(pathway=pathway, advice=advice)
+        )
     return show_plan(ready.loaded, pathway)
 
 
@@ -139,10 +148,14 @@ def _next_seed(ready: Ready) -> int:
 
     arguments = ready.arguments
     if arguments.seed is not None or arguments.scenario is not None or arguments.resume:
-        raise UnusableError("--next chooses the drill itself: leave --seed, --scenario, --resume.")
+        raise UnusableError(
+            _("--next chooses the drill itself: leave --seed, --scenario, --resume.")
+        )
     if arguments.pathway not in ready.drills.books:
         known = ", ".join(ready.drills.books)
-        raise UnusableError(f"Name a pathway with --next. There are drills of {known}.")
+        raise UnusableError(
+            _("Name a pathway with --next. There are drills of {known}.").format(known=known)
+        )
     return next_seed(ready.drills.books[arguments.pathway])
 
 
@@ -156,9 +169,9 @@ def _ready(arguments: Namespace) -> Ready:
     drills = read_drills(folder)
     if drills.problems:
         told = "\n\n".join(problem_text(each, drills.texts) for each in drills.problems)
-        raise UnusableError(f"{told}\n\nNo drill begins until this is put right.")
+        raise UnusableError("\n\n".join([told, _("No drill begins until this is put right.")]))
     if not drills.books:
-        raise UnusableError(f"There are no drills in {folder / 'drills'}.")
+        raise UnusableError(_("There are no drills in {folder}.").format(folder=folder / "drills"))
     return Ready(arguments, loaded, drills)
 
 
@@ -169,8 +182,14 @@ def _refuse_page(page: Path | None) -> None:
     if page is None:
         return
     if not is_page(page):
-        raise UnusableError(f"{page} ends in neither .pdf nor .txt. Name the debrief so.")
+        raise UnusableError(
+            _("{path} ends in neither .pdf nor .txt. Name the debrief so.").format(path=page)
+        )
     if page.exists() or page.is_symlink():
-        raise UnusableError(f"There is already a file {page}. Name another one after --debrief.")
+        raise UnusableError(
+            _("There is already a file {path}. Name another one after --debrief.").format(path=page)
+        )
     if not page.parent.is_dir():
-        raise UnusableError(f"There is no folder {page.parent}. Make it first.")
+        raise UnusableError(
+            _("There is no folder {folder}. Make it first.").format(folder=page.parent)
+        )

@@ -10,6 +10,7 @@ from chamberwise.engine.drill.entries import Began, Mode
 from chamberwise.engine.drill.fold import DrillJournalError, unfold
 from chamberwise.engine.drill.generate import DRAWN, NoScenarioError
 from chamberwise.engine.drill.scenario import Scenario
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading.drills import drill_digest
 from chamberwise.engine.store.drill_file import KeptDrill, kept_drills
 from chamberwise.engine.store.home import drills as drills_folder
@@ -40,7 +41,7 @@ def begun(ready: Ready, clock: HandSetClock | None) -> Rehearsal:
     roles = ALONE
     if arguments.team:
         duties = tuple(scenario.library.shared.duties.values())
-        roles, _ = who_is_in(scenario.book, duties, arguments.roles)
+        roles, _owned = who_is_in(scenario.book, duties, arguments.roles)
     return rehearse(
         ready.loaded,
         ready.drills,
@@ -58,15 +59,17 @@ def resumed(ready: Ready, clock: HandSetClock | None) -> tuple[Rehearsal, tuple[
     """Return the newest drill that was left, marked as interrupted, and what to say of it."""
     found = _newest_left(ready)
     if found is None:
-        remark = "There is no drill to go on with. This is a fresh one."
+        remark = _("There is no drill to go on with. This is a fresh one.")
         return begun(ready, clock), (remark,)
     first = found.entries[0]
     assert isinstance(first, Began)
     now = drill_digest(ready.loaded, ready.drills, first.pathway)
     if first.pathway not in ready.drills.books or now != first.digest:
         raise UnusableError(
-            f"The drill begun on {first.on:%Y-%m-%d at %H:%M} cannot go on: since then its files "
-            "have changed. Begin a fresh one."
+            _(
+                "The drill begun on {day} at {time} cannot go on: since then its files have "
+                "changed. Begin a fresh one."
+            ).format(day=f"{first.on:%Y-%m-%d}", time=f"{first.on:%H:%M}")
         )
     scenario = _scenario(ready, first.pathway, first.seed, first.scenario)
     try:
@@ -80,11 +83,15 @@ def resumed(ready: Ready, clock: HandSetClock | None) -> tuple[Rehearsal, tuple[
     try:
         rehearsal.hold()
     except InUseError as error:
-        raise UnusableError("This drill is open in another terminal.") from error
+        raise UnusableError(_("This drill is open in another terminal.")) from error
     rehearsal.open(resumed_on=local_time())
-    remarks = [f"Going on with the drill of {first.on:%Y-%m-%d at %H:%M}. It no longer counts."]
+    remarks = [
+        _("Going on with the drill of {day} at {time}. It no longer counts.").format(
+            day=f"{first.on:%Y-%m-%d}", time=f"{first.on:%H:%M}"
+        )
+    ]
     if found.torn:
-        remarks.append("The last entry was only half written; it is left out.")
+        remarks.append(_("The last entry was only half written; it is left out."))
     return rehearsal, tuple(remarks)
 
 
@@ -99,14 +106,20 @@ def _pathway(ready: Ready, seed: int) -> str:
         ]
         return random.Random(seed).choice(sorted(holding or books))
     if named not in books:
-        advice = did_you_mean(named, books, f"There are drills of {', '.join(books)}.")
-        raise UnusableError(f"There are no drills of `{named}`. {advice}")
+        advice = did_you_mean(
+            named, books, _("There are drills of {known}.").format(known=", ".join(books))
+        )
+        raise UnusableError(
+            _("There are no drills of `{named}`. {advice}").format(named=named, advice=advice)
+        )
     return str(named)
 
 
 def _scenario(ready: Ready, pathway: str, seed: int, name: str | None) -> Scenario:
     if pathway not in ready.loaded.library.pathways:
-        raise UnusableError(f"There is no pathway `{pathway}` for these drills.")
+        raise UnusableError(
+            _("There is no pathway `{pathway}` for these drills.").format(pathway=pathway)
+        )
     try:
         return scenario_of(ready.loaded, ready.drills, pathway, seed, name)
     except NoScenarioError as error:

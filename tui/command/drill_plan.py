@@ -8,6 +8,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError
 from chamberwise.tui.command.output import product, talk
 from chamberwise.tui.command.status import Status
@@ -50,12 +51,20 @@ def next_seed(book: DrillBook) -> int:
     with _runs(runs_path()) as runs:
         tallies = runs.tallies(book.pathway) if runs else {}
     wanted = teaching(tallies, contexts)[0].context
-    drawn = (random.randrange(SEEDS) for _ in range(TRIES))
+    drawn = (random.randrange(SEEDS) for _try in range(TRIES))
     found = next((seed for seed in drawn if _stage(opening_of(book, seed)) == wanted), None)
     if found is None:
-        raise UnusableError(f"No drill of `{book.pathway}` begins at `{wanted}`.")
-    where = f" at `{wanted}`" if wanted else ""
-    talk(f"Chosen for what is not known yet{where}. No judgement of anybody lies in it.")
+        raise UnusableError(
+            _("No drill of `{pathway}` begins at `{stage}`.").format(
+                pathway=book.pathway, stage=wanted
+            )
+        )
+    told = _("Chosen for what is not known yet. No judgement of anybody lies in it.")
+    if wanted:
+        told = _(
+            "Chosen for what is not known yet at `{stage}`. No judgement of anybody lies in it."
+        )
+    talk(told.format(stage=wanted))
     return found
 
 

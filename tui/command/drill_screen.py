@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.store.home import walks
 from chamberwise.exports.record.standing import STANDING
 from chamberwise.tui.command.output import product
@@ -29,6 +30,7 @@ def drill_on_screen(ready: Ready, rehearsal: Rehearsal, remarks: tuple[str, ...]
     if rehearsal.is_over:
         product("\n".join(text_lines(debriefed(rehearsal), line_width())))
     elif rehearsal.path is not None:
-        product(f"The drill is kept. To go on with it:\n{ready.go_on_with}")
-    product(STANDING)
+        kept = _("The drill is kept. To go on with it:")
+        product(f"{kept}\n{ready.go_on_with}")
+    product(_(STANDING))
     return status

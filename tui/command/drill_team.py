@@ -6,6 +6,7 @@ import sys
 from typing import TYPE_CHECKING
 
 from chamberwise.engine.drill.team import NobodyError, Owned, owners, roles_in
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError
 
 if TYPE_CHECKING:
@@ -27,16 +28,18 @@ def who_is_in(
     try:
         return roles, owners(book, roles)
     except NobodyError as error:
-        raise UnusableError(f"{error} Name somebody who does it, or change who may.") from error
+        raise UnusableError(
+            _("{error} Name somebody who does it, or change who may.").format(error=error)
+        ) from error
 
 
 def _asked(known: tuple[Duty, ...]) -> str:
     if not sys.stdin.isatty():
         return ""
-    sys.stdout.write("Who is in today? Roles, never names.\n")
+    sys.stdout.write(_("Who is in today? Roles, never names.") + "\n")
     for number, duty in enumerate(known, start=1):
         sys.stdout.write(f"  {number}  {duty.title}\n")
-    sys.stdout.write("Numbers with spaces between; Enter for all of them: ")
+    sys.stdout.write(_("Numbers with spaces between; Enter for all of them:") + " ")
     sys.stdout.flush()
     return sys.stdin.readline()
 
@@ -49,6 +52,8 @@ def _roles(said: str, known: tuple[Duty, ...]) -> tuple[str, ...]:
         role = numbered.get(word) or names.get(word.casefold())
         if role is None:
             listed = ", ".join(duty.id for duty in known)
-            raise UnusableError(f"`{word}` is no role here. There are: {listed}.")
+            raise UnusableError(
+                _("`{word}` is no role here. There are: {known}.").format(word=word, known=listed)
+            )
         found.append(role)
     return tuple(dict.fromkeys(found))

@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
+from chamberwise.engine.language.texts import gettext as _
 
 if TYPE_CHECKING:
     from chamberwise.engine.reading.library import File, Loaded
@@ -53,8 +54,8 @@ def add_library(parser: ArgumentParser) -> None:
     parser.add_argument(
         "--library",
         type=Path,
-        metavar="DIR",
-        help="a folder of pathways with its vocabulary/, instead of the one that comes along",
+        metavar=_("DIR"),
+        help=_("a folder of pathways with its vocabulary/, instead of the one that comes along"),
     )
 
 
@@ -66,7 +67,7 @@ def shipped() -> Path:
 def add_local(parser: ArgumentParser) -> None:
     """Let a command take `--local`."""
     parser.add_argument(
-        "--local", type=Path, metavar="SHEET", help="a unit's local sheet over the pathway"
+        "--local", type=Path, metavar=_("SHEET"), help=_("a unit's local sheet over the pathway")
     )
 
 
@@ -79,11 +80,13 @@ def asked(typed: Sequence[str], folder: Path | None, local: Path | None = None) 
 
     folder = folder or shipped()
     if not folder.is_dir():
-        raise UnusableError(f"{folder} is not a folder. Name one that holds pathways.")
+        raise UnusableError(
+            _("{folder} is not a folder. Name one that holds pathways.").format(folder=folder)
+        )
     paths = [Path(name) for name in typed if _is_path(name)]
     for path in (*paths, *([local] if local else [])):
         if not path.is_file():
-            raise UnusableError(f"There is no file {path}. Check the path.")
+            raise UnusableError(_("There is no file {path}. Check the path.").format(path=path))
     read = {path: read_file(path) for path in paths}
     sheets = [path for path in paths if is_local_sheet(read[path])]
     loaded = load_library(folder, [path for path in paths if path not in sheets])
@@ -94,14 +97,16 @@ def asked(typed: Sequence[str], folder: Path | None, local: Path | None = None) 
             return Asked(loaded, tuple(loaded.files))
         return Asked(loaded, tuple(dict.fromkeys(_file(name, loaded) for name in typed)))
     if len(sheets) + (local is not None) > 1:
-        raise UnusableError("One local sheet at a time. Name one of them.")
+        raise UnusableError(_("One local sheet at a time. Name one of them."))
     names = [name for name in typed if not sheets or Path(name) != sheets[0]]
     return under(loaded, over, [_file(name, loaded) for name in names])
 
 
 def _sheet(file: File, path: Path) -> File:
     if file.tree.root is not None and not is_local_sheet(file):
-        raise UnusableError(f"{path} is no local sheet: one begins with `local sheet:`.")
+        raise UnusableError(
+            _("{path} is no local sheet: one begins with `local sheet:`.").format(path=path)
+        )
     return file
 
 
@@ -124,7 +129,11 @@ def under(base: Loaded, sheet: File, named: Sequence[str] = ()) -> Asked:
         for name in named:
             if name not in covered:
                 listed = ", ".join(f"`{each}`" for each in local.covers)
-                raise UnusableError(f"{sheet.shown_as} does not reach {name}. It covers {listed}.")
+                raise UnusableError(
+                    _("{shown_as} does not reach {name}. It covers {listed}.").format(
+                        shown_as=sheet.shown_as, name=name, listed=listed
+                    )
+                )
     shown = tuple(dict.fromkeys(named)) or (loaded.file_of.get(over, sheet.shown_as),)
     return Asked(loaded, shown, Under(base, sheet))
 
@@ -138,8 +147,10 @@ def _file(name: str, loaded: Loaded) -> str:
         if unread is not None:
             return unread
         known = list(loaded.file_of)
-        advice = did_you_mean(name, known, "`chamberwise list` shows those there are.")
-        raise UnusableError(f"There is no pathway `{name}`. {advice}")
+        advice = did_you_mean(name, known, _("`chamberwise list` shows those there are."))
+        raise UnusableError(
+            _("There is no pathway `{name}`. {advice}").format(name=name, advice=advice)
+        )
     return loaded.file_of[name]
 
 

@@ -7,28 +7,41 @@ from collections.abc import Mapping
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import add_library, add_local, asked
 from chamberwise.tui.command.output import product, product_json, table, talk
 from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import add_on
+from chamberwise.tui.present.words import harm_word, mark_word, status_word
 
 if TYPE_CHECKING:
     from chamberwise.engine.model.rule import Rule
     from chamberwise.engine.model.words import Act, Duty, KitItem, Words
 
-TABLES = ("findings", "choices", "acts", "duties", "kit", "sources", "rules")
+TABLES = (
+    N_("findings"),
+    N_("choices"),
+    N_("acts"),
+    N_("duties"),
+    N_("kit"),
+    N_("sources"),
+    N_("rules"),
+)
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise list
   chamberwise list --local our-unit.yaml
   chamberwise list --words duties
   chamberwise list --format json
-"""
+""")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
-    parser = commands.add_parser("list", help="pathways, editions, review dates", epilog=EXAMPLE)
+    parser = commands.add_parser(
+        "list", help=_("pathways, editions, review dates"), epilog=_(EXAMPLE)
+    )
     add_library(parser)
     add_local(parser)
     parser.add_argument("--format", choices=("text", "json"), default="text")
@@ -38,8 +51,10 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
         nargs="?",
         const="all",
         choices=("all", *TABLES),
-        metavar="KIND",
-        help=f"the shared words instead: {', '.join(TABLES)}; left out, all of them",
+        metavar=_("KIND"),
+        help=_("the shared words instead: {kinds}; left out, all of them").format(
+            kinds=", ".join(TABLES)
+        ),
     )
     parser.set_defaults(run=run)
 
@@ -74,9 +89,9 @@ def run(arguments: Namespace) -> int:
     if arguments.format == "json":
         product_json(rows)
         return Status.CLEAN
-    heads = ("pathway", "edition", "approval", "review by", "title")
+    heads = _("pathway"), _("edition"), _("approval"), _("review by"), _("title")
     product(table([_row(row) for row in rows], heads))
-    talk(STANDING)
+    talk(_(STANDING))
     return Status.CLEAN
 
 
@@ -87,7 +102,7 @@ def _words(shared: Words, arguments: Namespace) -> int:
         product_json(found)
         return Status.CLEAN
     blocks = [
-        table([(name, title) for name, title in named.items()], (kind, "what it is called"))
+        table([(name, title) for name, title in named.items()], (_(kind), _("what it is called")))
         for kind, named in found.items()
     ]
     product("\n\n".join(blocks))
@@ -102,7 +117,9 @@ def _named(shared: Words, kind: str) -> dict[str, str]:
             each.id: each.title for each in findings if (each.choice is not None) is wants_choice
         }
     if kind == "sources":
-        return {each.id: f"{each.cite} ({each.mark})" for each in shared.sources.values()}
+        return {
+            each.id: f"{each.cite} ({mark_word(each.mark)})" for each in shared.sources.values()
+        }
     if kind == "rules":
         return {each.id: _rule(each, shared) for each in shared.rules.values()}
     tables: dict[str, Mapping[str, Act | Duty | KitItem]] = {
@@ -116,13 +133,19 @@ def _named(shared: Words, kind: str) -> dict[str, str]:
 def _rule(rule: Rule, shared: Words) -> str:
     """Return what a rule says, how bad its harm is, and how its sources are marked."""
     named = (shared.sources.get(name) for name in rule.sources)
-    marks = dict.fromkeys(str(source.mark) for source in named if source)
-    return f"{rule.title} ({rule.severity}; {', '.join(marks) or 'no source'})"
+    marks = dict.fromkeys(mark_word(source.mark) for source in named if source)
+    told = ", ".join(marks) or _("no source")
+    return f"{rule.title} ({harm_word(rule.severity)}; {told})"
 
 
 def _row(row: dict[str, Any]) -> tuple[str, ...]:
-    why = "edited since approval" if row["changed since approval"] else row["status"]
-    approval = "approved" if row["approved"] else f"DRAFT ({why})"
-    mark = " EXPIRED" if row["expired"] else " SOON" if row["review soon"] else ""
-    review = f"{row['review by']}{mark}"
+    why = status_word(row["status"])
+    if row["changed since approval"]:
+        why = _("edited since approval")
+    approval = _("approved") if row["approved"] else _("DRAFT ({why})").format(why=why)
+    review = row["review by"]
+    if row["expired"]:
+        review = _("{day} EXPIRED").format(day=review)
+    elif row["review soon"]:
+        review = _("{day} SOON").format(day=review)
     return row["pathway"], row["edition"], approval, review, row["title"]

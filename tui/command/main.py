@@ -6,6 +6,9 @@ import sys
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
+
 if TYPE_CHECKING:
     from chamberwise.tui.command.parser import Parser
 
@@ -29,21 +32,21 @@ COMMANDS = (
     "approve",
 )
 
-DESCRIPTION = """\
+DESCRIPTION = N_("""\
 Surgical complication pathways that can be checked, rehearsed and adapted
 locally. Without a command, the terminal program opens at the library.
 
 For rehearsal, teaching and the preparing of local charts, never live care.
 Follow local protocol.
-"""
+""")
 
-EPILOG = """example:
+EPILOG = N_("""example:
   chamberwise walk posterior-capsule-rupture
 
 exit status:
   0 clean, 1 findings, 2 unusable input or usage, 3 unproven,
   130 interrupted
-"""
+""")
 
 
 def run(typed: Sequence[str] | None = None) -> int:
@@ -76,7 +79,7 @@ def _dispatch(words: list[str]) -> int:
         talk(str(error))
         return Status.UNUSABLE
     except KeyboardInterrupt:
-        talk("interrupted")
+        talk(_("interrupted"))
         return Status.INTERRUPTED
     except BrokenPipeError:
         sys.stderr.close()
@@ -108,9 +111,9 @@ def _parser() -> Parser:
 
     from chamberwise.tui.command.parser import Parser
 
-    parser = Parser(prog="chamberwise", description=DESCRIPTION, epilog=EPILOG)
-    parser.add_argument("-V", "--version", action="store_true", help="show the version")
-    commands = parser.add_subparsers(metavar="command", required=True)
+    parser = Parser(prog="chamberwise", description=_(DESCRIPTION), epilog=_(EPILOG))
+    parser.add_argument("-V", "--version", action="store_true", help=_("show the version"))
+    commands = parser.add_subparsers(metavar=_("command"), required=True)
     for name in COMMANDS:
         import_module(f"chamberwise.tui.command.{name}").add_parser(commands)
     return parser

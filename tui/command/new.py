@@ -8,6 +8,8 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError, add_library, asked, shipped
 from chamberwise.tui.command.output import product, talk
 from chamberwise.tui.command.status import Status
@@ -16,7 +18,7 @@ if TYPE_CHECKING:
     from chamberwise.engine.model.library import Library
     from chamberwise.exports.scaffold.render import Beginning
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise new wound-burn
   chamberwise new wound-burn --title "Wound burn" --author "Theatre lead"
   chamberwise new wound-burn --from steps.csv
@@ -24,30 +26,40 @@ EXAMPLE = """example:
 
 At a terminal it asks for what no option gives. Enter alone takes what stands
 in brackets.
-"""
+""")
 CLOSING = "closing-and-after-care"
 NEEDED_TO_CLOSE = ("surgery-not-begun", "in-the-eye", "out-of-the-eye")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
-    parser = commands.add_parser("new", help="a pathway to start from", epilog=EXAMPLE)
-    parser.add_argument("name", metavar="ID", help="small letters, figures and hyphens")
-    parser.add_argument("--title", help="what it is called; left out, made from the ID")
-    parser.add_argument("--summary", help="for whom and when it is used, in a sentence or two")
-    parser.add_argument("--author", help="the role that writes it, never a person's name")
+    parser = commands.add_parser("new", help=_("a pathway to start from"), epilog=_(EXAMPLE))
+    parser.add_argument("name", metavar=_("ID"), help=_("small letters, figures and hyphens"))
+    parser.add_argument(
+        "--title", metavar=_("TITLE"), help=_("what it is called; left out, made from the ID")
+    )
+    parser.add_argument(
+        "--summary",
+        metavar=_("SUMMARY"),
+        help=_("for whom and when it is used, in a sentence or two"),
+    )
+    parser.add_argument(
+        "--author", metavar=_("AUTHOR"), help=_("the role that writes it, never a person's name")
+    )
     parser.add_argument(
         "--from",
         dest="sheet",
         type=Path,
         metavar="CSV",
-        help="a sheet of steps, as `chamberwise steps` writes one",
+        help=_("a sheet of steps, as `chamberwise steps` writes one"),
     )
     parser.add_argument(
-        "--over", metavar="PATHWAY", help="a unit's local sheet over that pathway instead"
+        "--over", metavar=_("PATHWAY"), help=_("a unit's local sheet over that pathway instead")
     )
-    parser.add_argument("--unit", metavar="NAME", help="with --over: whose sheet it is")
-    parser.add_argument("--out", type=Path, metavar="DIR", default=Path(), help="where to write it")
+    parser.add_argument("--unit", metavar=_("NAME"), help=_("with --over: whose sheet it is"))
+    parser.add_argument(
+        "--out", type=Path, metavar=_("DIR"), default=Path(), help=_("where to write it")
+    )
     add_library(parser)
     parser.set_defaults(run=run)
 
@@ -66,7 +78,9 @@ def run(arguments: Namespace) -> int:
     refuse_what_is_there(path)
     library = asked((), arguments.library).loaded.library
     if name in library.pathways:
-        raise UnusableError(f"The library already has a pathway `{name}`. Choose another name.")
+        raise UnusableError(
+            _("The library already has a pathway `{name}`. Choose another name.").format(name=name)
+        )
     beginning = _beginning(name, arguments)
     schema = ((arguments.library or shipped()) / "schema" / "pathway.schema.json").resolve()
     if arguments.sheet is not None:
@@ -83,9 +97,15 @@ def run(arguments: Namespace) -> int:
     try:
         write_whole(path, text)
     except OSError as error:
-        raise UnusableError(f"{path} cannot be written: {error.strerror}.") from error
+        raise UnusableError(
+            _("{path} cannot be written: {reason}.").format(path=path, reason=error.strerror)
+        ) from error
     product(str(path))
-    talk(f"Next: chamberwise check {path} --watch, then prove, walk and print it likewise.")
+    talk(
+        _("Next: chamberwise check {path} --watch, then prove, walk and print it likewise.").format(
+            path=path
+        )
+    )
     return Status.CLEAN
 
 
@@ -103,9 +123,9 @@ def _beginning(name: str, arguments: Namespace) -> Beginning:
     from_name = name.replace("-", " ").capitalize()
     return Beginning(
         name,
-        _given(arguments.title, "What is it called?", from_name),
-        _given(arguments.summary, "For whom and when is it used?", SUMMARY),
-        _given(arguments.author, "Which role writes it? Never a person's name.", AUTHOR),
+        _given(arguments.title, _("What is it called?"), from_name),
+        _given(arguments.summary, _("For whom and when is it used?"), SUMMARY),
+        _given(arguments.author, _("Which role writes it? Never a person's name."), AUTHOR),
     )
 
 
@@ -136,7 +156,9 @@ def _can_close(library: Library) -> bool:
 def refuse_what_is_there(path: Path) -> None:
     """Raise where something of that name is there already: nothing is ever written over."""
     if path.exists() or path.is_symlink():
-        raise UnusableError(f"{path} is there already. Choose another name, or move it away.")
+        raise UnusableError(
+            _("{path} is there already. Choose another name, or move it away.").format(path=path)
+        )
 
 
 def _refuse_unreadable(text: str, path: Path) -> None:
@@ -144,7 +166,11 @@ def _refuse_unreadable(text: str, path: Path) -> None:
 
     for problem in read_text(text, path.name).problems:
         what = problem.pointer[0] if problem.pointer else "text"
-        raise UnusableError(f"This {what} cannot stand in a pathway: {problem.message}.")
+        raise UnusableError(
+            _("This {what} cannot stand in a pathway: {message}.").format(
+                what=what, message=problem.message
+            )
+        )
 
 
 def named(typed: str) -> str:
@@ -156,4 +182,8 @@ def named(typed: str) -> str:
     try:
         return str(read(typed, NAME))
     except UntypedError as error:
-        raise UnusableError(f"`{typed}` is not {error.expected}. {error.advice}") from error
+        raise UnusableError(
+            _("`{typed}` is not {expected}. {advice}").format(
+                typed=typed, expected=error.expected, advice=error.advice
+            )
+        ) from error

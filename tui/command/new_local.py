@@ -6,6 +6,7 @@ from argparse import Namespace
 from datetime import date
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError, asked, shipped
 from chamberwise.tui.command.output import product, talk
 from chamberwise.tui.command.status import Status
@@ -19,12 +20,16 @@ def new_local(arguments: Namespace, name: str) -> int:
 
     path = arguments.out / f"{name}.yaml"
     if path.exists() or path.is_symlink():
-        raise UnusableError(f"{path} is there already. Choose another name, or move it away.")
+        raise UnusableError(
+            _("{path} is there already. Choose another name, or move it away.").format(path=path)
+        )
     loaded = asked((), arguments.library).loaded
     over = arguments.over
     if over not in loaded.file_of:
-        advice = did_you_mean(over, loaded.file_of, "`chamberwise list` shows those there are.")
-        raise UnusableError(f"There is no pathway `{over}`. {advice}")
+        advice = did_you_mean(over, loaded.file_of, _("`chamberwise list` shows those there are."))
+        raise UnusableError(
+            _("There is no pathway `{over}`. {advice}").format(over=over, advice=advice)
+        )
     if told := problems_in_the_way(loaded, loaded.file_of[over]):
         raise UnusableError(told)
     unit = " ".join((arguments.unit or name.replace("-", " ").title()).split())
@@ -34,7 +39,9 @@ def new_local(arguments: Namespace, name: str) -> int:
     try:
         write_whole(path, text)
     except OSError as error:
-        raise UnusableError(f"{path} cannot be written: {error.strerror}.") from error
+        raise UnusableError(
+            _("{path} cannot be written: {reason}.").format(path=path, reason=error.strerror)
+        ) from error
     product(str(path))
-    talk(f"Next: set what is yours in it, then chamberwise check {path}")
+    talk(_("Next: set what is yours in it, then chamberwise check {path}").format(path=path))
     return Status.CLEAN

@@ -5,6 +5,11 @@ from __future__ import annotations
 from argparse import ArgumentParser, RawDescriptionHelpFormatter
 from typing import Any
 
+from chamberwise.engine.language.texts import gettext
+from chamberwise.tui.command.argparse_texts import told_by_argparse
+
+told_by_argparse()
+
 
 class Parser(ArgumentParser):
     """An argument parser that shows its examples as they were written.
@@ -22,6 +27,8 @@ class Parser(ArgumentParser):
         if not self._intermixed:
             return super().parse_known_args(args, namespace)
         self._intermixed = False
+        if self.usage is None:  # argparse would cut as much from it as `usage: ` is long
+            self.usage = self.format_usage()[len(gettext("usage: ")) :]
         try:
             return self.parse_known_intermixed_args(args, namespace)
         finally:

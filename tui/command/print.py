@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from argparse import ArgumentTypeError, Namespace, _SubParsersAction
+from argparse import Namespace, _SubParsersAction
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import (
     Asked,
     UnusableError,
@@ -15,12 +17,12 @@ from chamberwise.tui.command.finding_files import (
     asked,
 )
 from chamberwise.tui.command.output import product, talk
+from chamberwise.tui.command.print_typed import metres, waiver
 from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import day
 
 if TYPE_CHECKING:
     from chamberwise.exports.audit.report import Report
-    from chamberwise.exports.audit.terms import Waiver
     from chamberwise.tui.printing import Done, Wanted
 
 WHAT = (
@@ -35,9 +37,8 @@ WHAT = (
 )
 FORMS = {"pdf": ".pdf", "svg": ".svg", "png": ".png", "text": ".txt"}
 REPORTS = ("text", "json")
-FARTHEST = 20.0
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise print posterior-capsule-rupture
   chamberwise print posterior-capsule-rupture --paper A1 --distance 1 --tiles
   chamberwise print posterior-capsule-rupture --what pack --out sheets/
@@ -45,42 +46,46 @@ EXAMPLE = """example:
   chamberwise print dropped-nucleus --what full --report
   chamberwise print posterior-capsule-rupture --local our-unit.yaml
   chamberwise print dropped-nucleus --waive LEG-12="Agreed by the theatre team."
-"""
+""")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
-    parser = commands.add_parser("print", help="sheets on paper", epilog=EXAMPLE)
-    parser.add_argument("name", metavar="ID or FILE")
+    parser = commands.add_parser("print", help=_("sheets on paper"), epilog=_(EXAMPLE))
+    parser.add_argument("name", metavar=_("ID or FILE"))
     parser.add_argument(
         "--what",
         choices=WHAT,
         default="wall-chart",
-        metavar="KIND",
-        help=f"{', '.join(WHAT[:-1])} or {WHAT[-1]} (all of them); left out: wall-chart",
+        metavar=_("KIND"),
+        help=_("{kinds} or {pack} (all of them); left out: wall-chart").format(
+            kinds=", ".join(WHAT[:-1]), pack=WHAT[-1]
+        ),
     )
     parser.add_argument("--paper", choices=("A4", "A3", "A2", "A1"))
     turn = parser.add_mutually_exclusive_group()
     turn.add_argument("--portrait", dest="turn", action="store_const", const="portrait")
     turn.add_argument("--landscape", dest="turn", action="store_const", const="landscape")
     parser.add_argument(
-        "--distance", type=metres, metavar="METRES", help="from where it has to be read"
+        "--distance", type=metres, metavar=_("METRES"), help=_("from where it has to be read")
     )
     parser.add_argument(
-        "--tiles", action="store_true", help="a wall chart cut into A4 sheets to be joined"
+        "--tiles", action="store_true", help=_("a wall chart cut into A4 sheets to be joined")
     )
-    parser.add_argument("--format", choices=tuple(FORMS), help="left out: as --out ends, or pdf")
+    parser.add_argument("--format", choices=tuple(FORMS), help=_("left out: as --out ends, or pdf"))
     parser.add_argument(
-        "--out", metavar="FILE or FOLDER", help="left out: a file in this folder; text: shown"
+        "--out", metavar=_("FILE or FOLDER"), help=_("left out: a file in this folder; text: shown")
     )
     parser.add_argument(
-        "--overwrite", action="store_true", help="also a file that is none of our sheets"
+        "--overwrite", action="store_true", help=_("also a file that is none of our sheets")
     )
-    parser.add_argument("--unit", metavar="NAME", help="the unit whose sheet it is")
-    parser.add_argument("--date", type=day, metavar="DATE", help="printed then; left out: today")
-    parser.add_argument("--hangs", metavar="PLACE", default="", help="where it will hang")
+    parser.add_argument("--unit", metavar=_("NAME"), help=_("the unit whose sheet it is"))
     parser.add_argument(
-        "--no-register", dest="registers", action="store_false", help="keep no line of it"
+        "--date", type=day, metavar=_("DATE"), help=_("printed then; left out: today")
+    )
+    parser.add_argument("--hangs", metavar=_("PLACE"), default="", help=_("where it will hang"))
+    parser.add_argument(
+        "--no-register", dest="registers", action="store_false", help=_("keep no line of it")
     )
     parser.add_argument("--register", dest="registers", action="store_true", default=True)
     parser.add_argument(
@@ -89,46 +94,19 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
         choices=REPORTS,
         const="text",
         metavar="json",
-        help="also show the audit of each sheet, rule by rule; as text or, if asked, as JSON",
+        help=_("also show the audit of each sheet, rule by rule; as text or, if asked, as JSON"),
     )
     parser.add_argument(
         "--waive",
         action="append",
         type=waiver,
         default=[],
-        metavar="RULE=REASON",
-        help="let an error of that rule through, for a reason; can be said several times",
+        metavar=_("RULE=REASON"),
+        help=_("let an error of that rule through, for a reason; can be said several times"),
     )
     add_library(parser)
     add_local(parser)
     parser.set_defaults(run=run)
-
-
-def metres(typed: str) -> float:
-    """Return a distance typed in metres."""
-    try:
-        distance = float(typed)
-    except ValueError:
-        distance = 0.0
-    if not 0.2 <= distance <= FARTHEST:
-        told = f"`{typed}` is no distance; type metres from 0.2 to {FARTHEST:g}, such as 1.5"
-        raise ArgumentTypeError(told)
-    return distance
-
-
-def waiver(typed: str) -> Waiver:
-    """Return a rule of the audit that may be broken, and why."""
-    from chamberwise.exports.audit.terms import Waiver
-    from chamberwise.exports.printing.auditing import is_rule
-
-    rule, _, reason = (part.strip() for part in typed.partition("="))
-    rule, reason = rule.upper(), " ".join(reason.split())
-    if not is_rule(rule):
-        told = f"the audit has no rule `{rule}`; `--report` names every rule, such as LEG-12"
-        raise ArgumentTypeError(told)
-    if not reason or not reason.isprintable():
-        raise ArgumentTypeError(f"say why: `--waive {rule}=REASON`, the reason as plain text")
-    return Waiver(rule, reason)
 
 
 def run(arguments: Namespace) -> int:
@@ -148,7 +126,9 @@ def _refuse_no_folder(wanted: Wanted) -> None:
     if wanted.out is not None:
         folder = wanted.out if wanted.is_folder else wanted.out.parent
         if not folder.is_dir():
-            raise UnusableError(f"There is no folder {folder}. Make it first.")
+            raise UnusableError(
+                _("There is no folder {folder}. Make it first.").format(folder=folder)
+            )
 
 
 def _print(found: Asked, wanted: Wanted, hangs: str, arguments: Namespace) -> Status:
@@ -206,13 +186,13 @@ def _tell(found: Asked, done: Done, hangs: str, source: str, *, registers: bool)
     for line in done.told:
         talk(line)
     for kind, order in done.orders:
-        talk(f"Stamp of the {kind.words}: {order.control.code}")
+        talk(_("Stamp of the {kind}: {code}").format(kind=_(kind.words), code=order.control.code))
     if registers:
         try:
             register(found.loaded.library, done, register_path(), hangs, source)
         except RegisterError as error:
-            talk(f"Printed, but not registered. {error}")
-    talk(STANDING)
+            talk(_("Printed, but not registered. {error}").format(error=error))
+    talk(_(STANDING))
 
 
 def _source(arguments: Namespace) -> str:
@@ -227,10 +207,12 @@ def _wanted(arguments: Namespace, found: Asked, pathway: str) -> Wanted:
     from chamberwise.tui.printing import Wanted
 
     if arguments.tiles and arguments.what not in ("wall-chart", "pack"):
-        raise UnusableError("`--tiles` cuts a wall chart only. Leave it out.")
+        raise UnusableError(_("`--tiles` cuts a wall chart only. Leave it out."))
     form = _form(arguments)
     if form == "text" and (arguments.report or arguments.waive):
-        raise UnusableError("The audit is of paper: `--report` and `--waive` need another format.")
+        raise UnusableError(
+            _("The audit is of paper: `--report` and `--waive` need another format.")
+        )
     out = Path(arguments.out) if arguments.out else None
     local = found.loaded.library.local_to(pathway)
     return Wanted(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.store.home import walks
 from chamberwise.exports.record.standing import STANDING
 from chamberwise.tui.command.finding_files import asked
@@ -21,15 +22,15 @@ if TYPE_CHECKING:
 def run() -> int:
     """Open the program at the library; without a screen, say what to type instead."""
     if not carries_screen():
-        talk("The library needs a terminal of at least 60 columns and 20 rows.")
-        talk("`chamberwise list` shows the pathways; `chamberwise walk ID --plain` walks one.")
-        talk("`chamberwise work NAME --ask` works a calculation line by line.")
+        talk(_("The library needs a terminal of at least 60 columns and 20 rows."))
+        talk(_("`chamberwise list` shows the pathways; `chamberwise walk ID --plain` walks one."))
+        talk(_("`chamberwise work NAME --ask` works a calculation line by line."))
         return Status.UNUSABLE
     from chamberwise.tui.app import WalkProgram
 
     setting = Setting(asked((), None).loaded, local_time, walks(), wants_colour())
     status = WalkProgram(setting).run() or Status.CLEAN
-    product(STANDING)
+    product(_(STANDING))
     return status
 
 
@@ -46,7 +47,8 @@ def walk_on_screen(started: Started, sitting: Sitting) -> int:
 
 def _farewell(started: Started, sitting: Sitting) -> str:
     if sitting.walk.is_over:
-        return f"The walk is over.\n{STANDING}"
+        return "\n".join([_("The walk is over."), _(STANDING)])
     if sitting.is_kept:
-        return f"The walk is kept. To go on with it:\n{started.go_on_with}\n{STANDING}"
-    return f"{sitting.how_left}\n{STANDING}"
+        kept = _("The walk is kept. To go on with it:")
+        return "\n".join([kept, started.go_on_with, _(STANDING)])
+    return f"{sitting.how_left}\n{_(STANDING)}"

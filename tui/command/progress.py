@@ -7,6 +7,8 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError, add_library, asked
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
@@ -16,7 +18,7 @@ if TYPE_CHECKING:
     from chamberwise.engine.store.runs import Runs
     from chamberwise.exports.progress.content import ProgressContent
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise progress
   chamberwise progress posterior-capsule-rupture --format csv > runs.csv
   chamberwise progress posterior-capsule-rupture --print record.pdf
@@ -24,29 +26,31 @@ EXAMPLE = """example:
 
 Runs are kept on this machine alone, without names, in the folder that
 CHAMBERWISE_HOME names. What is due is advice and never a verdict.
-"""
-NONE_YET = "No drill is kept yet. `chamberwise drill` begins one."
+""")
+NONE_YET = N_("No drill is kept yet. `chamberwise drill` begins one.")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
     parser = commands.add_parser(
-        "progress", help="what was rehearsed, what is due, how it went", epilog=EXAMPLE
+        "progress", help=_("what was rehearsed, what is due, how it went"), epilog=_(EXAMPLE)
     )
-    parser.add_argument("pathway", nargs="?", metavar="ID", help="one pathway; else all drilled")
+    parser.add_argument(
+        "pathway", nargs="?", metavar=_("ID"), help=_("one pathway; else all drilled")
+    )
     add_library(parser)
     parser.add_argument("--format", choices=("text", "json", "csv"), default="text")
     parser.add_argument(
         "--print",
         type=Path,
-        metavar="FILE.pdf",
+        metavar=_("FILE.pdf"),
         dest="to_print",
-        help="print a record of one page, for an annual review; needs ID",
+        help=_("print a record of one page, for an annual review; needs ID"),
     )
     parser.add_argument(
         "--not-understood",
         action="store_true",
-        help="the words typed in drills that no act was found for, instead",
+        help=_("the words typed in drills that no act was found for, instead"),
     )
     parser.set_defaults(run=run)
 
@@ -59,7 +63,7 @@ def run(arguments: Namespace) -> int:
 
     path = runs_path()
     if not path.exists():
-        talk(NONE_YET)
+        talk(_(NONE_YET))
         return Status.CLEAN
     try:
         runs = Runs(path, to_read=True)
@@ -79,9 +83,13 @@ def _show(runs: Runs, arguments: Namespace) -> int:
     if arguments.pathway and arguments.pathway not in kept:
         library = asked((), arguments.library).loaded.library
         if arguments.pathway not in library.pathways:
-            raise UnusableError(f"There is no pathway `{arguments.pathway}`, and no drill of one.")
+            raise UnusableError(
+                _("There is no pathway `{pathway}`, and no drill of one.").format(
+                    pathway=arguments.pathway
+                )
+            )
     if not kept:
-        talk(NONE_YET)
+        talk(_(NONE_YET))
     if arguments.to_print:
         return _print(runs, arguments)
     if arguments.format == "csv":
@@ -100,7 +108,7 @@ def _content(runs: Runs, library: Library, pathway: str, now: datetime) -> Progr
     from chamberwise.exports.progress.extract import progress_content
 
     found = progress_of(runs, pathway, now)
-    return progress_content(library, found, [sign for sign, _ in SIGNS])
+    return progress_content(library, found, [sign for sign, _words in SIGNS])
 
 
 def _text(runs: Runs, library: Library, pathway: str) -> str:
@@ -120,19 +128,23 @@ def _print(runs: Runs, arguments: Namespace) -> int:
     from chamberwise.exports.progress.sheet import record_pdf
 
     if not arguments.pathway:
-        raise UnusableError("A record is of one pathway. Name it: chamberwise progress ID --print.")
+        raise UnusableError(
+            _("A record is of one pathway. Name it: chamberwise progress ID --print.")
+        )
     library, now = asked((), arguments.library).loaded.library, _now()
     try:
         path = destination(arguments.to_print, f"{arguments.pathway}-record", Form.PDF)
         if path.exists():
-            raise UnusableError(f"{path} is there already. Name another file.")
+            raise UnusableError(_("{path} is there already. Name another file.").format(path=path))
         content = _content(runs, library, arguments.pathway, now)
         write({path: record_pdf(content, now.date())})
     except NotWrittenError as error:
         raise UnusableError(error.args[0]) from error
     except UnfitError as error:
-        raise UnusableError(f"The record does not fit on one page. {error.args[0]}") from error
-    talk(f"{path} is written.")
+        raise UnusableError(
+            _("The record does not fit on one page. {reason}").format(reason=error.args[0])
+        ) from error
+    talk(_("{path} is written.").format(path=path))
     return Status.CLEAN
 
 
@@ -158,5 +170,5 @@ def _not_understood(runs: Runs, arguments: Namespace) -> int:
     if arguments.format == "json":
         product_json([{"words": words, "times": times} for words, times in found])
     else:
-        product(table([(words, str(times)) for words, times in found], ("words", "times")))
+        product(table([(words, str(times)) for words, times in found], (_("words"), _("times"))))
     return Status.CLEAN

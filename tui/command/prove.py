@@ -6,6 +6,8 @@ from argparse import ArgumentTypeError, Namespace, _SubParsersAction
 from datetime import date
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import (
     Asked,
     UnusableError,
@@ -25,7 +27,7 @@ if TYPE_CHECKING:
     from chamberwise.exports.proof.content import ProofShown
     from chamberwise.tui.command.prove_telling import Teller
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise prove                            every pathway of the library
   chamberwise prove anterior-vitrectomy --all
   chamberwise prove my-pathway.yaml --format json
@@ -40,13 +42,15 @@ Pathways whose walks come through one that is asked for are proved with it.
 
 A rule that holds, holds on every walk of the pathway as it is written; that
 says nothing of what the pathway leaves out. Follow local protocol.
-"""
+""")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
-    parser = commands.add_parser("prove", help="safety rules on every walk", epilog=EXAMPLE)
-    parser.add_argument("names", nargs="*", metavar="ID or FILE", help="left out: every pathway")
+    parser = commands.add_parser("prove", help=_("safety rules on every walk"), epilog=_(EXAMPLE))
+    parser.add_argument(
+        "names", nargs="*", metavar=_("ID or FILE"), help=_("left out: every pathway")
+    )
     add_library(parser)
     add_local(parser)
     parser.add_argument("--format", choices=("text", "json"), default="text")
@@ -54,15 +58,15 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
         "--rule",
         action="append",
         default=[],
-        metavar="RULE",
-        help="only the rule of that name; may be given several times",
+        metavar=_("RULE"),
+        help=_("only the rule of that name; may be given several times"),
     )
-    parser.add_argument("--all", action="store_true", help="name the rules that hold as well")
+    parser.add_argument("--all", action="store_true", help=_("name the rules that hold as well"))
     parser.add_argument(
-        "--mutants", action="store_true", help="measure which single edits the rules notice"
+        "--mutants", action="store_true", help=_("measure which single edits the rules notice")
     )
     parser.add_argument(
-        "--every", type=_count, metavar="N", help="with --mutants: a sample, one edit of every N"
+        "--every", type=_count, metavar="N", help=_("with --mutants: a sample, one edit of every N")
     )
     parser.set_defaults(run=run)
 
@@ -70,17 +74,19 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 def _count(text: str) -> int:
     if text.isascii() and text.isdigit() and int(text):
         return int(text)
-    raise ArgumentTypeError(f"`{text}` is no number of 1 or more")
+    raise ArgumentTypeError(_("`{text}` is no number of 1 or more").format(text=text))
 
 
 def run(arguments: Namespace) -> int:
     """Prove what was asked for, tell it, and return what was found as a status."""
     if arguments.every and not arguments.mutants:
         raise UnusableError(
-            "--every takes a sample of the mutants. Add --mutants, or leave it out."
+            _("--every takes a sample of the mutants. Add --mutants, or leave it out.")
         )
     if arguments.rule and arguments.mutants:
-        raise UnusableError("--mutants measures all rules together. Leave --rule or --mutants out.")
+        raise UnusableError(
+            _("--mutants measures all rules together. Leave --rule or --mutants out.")
+        )
     found = asked(arguments.names, arguments.library, arguments.local)
     asked_for = _walkable(found, everything=not arguments.names and found.under is None)
     names = (*asked_for, *_coming_through(found, asked_for))
@@ -121,7 +127,7 @@ def _walkable(found: Asked, *, everything: bool) -> tuple[str, ...]:
     if told:
         raise UnusableError("\n\n".join(told))
     if not found.pathways:
-        raise UnusableError("There is no pathway in this library, so there is nothing to prove.")
+        raise UnusableError(_("There is no pathway in this library, so there is nothing to prove."))
     return tuple(dict.fromkeys(found.pathways))
 
 
@@ -146,8 +152,12 @@ def _rules(found: Asked, names: tuple[str, ...], wanted: list[str]) -> dict[str,
     known = dict.fromkeys(rule.id for each in rules.values() for rule in each)
     for name in wanted:
         if name not in known:
-            advice = did_you_mean(name, known, "`chamberwise prove --all` names them.")
-            raise UnusableError(f"No rule `{name}` binds what is to be proved. {advice}")
+            advice = did_you_mean(name, known, _("`chamberwise prove --all` names them."))
+            raise UnusableError(
+                _("No rule `{name}` binds what is to be proved. {advice}").format(
+                    name=name, advice=advice
+                )
+            )
     chosen = {
         name: tuple(rule for rule in each if rule.id in wanted) for name, each in rules.items()
     }
@@ -203,13 +213,17 @@ def _refuse_bad_lists(found: Asked, names: tuple[str, ...]) -> None:
 def _strength(found: Asked, name: str, every: int) -> Strength:
     from chamberwise.engine.mutants.measure import measure
 
-    talk(f"Measuring `{name}`: each single edit is checked and proved. This takes a while.")
+    talk(
+        _("Measuring `{name}`: each single edit is checked and proved. This takes a while.").format(
+            name=name
+        )
+    )
     return measure(found.loaded, name, every=every, told=_told_now_and_then)
 
 
 def _told_now_and_then(done: int, of: int) -> None:
     if done % 500 == 0 or done == of:
-        talk(f"  {done:,} of {of:,} edits")
+        talk(_("  {done:,} of {of:,} edits").format(done=done, of=of))
 
 
 def _status(problems: list[Problem], proofs: list[ProofShown], strengths: list[Strength]) -> Status:

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from pathlib import Path, PurePosixPath
 from typing import TYPE_CHECKING, NamedTuple
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError
 
 if TYPE_CHECKING:
@@ -83,7 +84,9 @@ def _listed(folder: Revision) -> list[Revision]:
 
 def _spec(asked: Revision) -> str:
     if asked.name.startswith("-"):
-        raise UnusableError(f"`{asked.name}` is no revision. Type one such as HEAD~1 or a tag.")
+        raise UnusableError(
+            _("`{name}` is no revision. Type one such as HEAD~1 or a tag.").format(name=asked.name)
+        )
     return f"{asked.name}:{asked.path.rstrip('/')}"
 
 
@@ -91,8 +94,10 @@ def _git(*words: str) -> bytes:
     program = shutil.which("git")
     if program is None:
         raise UnusableError(
-            "To read a revision, git must be on the path, and it is not. Save the older version "
-            "to a file and compare that."
+            _(
+                "To read a revision, git must be on the path, and it is not. Save the older "
+                "version to a file and compare that."
+            )
         )
     try:
         made = subprocess.run(
@@ -102,7 +107,9 @@ def _git(*words: str) -> bytes:
             check=False,
         )
     except (OSError, subprocess.TimeoutExpired) as error:
-        raise UnusableError(f"git cannot be asked: {type(error).__name__}.") from error
+        raise UnusableError(
+            _("git cannot be asked: {error}.").format(error=type(error).__name__)
+        ) from error
     if made.returncode:
         raise UnusableError("\n".join(_why(made.stderr, words[-1])))
     return made.stdout
@@ -110,5 +117,8 @@ def _git(*words: str) -> bytes:
 
 def _why(said: bytes, asked: str) -> Iterator[str]:
     lines = said.decode("utf-8", "replace").strip().splitlines()
-    yield f"git has no {asked}: {lines[0] if lines else 'it does not say why'}."
-    yield "Type REVISION:PATH, the path from the top of the checkout, e.g. HEAD~1:my-pathway.yaml"
+    reason = lines[0] if lines else _("it does not say why")
+    yield _("git has no {asked}: {reason}.").format(asked=asked, reason=reason)
+    yield _(
+        "Type REVISION:PATH, the path from the top of the checkout, e.g. HEAD~1:my-pathway.yaml"
+    )

@@ -9,6 +9,8 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.language.texts import N_, ngettext
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError, add_library, asked
 from chamberwise.tui.command.output import product, product_json, table, talk
 from chamberwise.tui.command.status import Status
@@ -19,23 +21,26 @@ if TYPE_CHECKING:
     from chamberwise.engine.stamp.copies import Copy, Register
     from chamberwise.engine.stamp.verdict import Current, Printable, Superseded
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise stamp
   chamberwise stamp 7QK2-M4XP-3
   chamberwise stamp 7qk2m4xp3 --hangs "Theatre 2, circulating side"
-"""
+""")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
-    parser = commands.add_parser("stamp", help="is a printed sheet current", epilog=EXAMPLE)
+    parser = commands.add_parser("stamp", help=_("is a printed sheet current"), epilog=_(EXAMPLE))
     parser.add_argument(
-        "code", nargs="*", metavar="CODE", help="as on the sheet; left out: every copy registered"
+        "code",
+        nargs="*",
+        metavar=_("CODE"),
+        help=_("as on the sheet; left out: every copy registered"),
     )
     parser.add_argument(
         "--hangs",
-        metavar="PLACE",
-        help='where a copy hangs, never a person\'s name; "" once every copy is taken down',
+        metavar=_("PLACE"),
+        help=_('where a copy hangs, never a person\'s name; "" once every copy is taken down'),
     )
     parser.add_argument("--format", choices=("text", "json"), default="text")
     add_on(parser)
@@ -50,7 +55,7 @@ def run(arguments: Namespace) -> int:
 
     typed = " ".join(arguments.code)
     if arguments.hangs is not None and not typed:
-        raise UnusableError("`--hangs` needs a stamp before it. Type it as it is on the sheet.")
+        raise UnusableError(_("`--hangs` needs a stamp before it. Type it as it is on the sheet."))
     try:
         register = read(register_path())
         return _one(typed, register, arguments) if typed else _all(register, arguments)
@@ -61,9 +66,9 @@ def run(arguments: Namespace) -> int:
 def _known(copies: Iterable[Copy], arguments: Namespace) -> tuple[Library, dict[str, Printable]]:
     """Return the library, with the files that copies were printed from, and all its stamps."""
     from chamberwise.engine.stamp.verdict import stamps
-    from chamberwise.exports.printing.kind import Kind
+    from chamberwise.exports.printing.sheet_name import every_sheet_name
 
-    kinds = [kind.value for kind in Kind]
+    kinds = every_sheet_name()
     library = asked((), arguments.library).loaded.library
     now = stamps(library, kinds)
     for source in dict.fromkeys(copy.source for copy in copies if copy.source):
@@ -115,9 +120,9 @@ def _hung(
 
     copy, content = found_copy(found, library, arguments.on or date.today())
     if hang(register_path(), found.code, where, content, copy) is None:
-        talk(f"A copy is known to hang there already: {where}.")
+        talk(_("A copy is known to hang there already: {where}.").format(where=where))
     else:
-        talk(f"Kept: a copy hangs at {where}.")
+        talk(_("Kept: a copy hangs at {where}.").format(where=where))
     return replace(found, copies=read(register_path()).of(found.code))
 
 
@@ -129,7 +134,12 @@ def _taken_down(found: Current | Superseded, arguments: Namespace) -> Status:
     if arguments.format == "json":
         product_json({"stamp": found.code, "taken off the register": gone})
     else:
-        product(f"Taken off the register: {gone} {'copy' if gone == 1 else 'copies'}.")
+        told = ngettext(
+            "Taken off the register: {count} copy.",
+            "Taken off the register: {count} copies.",
+            gone,
+        )
+        product(told.format(count=gone))
     return Status.CLEAN
 
 
@@ -143,10 +153,14 @@ def _all(register: Register, arguments: Namespace) -> Status:
     if arguments.format == "json":
         product_json(register_values(copies))
     elif copies:
-        product(table(register_rows(copies), HEADS))
+        product(table(register_rows(copies), tuple(_(head) for head in HEADS)))
     else:
-        talk("No copy is registered yet. `chamberwise print` registers what it prints.")
+        talk(_("No copy is registered yet. `chamberwise print` registers what it prints."))
     old = [each for each in copies if each.worth is not Worth.CURRENT]
     if old and arguments.format == "text":
-        talk(f"To be taken down: {len(old)}. `chamberwise stamp CODE` says what changed.")
+        talk(
+            _("To be taken down: {count}. `chamberwise stamp CODE` says what changed.").format(
+                count=len(old)
+            )
+        )
     return Status.FINDINGS if old else Status.CLEAN

@@ -6,26 +6,28 @@ from argparse import Namespace, _SubParsersAction
 from pathlib import Path
 from typing import Any
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError, add_library, asked
 from chamberwise.tui.command.output import product, talk
 from chamberwise.tui.command.status import Status
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise steps anterior-vitrectomy --out steps.csv
   chamberwise new my-vitrectomy --from steps.csv
 
 A row is a step, an answer, or one more line of the step above. What such a
 sheet cannot hold is told on standard error.
-"""
+""")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
     parser = commands.add_parser(
-        "steps", help="the steps of a pathway as a spreadsheet", epilog=EXAMPLE
+        "steps", help=_("the steps of a pathway as a spreadsheet"), epilog=_(EXAMPLE)
     )
-    parser.add_argument("name", metavar="ID or FILE")
-    parser.add_argument("--out", type=Path, metavar="CSV", help="left out: standard output")
+    parser.add_argument("name", metavar=_("ID or FILE"))
+    parser.add_argument("--out", type=Path, metavar="CSV", help=_("left out: standard output"))
     add_library(parser)
     parser.set_defaults(run=run)
 
@@ -38,22 +40,30 @@ def run(arguments: Namespace) -> int:
 
     found = asked([arguments.name], arguments.library)
     if not found.pathways:
-        raise UnusableError(f"{arguments.name} holds no pathway that can be read.")
+        raise UnusableError(
+            _("{name} holds no pathway that can be read.").format(name=arguments.name)
+        )
     pathway = found.loaded.library.pathways[found.pathways[0]]
     text = written(rows_of(pathway))
     if arguments.out is None:
         product(text.replace("\r\n", "\n").rstrip("\n"))
     else:
         if arguments.out.exists() or arguments.out.is_symlink():
-            raise UnusableError(f"{arguments.out} is there already. Choose another name.")
+            raise UnusableError(
+                _("{path} is there already. Choose another name.").format(path=arguments.out)
+            )
         try:
             write_whole(arguments.out, "\ufeff" + text)
         except OSError as error:
-            raise UnusableError(f"{arguments.out} cannot be written: {error.strerror}.") from error
+            raise UnusableError(
+                _("{path} cannot be written: {reason}.").format(
+                    path=arguments.out, reason=error.strerror
+                )
+            ) from error
         product(str(arguments.out))
     left_out = list(lost(pathway))
     if left_out:
-        talk("The sheet does not hold:")
+        talk(_("The sheet does not hold:"))
         for each in left_out:
             talk(f"  - {each}")
     return Status.CLEAN

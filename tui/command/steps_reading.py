@@ -6,6 +6,8 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
 from chamberwise.tui.command.finding_files import UnusableError
 
 if TYPE_CHECKING:
@@ -23,12 +25,14 @@ def steps_in(sheet: Path, library: Library) -> Steps:
     try:
         data = sheet.read_bytes()
     except OSError as error:
-        raise UnusableError(f"{sheet} cannot be read: {error.strerror}.") from error
+        raise UnusableError(
+            _("{sheet} cannot be read: {reason}.").format(sheet=sheet, reason=error.strerror)
+        ) from error
     found = cells_of(data, str(sheet))
     made = steps_of(found)
     check_names(found, made, library)
     if not found.problems and not made.steps:
-        found.wrong(1, "", "there are no steps", "Add rows below the heads.")
+        found.wrong(1, "", _("there are no steps"), _("Add rows below the heads."))
     if found.problems:
         raise UnusableError(told(str(sheet), found.problems))
     return made
@@ -37,10 +41,16 @@ def steps_in(sheet: Path, library: Library) -> Steps:
 def told(sheet: str, problems: Iterable[CellProblem]) -> str:
     """Return problems in the order of the rows, each with its cell."""
     ordered = sorted(problems, key=lambda each: each.row)
-    lines = [
-        f"{sheet}: row {each.row}{f', column {each.column}' if each.column else ''}: "
-        f"{each.message}. {each.advice}"
-        for each in ordered
-    ]
-    count = f"{len(lines)} {'problem' if len(lines) == 1 else 'problems'}; nothing was written."
+    lines = [f"{sheet}: {_cell(each)}: {each.message}. {each.advice}" for each in ordered]
+    count = ngettext(
+        "{count} problem; nothing was written.",
+        "{count} problems; nothing was written.",
+        len(lines),
+    ).format(count=len(lines))
     return "\n".join([*dict.fromkeys(lines), count])
+
+
+def _cell(problem: CellProblem) -> str:
+    if problem.column:
+        return _("row {row}, column {column}").format(row=problem.row, column=problem.column)
+    return _("row {row}").format(row=problem.row)

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import (
     UnusableError,
     asked,
@@ -106,7 +107,7 @@ def _refuse_unread(loaded: Loaded, shown: tuple[str, ...]) -> None:
         for problem in loaded.files[name].problems
     ]
     if told:
-        raise UnusableError("\n\n".join([*told, "What cannot be read cannot be compared."]))
+        raise UnusableError("\n\n".join([*told, _("What cannot be read cannot be compared.")]))
 
 
 def beside_each_other(old: Side, new: Side) -> tuple[tuple[str, str], ...]:
@@ -116,7 +117,9 @@ def beside_each_other(old: Side, new: Side) -> tuple[tuple[str, str], ...]:
     wanted = [name for name in old.pathways if name in new.pathways]
     if not wanted:
         raise UnusableError(
-            f"{old.typed} and {new.typed} have no pathway in common: nothing can be compared."
+            _("{old} and {new} have no pathway in common: nothing can be compared.").format(
+                old=old.typed, new=new.typed
+            )
         )
     return tuple((name, name) for name in wanted)
 

@@ -9,6 +9,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError, add_library, add_local, asked
 from chamberwise.tui.command.output import talk
 from chamberwise.tui.command.status import Status
@@ -18,7 +20,7 @@ if TYPE_CHECKING:
     from chamberwise.tui.present.figures import CaseGiven
     from chamberwise.tui.sitting import Sitting
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise walk posterior-capsule-rupture
   chamberwise walk posterior-capsule-rupture --resume
   chamberwise walk my-pathway.yaml --plain --record walk.txt
@@ -30,39 +32,39 @@ an answers file has one answer a line: a number, an answer's name, or done;
 empty lines and lines that begin with # are skipped
 
 Rehearsal and teaching only, never live care. Follow local protocol.
-"""
+""")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
-    parser = commands.add_parser("walk", help="walk a pathway step by step", epilog=EXAMPLE)
+    parser = commands.add_parser("walk", help=_("walk a pathway step by step"), epilog=_(EXAMPLE))
     parser.add_argument(
         "pathway",
         nargs="?",
-        metavar="ID|FILE",
-        help="a pathway's name, or a .yaml file; may be left out with --replay",
+        metavar=_("ID|FILE"),
+        help=_("a pathway's name, or a .yaml file; may be left out with --replay"),
     )
     add_library(parser)
     add_local(parser)
-    parser.add_argument("--plain", action="store_true", help="line by line, without a screen")
+    parser.add_argument("--plain", action="store_true", help=_("line by line, without a screen"))
     parser.add_argument(
-        "--answers", metavar="FILE", help="take the answers from a file; - for standard input"
+        "--answers", metavar=_("FILE"), help=_("take the answers from a file; - for standard input")
     )
     parser.add_argument(
-        "--resume", action="store_true", help="go on with the newest walk not finished"
+        "--resume", action="store_true", help=_("go on with the newest walk not finished")
     )
     parser.add_argument(
         "--replay",
-        metavar="KEY",
-        help="go through a walk by the key that `chamberwise prove` gave for it",
+        metavar=_("KEY"),
+        help=_("go through a walk by the key that `chamberwise prove` gave for it"),
     )
     parser.add_argument(
-        "--record", type=Path, metavar="FILE", help="save the record as FILE, .txt or .json"
+        "--record", type=Path, metavar=_("FILE"), help=_("save the record as FILE, .txt or .json")
     )
     parser.add_argument(
-        "--brief", type=Path, metavar="LIST", help="a list whose case has its figures shown"
+        "--brief", type=Path, metavar=_("LIST"), help=_("a list whose case has its figures shown")
     )
-    parser.add_argument("--case", metavar="LABEL", help="the case of the list, by its label")
+    parser.add_argument("--case", metavar=_("LABEL"), help=_("the case of the list, by its label"))
     parser.set_defaults(run=run)
 
 
@@ -105,7 +107,7 @@ def _case(arguments: Namespace) -> CaseGiven | None:
     if arguments.brief is None and arguments.case is None:
         return None
     if arguments.brief is None or arguments.case is None:
-        raise UnusableError("`--brief LIST` and `--case LABEL` go together.")
+        raise UnusableError(_("`--brief LIST` and `--case LABEL` go together."))
     from chamberwise.tui.command.brief import listed
     from chamberwise.tui.present.figures import CaseGiven
 
@@ -113,7 +115,11 @@ def _case(arguments: Namespace) -> CaseGiven | None:
     found = next((each for each in cases if each.label == arguments.case), None)
     if found is None:
         known = ", ".join(f"`{each.label}`" for each in cases)
-        raise UnusableError(f"The list has no case `{arguments.case}`. It has {known}.")
+        raise UnusableError(
+            _("The list has no case `{case}`. It has {known}.").format(
+                case=arguments.case, known=known
+            )
+        )
     return CaseGiven(found.label, found.written)
 
 
@@ -123,7 +129,7 @@ def _begun(arguments: Namespace) -> tuple[Loaded, str, Sitting, tuple[str, ...]]
 
         return (*replayed(arguments), ())
     if arguments.pathway is None:
-        raise UnusableError("Name a pathway to walk. `chamberwise list` shows those there are.")
+        raise UnusableError(_("Name a pathway to walk. `chamberwise list` shows those there are."))
     loaded, pathway = _pathway(arguments)
     return (loaded, pathway, *_sitting(arguments, loaded, pathway))
 
@@ -140,8 +146,10 @@ def _check_record(path: Path | None) -> None:
         raise UnusableError(str(error)) from error
     if is_taken(path):
         raise UnusableError(
-            f"There is already a file {path}, and a record writes over nothing. "
-            "Name another file after --record."
+            _(
+                "There is already a file {path}, and a record writes over nothing. Name another "
+                "file after --record."
+            ).format(path=path)
         )
 
 
@@ -173,7 +181,7 @@ def _resumed(arguments: Namespace, loaded: Loaded, pathway: str) -> tuple[Sittin
 
     found = newest_unfinished(loaded, pathway, walks())
     if found is None:
-        remark = "There is no unfinished walk of this pathway. This is a fresh one."
+        remark = _("There is no unfinished walk of this pathway. This is a fresh one.")
         return sit_down(loaded, pathway, local_time, walks()), (remark,)
     if found.walk is None:
         raise UnusableError(_changed(arguments, found.changed, found.kept.entries))
@@ -181,9 +189,14 @@ def _resumed(arguments: Namespace, loaded: Loaded, pathway: str) -> tuple[Sittin
         sitting = go_on(loaded, found, local_time)
     except InUseError as error:
         raise UnusableError(
-            "This walk is open in another terminal. Go on with it there."
+            _("This walk is open in another terminal. Go on with it there.")
         ) from error
-    remarks = (f"Going on with the walk begun on {found.began:%Y-%m-%d at %H:%M}.", found.torn)
+    remarks = (
+        _("Going on with the walk begun on {day} at {time}.").format(
+            day=f"{found.began:%Y-%m-%d}", time=f"{found.began:%H:%M}"
+        ),
+        found.torn,
+    )
     return sitting, tuple(remark for remark in remarks if remark)
 
 
@@ -191,14 +204,15 @@ def _changed(arguments: Namespace, why: str, journal: Any) -> str:
     from chamberwise.exports.record.bare import bare_record
     from chamberwise.exports.record.save import NotSavedError, save_record
 
-    fresh = f"To begin a fresh one: chamberwise walk {arguments.pathway}"
+    fresh = _("To begin a fresh one: chamberwise walk {pathway}").format(pathway=arguments.pathway)
     if arguments.record is None:
-        return f"{why}\nTo keep a record of it, add --record FILE.\n{fresh}"
+        return "\n".join([why, _("To keep a record of it, add --record FILE."), fresh])
     try:
         save_record(bare_record(journal), arguments.record)
     except NotSavedError as error:
         return f"{why}\n{error}\n{fresh}"
-    return f"{why}\nIts record is saved as {arguments.record}.\n{fresh}"
+    saved = _("Its record is saved as {path}.").format(path=arguments.record)
+    return "\n".join([why, saved, fresh])
 
 
 def _walk(started: Started, sitting: Sitting) -> int:
@@ -224,10 +238,10 @@ def _saved(path: Path | None, sitting: Sitting, status: int) -> int:
         return status
     sys.stdout.flush()
     if not sitting.is_begun:
-        talk(NOTHING_DONE)
+        talk(_(NOTHING_DONE))
         return status
     try:
-        talk(f"The record is saved as {save_anew(sitting, path)}.")
+        talk(_("The record is saved as {path}.").format(path=save_anew(sitting, path)))
     except NotSavedError as error:
         talk(str(error))
         return status or Status.UNUSABLE

@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.store.home import home
 from chamberwise.tui.command.finding_files import UnusableError
 from chamberwise.tui.command.output import talk
@@ -47,7 +48,7 @@ def walk_plain(started: Started, sitting: Sitting) -> int:
 
 def _scripted(conversation: Conversation, name: str) -> int:
     try:
-        follow(conversation, lines_of(name), "answers" if name == "-" else name)
+        follow(conversation, lines_of(name), _("answers") if name == "-" else name)
     except ScriptError as error:
         sys.stdout.flush()
         talk(str(error))
@@ -63,8 +64,10 @@ def lines_of(name: str) -> Iterable[str]:
     try:
         return Path(name).read_text(encoding="utf-8-sig").splitlines()
     except (OSError, UnicodeDecodeError) as error:
-        reason = getattr(error, "strerror", None) or "it is not UTF-8 text"
-        raise UnusableError(f"The answers in {name} cannot be read: {reason}.") from error
+        reason = getattr(error, "strerror", None) or _("it is not UTF-8 text")
+        raise UnusableError(
+            _("The answers in {name} cannot be read: {reason}.").format(name=name, reason=reason)
+        ) from error
 
 
 def _typed_or_replayed(sitting: Sitting) -> str | None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from argparse import Namespace
 from typing import TYPE_CHECKING
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.proof.replay_key import ReplayKeyError, moves_of
 from chamberwise.tui.command.finding_files import Asked, UnusableError, asked
 from chamberwise.tui.replay import sit_down_to_replay
@@ -19,7 +20,7 @@ if TYPE_CHECKING:
 def replayed(arguments: Namespace) -> tuple[Loaded, str, Sitting]:
     """Return the library, the pathway and the walk of a key. Raises `UnusableError`."""
     if arguments.resume or arguments.answers is not None:
-        raise UnusableError("--replay brings its own answers. Leave --resume and --answers out.")
+        raise UnusableError(_("--replay brings its own answers. Leave --resume and --answers out."))
     found = asked(
         (arguments.pathway,) if arguments.pathway else (), arguments.library, arguments.local
     )

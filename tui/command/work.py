@@ -7,6 +7,8 @@ from argparse import Namespace, _SubParsersAction
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
@@ -15,7 +17,7 @@ if TYPE_CHECKING:
     from chamberwise.engine.working.form import Calculation
     from chamberwise.engine.working.working import Working
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise work
   chamberwise work srk-t
   chamberwise work srk-t AL=23.5 K="7.7 mm" A=118.7 target=-0.25
@@ -25,26 +27,29 @@ EXAMPLE = """example:
 
 For rehearsal and preparation, never live care. Check by hand against the
 unit's own biometry and formulary. Follow local protocol.
-"""
+""")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
     parser = commands.add_parser(
-        "work", help="a calculation, line by line", epilog=EXAMPLE, intermixed=True
+        "work", help=_("a calculation, line by line"), epilog=_(EXAMPLE), intermixed=True
     )
-    parser.add_argument("name", nargs="?", metavar="NAME", help="without it: which there are")
+    parser.add_argument("name", nargs="?", metavar=_("NAME"), help=_("without it: which there are"))
     parser.add_argument(
         "typed",
         nargs="*",
-        metavar="INPUT=VALUE",
-        help="what the calculation takes; without any: what that is, where something is needed",
+        metavar=_("INPUT=VALUE"),
+        help=_("what the calculation takes; without any: what that is, where something is needed"),
     )
-    parser.add_argument("--inputs", action="store_true", help="show what the calculation takes")
+    parser.add_argument("--inputs", action="store_true", help=_("show what the calculation takes"))
     parser.add_argument("--format", choices=("text", "json", "csv"), default="text")
-    parser.add_argument("--ask", action="store_true", help="ask for each input, line by line")
+    parser.add_argument("--ask", action="store_true", help=_("ask for each input, line by line"))
     parser.add_argument(
-        "--calendar", type=Path, metavar="FILE", help="also write the days as an iCalendar file"
+        "--calendar",
+        type=Path,
+        metavar=_("FILE"),
+        help=_("also write the days as an iCalendar file"),
     )
     parser.set_defaults(run=run)
 
@@ -73,8 +78,8 @@ def _work(of: Calculation, typed: dict[str, str], arguments: Namespace) -> int:
         working = worked(of, typed)
     except RefusedError as error:
         for each in error.refusals:
-            talk(f"refused: {each}")
-        talk(f"`chamberwise work {of.name} --inputs` shows what it takes.")
+            talk(_("refused: {refusal}").format(refusal=each))
+        talk(_("`chamberwise work {name} --inputs` shows what it takes.").format(name=of.name))
         return Status.UNUSABLE
     if arguments.calendar:
         _write_calendar(working, arguments.calendar)
@@ -88,8 +93,10 @@ def named(name: str) -> Calculation:
     from chamberwise.engine.working.registry import NAMES, calculation
 
     if name not in NAMES:
-        advice = did_you_mean(name, NAMES, "`chamberwise work` lists those there are.")
-        raise UnusableError(f"There is no calculation `{name}`. {advice}")
+        advice = did_you_mean(name, NAMES, _("`chamberwise work` lists those there are."))
+        raise UnusableError(
+            _("There is no calculation `{name}`. {advice}").format(name=name, advice=advice)
+        )
     return calculation(name)
 
 
@@ -98,9 +105,11 @@ def _typed(words: list[str]) -> dict[str, str]:
     for each in words:
         name, equals, value = each.partition("=")
         if not equals:
-            raise UnusableError(f"`{each}` is no INPUT=VALUE. Write it as `K=43.5`.")
+            raise UnusableError(
+                _("`{typed}` is no INPUT=VALUE. Write it as `K=43.5`.").format(typed=each)
+            )
         if name in typed:
-            raise UnusableError(f"`{name}` is given twice. Give it once.")
+            raise UnusableError(_("`{name}` is given twice. Give it once.").format(name=name))
         typed[name] = value
     return typed
 
@@ -116,7 +125,7 @@ def _list(form: str) -> int:
         from chamberwise.exports.working.described import listed
 
         product(listed(calculations()))
-        talk("`chamberwise work NAME --inputs` shows what a calculation takes.")
+        talk(_("`chamberwise work NAME --inputs` shows what a calculation takes."))
     return Status.CLEAN
 
 
@@ -161,9 +170,13 @@ def _write_calendar(working: Working, path: Path) -> None:
     from chamberwise.exports.working.calendar import calendar
 
     if not any(each.day for each in working.results):
-        raise UnusableError(f"`{working.name}` gives no days, so there is no calendar to write.")
+        raise UnusableError(
+            _("`{name}` gives no days, so there is no calendar to write.").format(name=working.name)
+        )
     try:
         write_bytes_whole(path, calendar(working))
     except OSError as error:
-        raise UnusableError(f"{path} cannot be written: {error.strerror}.") from error
-    talk(f"wrote {path}")
+        raise UnusableError(
+            _("{path} cannot be written: {reason}.").format(path=path, reason=error.strerror)
+        ) from error
+    talk(_("wrote {path}").format(path=path))

@@ -5,23 +5,25 @@ from __future__ import annotations
 from argparse import Namespace, _SubParsersAction
 from typing import Any
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError, add_library, asked
 from chamberwise.tui.command.output import product
 from chamberwise.tui.command.status import Status
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise write my-pathway.yaml      and edit the file in another window
 
 Without a screen: chamberwise check my-pathway.yaml --watch
-"""
+""")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
     parser = commands.add_parser(
-        "write", help="beside your editor, how a file stands at every save", epilog=EXAMPLE
+        "write", help=_("beside your editor, how a file stands at every save"), epilog=_(EXAMPLE)
     )
-    parser.add_argument("name", metavar="ID or FILE")
+    parser.add_argument("name", metavar=_("ID or FILE"))
     add_library(parser)
     parser.set_defaults(run=run)
 
@@ -38,13 +40,15 @@ def run(arguments: Namespace) -> int:
     found = asked([arguments.name], arguments.library)
     if not carries_screen():
         raise UnusableError(
-            "This needs a terminal of at least 60 columns and 20 rows. "
-            f"`chamberwise check {arguments.name} --watch` tells the problems line by line."
+            _(
+                "This needs a terminal of at least 60 columns and 20 rows. `chamberwise check "
+                "{name} --watch` tells the problems line by line."
+            ).format(name=arguments.name)
         )
     from chamberwise.tui.app import WalkProgram
 
     setting = Setting(found.loaded, local_time, walks(), wants_colour())
     draft = draft_of(found.loaded, found.shown[0])
     status = WalkProgram(setting, draft=draft).run() or Status.CLEAN
-    product(STANDING)
+    product(_(STANDING))
     return status

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from chamberwise.engine.language.texts import N_
+
 
 class Verb(StrEnum):
     """What may be asked of line mode."""
@@ -34,17 +36,19 @@ class Command:
 
 
 COMMANDS = (
-    Command(Verb.DONE, "Enter", "the action is done"),
-    Command(Verb.BACK, "u", "take the last step back; b does it too", ("b", "undo")),
-    Command(Verb.FORWARD, "y", "make the step taken back again; f too", ("f", "redo")),
-    Command(Verb.WHY, "w", "why this step, and its sources"),
-    Command(Verb.KNOWN, "k", "what is known, stale and unknown"),
-    Command(Verb.NOTE, "n", "write a note, never patient identity; n and the words, or n alone"),
-    Command(Verb.MAP, "m", "the steps around this one"),
-    Command(Verb.RECORD, "c", "save the record of this walk"),
-    Command(Verb.REPEAT, "r", "repeat this step"),
-    Command(Verb.HELP, "?", "this list"),
-    Command(Verb.QUIT, "q", "leave; what was done is kept"),
+    Command(Verb.DONE, "Enter", N_("the action is done")),
+    Command(Verb.BACK, "u", N_("take the last step back; b does it too"), ("b", "undo")),
+    Command(Verb.FORWARD, "y", N_("make the step taken back again; f too"), ("f", "redo")),
+    Command(Verb.WHY, "w", N_("why this step, and its sources")),
+    Command(Verb.KNOWN, "k", N_("what is known, stale and unknown")),
+    Command(
+        Verb.NOTE, "n", N_("write a note, never patient identity; n and the words, or n alone")
+    ),
+    Command(Verb.MAP, "m", N_("the steps around this one")),
+    Command(Verb.RECORD, "c", N_("save the record of this walk")),
+    Command(Verb.REPEAT, "r", N_("repeat this step")),
+    Command(Verb.HELP, "?", N_("this list")),
+    Command(Verb.QUIT, "q", N_("leave; what was done is kept")),
 )
 
 

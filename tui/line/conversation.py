@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.state import Answered, Done
 from chamberwise.exports.record.standing import NO_IDENTITY, STANDING
 from chamberwise.tui.identity import LIKE_A_PATIENT, may_name_a_patient
@@ -42,13 +43,13 @@ class Conversation:
         self._verbs = {
             Verb.BACK: self._back,
             Verb.FORWARD: self._forward,
-            Verb.WHY: lambda _: self.paper.parts(why(self.view)),
-            Verb.KNOWN: lambda _: self.paper.parts(full_board(board(self.sitting.walk))),
+            Verb.WHY: lambda _words: self.paper.parts(why(self.view)),
+            Verb.KNOWN: lambda _words: self.paper.parts(full_board(board(self.sitting.walk))),
             Verb.NOTE: self._note,
-            Verb.MAP: lambda _: self.paper.parts(around(self.sitting.walk)),
-            Verb.RECORD: lambda _: self.paper.say(self.save()),
-            Verb.REPEAT: lambda _: self.show(),
-            Verb.HELP: lambda _: self.paper.parts(pages.help_page(self.view)),
+            Verb.MAP: lambda _words: self.paper.parts(around(self.sitting.walk)),
+            Verb.RECORD: lambda _words: self.paper.say(self.save()),
+            Verb.REPEAT: lambda _words: self.show(),
+            Verb.HELP: lambda _words: self.paper.parts(pages.help_page(self.view)),
         }
 
     @property
@@ -87,19 +88,19 @@ class Conversation:
         self.leave()
 
     def _prompt(self) -> str:
-        return pages.REPLAYING if self.sitting.walk.ahead else pages.prompt(self.view)
+        return _(pages.REPLAYING) if self.sitting.walk.ahead else pages.prompt(self.view)
 
     def leave(self) -> None:
         """Say how to go on later, and what this was for."""
         walk = self.sitting.walk
         if walk.is_over:
-            self.paper.say("The walk is over.")
+            self.paper.say(_("The walk is over."))
         elif self.sitting.is_kept:
-            self.paper.say("The walk is kept. To go on with it:")
+            self.paper.say(_("The walk is kept. To go on with it:"))
             self.paper.verbatim(self.go_on_with)
         else:
             self.paper.say(self.sitting.how_left)
-        self.paper.say(STANDING)
+        self.paper.say(_(STANDING))
 
     def _take(self, typed: str) -> bool:
         """Do what a line says; whether the conversation goes on."""
@@ -116,7 +117,9 @@ class Conversation:
         if verb is Verb.DONE:
             return self._done()
         if verb is None:
-            self.paper.say(f"Not understood. Valid here: {pages.valid(self.view)}")
+            self.paper.say(
+                _("Not understood. Valid here: {valid}").format(valid=pages.valid(self.view))
+            )
             return True
         self._verbs[verb](words)
         return True
@@ -126,39 +129,45 @@ class Conversation:
             case StepKind.OUTCOME | StepKind.STUCK:
                 return False
             case StepKind.QUESTION:
-                self.paper.say(f"A question waits for an answer: {pages.valid(self.view)}")
+                self.paper.say(
+                    _("A question waits for an answer: {valid}").format(
+                        valid=pages.valid(self.view)
+                    )
+                )
             case _:
                 self.sitting.make(Done())
                 self.show()
         return True
 
-    def _back(self, _: str) -> None:
+    def _back(self, _words: str) -> None:
         if not self.sitting.walk.legs:
-            self.paper.say("This is the first step; there is nothing to take back.")
+            self.paper.say(_("This is the first step; there is nothing to take back."))
             return
         self.sitting.undo()
         self.show()
 
-    def _forward(self, _: str) -> None:
+    def _forward(self, _words: str) -> None:
         if not self.sitting.walk.can_redo:
-            self.paper.say("Nothing was taken back.")
+            self.paper.say(_("Nothing was taken back."))
             return
         self.sitting.redo()
         self.show()
 
     def _note(self, words: str) -> None:
         if not words:
-            self.paper.prompt(f"Note. {NO_IDENTITY} Empty for none:")
+            self.paper.prompt(
+                _("Note. {no_identity} Empty for none:").format(no_identity=_(NO_IDENTITY))
+            )
             words = (self.read() or "").strip()
         if not words or not self._may_keep(words):
-            self.paper.say("No note was kept.")
+            self.paper.say(_("No note was kept."))
             return
         self.sitting.note(words)
-        self.paper.say(f"Noted: {words}")
-        self.paper.say(NO_IDENTITY)
+        self.paper.say(_("Noted: {words}").format(words=words))
+        self.paper.say(_(NO_IDENTITY))
 
     def _may_keep(self, words: str) -> bool:
         if not may_name_a_patient(words):
             return True
-        self.paper.prompt(f"{LIKE_A_PATIENT} Keep it? y/n:")
+        self.paper.prompt(" ".join([_(LIKE_A_PATIENT), _("Keep it? y/n:")]))
         return (self.read() or "").strip().casefold() in ("y", "yes")

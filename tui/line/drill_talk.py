@@ -6,6 +6,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from chamberwise.engine.drill.entries import Milliseconds
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.record.standing import STANDING
 from chamberwise.tui.line.paper import Paper
 from chamberwise.tui.present.drill_pages import clock_text, opening
@@ -17,7 +19,7 @@ Reader = Callable[[Milliseconds | None], "str | None"]
 
 WAITED = "\0"
 LEAVE = ("q", "quit")
-READ = "Enter when everybody has read this; then time goes by:"
+READ = N_("Enter when everybody has read this; then time goes by:")
 
 
 @dataclass
@@ -39,7 +41,7 @@ class DrillTalk:
         """Go on until the drill is over or left, or there is nothing more to read."""
         self.open()
         if self.rehearsal.is_waiting:
-            self.paper.prompt(READ)
+            self.paper.prompt(_(READ))
             if self.read(None) is None:
                 self.leave()
                 return
@@ -69,7 +71,7 @@ class DrillTalk:
     def close(self) -> None:
         """Print what it came to, over or not."""
         self.paper.parts([GAP, *self.rehearsal.debrief()])
-        self.paper.say(STANDING)
+        self.paper.say(_(STANDING))
 
     def leave(self) -> None:
         """Print what it came to, or how to go on."""
@@ -77,8 +79,8 @@ class DrillTalk:
         if self.rehearsal.is_over:
             self.paper.parts(self.rehearsal.debrief())
         elif self.rehearsal.path is not None:
-            self.paper.say("The drill is kept. To go on with it:")
+            self.paper.say(_("The drill is kept. To go on with it:"))
             self.paper.verbatim(self.go_on_with)
         else:
-            self.paper.say("The drill was left. Nothing of it is kept.")
-        self.paper.say(STANDING)
+            self.paper.say(_("The drill was left. Nothing of it is kept."))
+        self.paper.say(_(STANDING))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 from collections.abc import Mapping
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.form import Calculation, Input
 from chamberwise.engine.working.given import tried
 from chamberwise.engine.working.refusal import RefusedError
@@ -17,7 +18,7 @@ def asked_for(of: Calculation, typed: Mapping[str, str]) -> dict[str, str]:
 
     Where there is nothing more to read, what is missing stays missing and is refused in the end.
     """
-    talk(f"{of.title}. An empty line leaves an input out.")
+    talk(_("{title}. An empty line leaves an input out.").format(title=_(of.title)))
     known = {found.name: text for name, text in typed.items() if (found := of.input(name))}
     known |= {name: text for name, text in typed.items() if of.input(name) is None}
     for each in of.inputs:
@@ -34,7 +35,7 @@ def asked_for(of: Calculation, typed: Mapping[str, str]) -> dict[str, str]:
 
 def _asked(of: Input) -> str | None:
     """Return what was typed, nothing where it is left out, `None` where there is no more."""
-    talk(f"\n{of.name}: {of.meaning} ({takes(of)})")
+    talk(f"\n{of.name}: {_(of.meaning)} ({takes(of)})")
     while True:
         sys.stderr.write(f"{of.symbol or of.name} = ")
         sys.stderr.flush()
@@ -46,7 +47,7 @@ def _asked(of: Input) -> str | None:
             remarks = tried(of, text)
         except RefusedError as error:
             for each in error.refusals:
-                talk(f"refused: {each}")
+                talk(_("refused: {refusal}").format(refusal=each))
         else:
             for remark in remarks:
                 talk(remark)

@@ -4,26 +4,29 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from chamberwise.exports.record.standing import STANDING
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.line.commands import COMMANDS
 from chamberwise.tui.present.parts import GAP, Part
+from chamberwise.tui.present.standing import standing
 from chamberwise.tui.present.step_page import body, head, passed, stacked, warnings
 from chamberwise.tui.present.step_view import StepKind, StepView, Where
 
-REPLAYING = "Enter for the next move of the replay, or ? for help:"
+REPLAYING = N_("Enter for the next move of the replay, or ? for help:")
 
 
 def opening(where: Where, remarks: Sequence[str] = ()) -> list[Part]:
     """Return what a walk begins with."""
+    edition = _("Edition {edition}.").format(edition=where.edition)
     return [
-        Part(f"{where.title}. Edition {where.edition}.{_marks(where)}"),
-        Part(STANDING),
+        Part(" ".join([f"{where.title}.", edition, *_marks(where)])),
+        Part(standing()),
         *(Part(remark) for remark in remarks),
     ]
 
 
-def _marks(where: Where) -> str:
-    return "".join(f" {mark}." for mark in where.marks)
+def _marks(where: Where) -> list[str]:
+    return [f"{mark}." for mark in where.marks]
 
 
 def step(view: StepView) -> list[Part]:
@@ -35,38 +38,57 @@ def step(view: StepView) -> list[Part]:
 def place_line(view: StepView) -> str:
     """Return where the step is, in one sentence each: pathway, phase, step, last answer."""
     where = view.where
-    phase = f"Phase {where.phase_number} of {where.phases}: {where.phase}."
-    back = f" Afterwards back to: {where.back_to}." if where.back_to else ""
-    last = f" Last answer: {view.last_answer}." if view.last_answer else ""
-    return f"{where.title}.{_marks(where)} {phase} Step {where.step_number}.{back}{last}"
+    phase = _("Phase {number} of {phases}: {phase}.").format(
+        number=where.phase_number, phases=where.phases, phase=where.phase
+    )
+    told = [f"{where.title}.", *_marks(where), phase]
+    told.append(_("Step {number}.").format(number=where.step_number))
+    if where.back_to:
+        told.append(_("Afterwards back to: {pathway}.").format(pathway=where.back_to))
+    if view.last_answer:
+        told.append(_("Last answer: {answer}.").format(answer=view.last_answer))
+    return " ".join(told)
+
+
+def asked(view: StepView) -> str:
+    """Return what a step waits for, as a script is told it."""
+    match view.kind:
+        case StepKind.QUESTION:
+            return _("Answer 1 to {count}").format(count=len(view.answers))
+        case StepKind.ACTION:
+            return _("Enter when done")
+        case StepKind.HANDOVER:
+            return _("Enter to go over")
+        case _end:
+            return _("Enter to leave")
 
 
 def prompt(view: StepView) -> str:
     """Return the prompt of a step."""
     match view.kind:
         case StepKind.QUESTION:
-            return f"Answer 1 to {len(view.answers)}, or ? for help:"
+            return _("Answer 1 to {count}, or ? for help:").format(count=len(view.answers))
         case StepKind.ACTION:
-            return "Enter when done, or ? for help:"
+            return _("Enter when done, or ? for help:")
         case StepKind.HANDOVER:
-            return "Enter to go over, or ? for help:"
+            return _("Enter to go over, or ? for help:")
         case _:
-            return "Enter to leave, u to go back, or ? for help:"
+            return _("Enter to leave, u to go back, or ? for help:")
 
 
 def valid(view: StepView) -> str:
     """Return what may be typed at a step, as one sentence."""
     letters = ", ".join(command.letter for command in COMMANDS if command.letter != "Enter")
     offered = "; ".join(f"{answer.key} {answer.label}" for answer in view.answers)
-    return f"{offered or 'Enter'}; or one of {letters}."
+    return _("{offered}; or one of {letters}.").format(offered=offered or "Enter", letters=letters)
 
 
 def help_page(view: StepView) -> list[Part]:
     """Return what may be typed, a line each."""
     parts = [Part(f"{answer.label}", f"  {answer.key}  ") for answer in view.answers]
     parts += [
-        Part(command.help, f"  {command.letter}  ")
+        Part(_(command.help), f"  {command.letter}  ")
         for command in COMMANDS
         if command.letter != "Enter" or not view.answers
     ]
-    return [Part("Type one of these, then Enter:"), *parts, Part(STANDING)]
+    return [Part(_("Type one of these, then Enter:")), *parts, Part(standing())]

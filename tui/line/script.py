@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from chamberwise.engine.diagnostics.nearest import nearest
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.state import Answered, Done
 from chamberwise.tui.line import pages
 from chamberwise.tui.line.conversation import Conversation
@@ -41,11 +42,11 @@ def follow(conversation: Conversation, lines: Iterable[str], name: str) -> None:
         view = conversation.view
         move = _move(view, line, name)
         said = move.answer if isinstance(move, Answered) else DONE
-        conversation.paper.say(f"{pages.prompt(view).split(',')[0]}: {said}")
+        conversation.paper.say(f"{pages.asked(view)}: {said}")
         conversation.sitting.make(move)
         conversation.show()
     if not conversation.sitting.walk.is_over:
-        conversation.paper.say("The answers end here.")
+        conversation.paper.say(_("The answers end here."))
 
 
 def _move(view: StepView, line: ScriptLine, name: str) -> Answered | Done:
@@ -63,8 +64,12 @@ def _complaint(view: StepView, typed: str) -> str:
         names = [answer.id for answer in view.answers]
         found = nearest(typed, names)
         offered = ", ".join(f"{answer.key} {answer.id}" for answer in view.answers)
-        did = f" Did you mean `{found}`?" if found else ""
-        return f"`{typed}` is not offered at “{view.text}”.{did} Offered: {offered}."
+        told = [_("`{typed}` is not offered at “{asked}”.").format(typed=typed, asked=view.text)]
+        if found:
+            told.append(_("Did you mean `{name}`?").format(name=found))
+        return " ".join([*told, _("Offered: {offered}.").format(offered=offered)])
     if view.kind in (StepKind.ACTION, StepKind.HANDOVER):
-        return f"`{typed}` stands at an action, where only `{DONE}` goes on."
-    return f"`{typed}` is left over: the walk is already at its end."
+        return _("`{typed}` stands at an action, where only `{done}` goes on.").format(
+            typed=typed, done=DONE
+        )
+    return _("`{typed}` is left over: the walk is already at its end.").format(typed=typed)

@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.line.drill_talk import DrillTalk
 from chamberwise.tui.present.parts import GAP, Part, Tone
 from chamberwise.tui.teaming import NEXT_LINE, PRESSES, TASKS, Team
 
-HOW_TO = (
-    f"One key and Enter for each event: {PRESSES} More than one letter is what the surgeon says. "
-    f"{NEXT_LINE} shows the reader's next line, {TASKS} shows the tasks."
+HOW_TO = N_(
+    "One key and Enter for each event: {presses} More than one letter is what the surgeon says. "
+    "{next_line} shows the reader's next line, {tasks} shows the tasks."
 )
 
 
@@ -24,7 +26,8 @@ class TeamTalk(DrillTalk):
         """Print the brief, then who has which task."""
         assert self.team
         DrillTalk.open(self)
-        self.paper.parts([*self.team.board(), GAP, Part(HOW_TO, tone=Tone.CALM), GAP])
+        how_to = _(HOW_TO).format(presses=_(PRESSES), next_line=NEXT_LINE, tasks=TASKS)
+        self.paper.parts([*self.team.board(), GAP, Part(how_to, tone=Tone.CALM), GAP])
 
     def hear(self, typed: str) -> None:
         """Take a key as an event, and more than a key as words."""

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.advance import offered
 from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.meaning.state import State
@@ -11,7 +13,7 @@ from chamberwise.engine.model.step import CANNOT_TELL, Answer, Question
 from chamberwise.engine.walk.walk import Walk
 from chamberwise.exports.record.naming import answer_label
 
-UNSURE = "Not sure is an answer too; it has a safe way of its own"
+UNSURE = N_("Not sure is an answer too; it has a safe way of its own")
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,12 +48,12 @@ def answers(walk: Walk) -> tuple[AnswerView, ...]:
 
 def _sign(walk: Walk, field: Field, answer: Answer) -> str:
     if answer.id == CANNOT_TELL:
-        return UNSURE
+        return _(UNSURE)
     told = _possible(walk.state, field, answer)
     values = [value for value in field.finding.values if value.id in told and value.sign]
     if len(values) > 1 and answer.label:
-        return "; or ".join(f"{value.label}: {value.sign}" for value in values)
-    return "; or ".join(value.sign for value in values)
+        return _("; or ").join(f"{value.label}: {value.sign}" for value in values)
+    return _("; or ").join(value.sign for value in values)
 
 
 def _possible(state: State, field: Field, answer: Answer) -> tuple[str, ...]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.meaning.state import Freshness
 from chamberwise.engine.model.pathway import Pathway
@@ -29,11 +30,11 @@ class BoardRow:
             case Freshness.KNOWN:
                 return self.said
             case Freshness.PARTLY:
-                return f"partly known: {self.said}"
+                return _("partly known: {said}").format(said=self.said)
             case Freshness.STALE:
-                return f"STALE, last seen: {self.said}"
+                return _("STALE, last seen: {said}").format(said=self.said)
             case _:
-                return "unknown"
+                return _("unknown")
 
 
 def board(walk: Walk) -> tuple[BoardRow, ...]:
@@ -57,7 +58,7 @@ def _each_named(pathway: Pathway) -> Iterator[FindingId]:
             yield step.ask
         elif isinstance(step, Branch):
             for row in step.rows:
-                yield from (name for name, _ in row.when.terms)
+                yield from (name for name, _values in row.when.terms)
 
 
 def _row(walk: Walk, field: Field) -> BoardRow:

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.record.content import Cited
 from chamberwise.tui.present.choices import NOT_SET, ChoiceView, PositionView
 from chamberwise.tui.present.parts import Part, Tone
+from chamberwise.tui.present.words import mark_word
 
 
 def choice_parts(choice: ChoiceView, *, asked: bool = False, brief: bool = False) -> list[Part]:
@@ -17,19 +19,23 @@ def choice_parts(choice: ChoiceView, *, asked: bool = False, brief: bool = False
     """
     if choice.chosen is not None:
         return list(_chosen(choice, choice.chosen))
-    parts = [Part(choice.title, f"{NOT_SET}: ", Tone.STRONG, Tone.MARK, hang=2)]
+    parts = [Part(choice.title, f"{_(NOT_SET)}: ", Tone.STRONG, Tone.MARK, hang=2)]
     if not (asked and brief):
         parts += [_position(each, asked=asked, brief=brief) for each in choice.positions]
     if choice.suggested:
-        because = f", because: {choice.because}" if choice.because and not brief else ""
-        parts.append(Part(f"{choice.suggested}{because}", "  Suggested: ", hang=4))
+        told = choice.suggested
+        if choice.because and not brief:
+            told = _("{suggested}, because: {because}").format(
+                suggested=told, because=choice.because
+            )
+        parts.append(Part(told, "  " + _("Suggested:") + " ", hang=4))
     if brief:
-        parts.append(Part("press w", "  Sources of each: "))
+        parts.append(Part(_("press w"), "  " + _("Sources of each:") + " "))
     return parts
 
 
 def _chosen(choice: ChoiceView, chosen: PositionView) -> Iterator[Part]:
-    by = "set by this unit" if choice.by_the_unit else "chosen in this walk"
+    by = _("set by this unit") if choice.by_the_unit else _("chosen in this walk")
     yield Part(f"{chosen.label} ({by})", f"{choice.title}: ", Tone.STRONG, hang=2)
     if chosen.says:
         yield Part(chosen.says, "  ")
@@ -37,8 +43,9 @@ def _chosen(choice: ChoiceView, chosen: PositionView) -> Iterator[Part]:
 
 def _position(position: PositionView, *, asked: bool, brief: bool) -> Part:
     says = "" if asked or not position.says else f" {position.says}"
-    sources = "; ".join(f"{each.cite} [{each.mark}]" for each in position.sources)
-    told = "" if brief else f" ({sources or 'no source'})"
+    sources = "; ".join(f"{each.cite} [{mark_word(each.mark)}]" for each in position.sources)
+    sources = sources or _("no source")
+    told = "" if brief else f" ({sources})"
     return Part(f"{position.label}:{says}{told}", "  - ")
 
 

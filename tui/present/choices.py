@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.engine.meaning.layout import layout_of
 from chamberwise.engine.meaning.state import Freshness
 from chamberwise.engine.model.step import Action, Question
@@ -12,7 +13,7 @@ from chamberwise.engine.walk.walk import Walk
 from chamberwise.exports.record.cited import cited
 from chamberwise.exports.record.content import Cited
 
-NOT_SET = "NOT SET LOCALLY"
+NOT_SET = N_("NOT SET LOCALLY")
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,12 +5,11 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from itertools import pairwise
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Action
 from chamberwise.engine.walk.entries import Noted, Resumed
 from chamberwise.engine.walk.walk import Walk
 from chamberwise.exports.record.text import clock
-
-PAST = "PAST TARGET"
 
 
 def walk_seconds(walk: Walk, now: datetime) -> int:
@@ -36,14 +35,14 @@ def step_seconds(walk: Walk, now: datetime) -> int:
 
 def clocks(walk: Walk, now: datetime) -> tuple[str, str]:
     """Return the walk's clock and the step's, the local target told by a word once it is passed."""
-    total = f"walk {clock(walk_seconds(walk, now))}"
+    total = _("walk {clock}").format(clock=clock(walk_seconds(walk, now)))
     if walk.is_over:
         return total, ""
     seconds = step_seconds(walk, now)
     target = walk.step.time_target if isinstance(walk.step, Action) else None
-    step = f"step {clock(seconds)}"
-    if target is None:
-        return total, step
-    if seconds > target:
-        return total, f"{step} {PAST} {target} s"
-    return total, f"{step}, target {target} s"
+    told = _("step {clock}")
+    if target is not None:
+        told = _("step {clock}, target {target} s")
+        if seconds > target:
+            told = _("step {clock} PAST TARGET {target} s")
+    return total, told.format(clock=clock(seconds), target=target)

@@ -9,6 +9,8 @@ from enum import StrEnum
 from chamberwise.engine.diagnostics.problem import Problem, Severity
 from chamberwise.engine.diagnostics.text import problem_text
 from chamberwise.engine.graph.targets import Target, all_targets, targets
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Place
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Action, Outcome, Step
@@ -19,19 +21,20 @@ from chamberwise.tui.drafting import Draft
 from chamberwise.tui.examining import Examined
 from chamberwise.tui.present.checker import checker_rows, in_short
 from chamberwise.tui.present.parts import GAP, Part, Tone
+from chamberwise.tui.present.words import severity_count, severity_word, signal_word
 
-NOTHING_WRONG = "No problem found so far."
-NO_CHART = "There is no chart to show: the file has no `wall chart:`, or is not whole yet."
+NOTHING_WRONG = N_("No problem found so far.")
+NO_CHART = N_("There is no chart to show: the file has no `wall chart:`, or is not whole yet.")
 _TONES = {Severity.ERROR: Tone.DANGER, Severity.WARNING: Tone.WARNING}
 
 
 class View(StrEnum):
     """What the rows are."""
 
-    PROBLEMS = "problems"
-    STEPS = "steps"
-    RULES = "rules"
-    CHART = "chart"
+    PROBLEMS = N_("problems")
+    STEPS = N_("steps")
+    RULES = N_("rules")
+    CHART = N_("chart")
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,15 +52,17 @@ def rows_of(view: View, draft: Draft, found: Examined) -> tuple[DraftRow, ...]:
     """Return the rows of a view."""
     match view:
         case View.PROBLEMS:
-            return tuple(_problems(draft, found)) or (_nothing(NOTHING_WRONG),)
+            return tuple(_problems(draft, found)) or (_nothing(_(NOTHING_WRONG)),)
         case View.STEPS:
-            return tuple(_steps(draft, found)) or (_nothing("No step could be read."),)
+            return tuple(_steps(draft, found)) or (_nothing(_("No step could be read.")),)
         case View.RULES:
             rows = checker_rows(found, draft.loaded.texts)[1:]
             told = (DraftRow(row.text, row.word, row.text, row.told, row.tone) for row in rows)
-            return tuple(told) or (_nothing("No rule binds it."),)
+            return tuple(told) or (_nothing(_("No rule binds it.")),)
         case View.CHART:
-            return (DraftRow("chart", "chart", "the wall chart in words", tuple(_chart(draft))),)
+            return (
+                DraftRow("chart", _("chart"), _("the wall chart in words"), tuple(_chart(draft))),
+            )
 
 
 def _nothing(text: str) -> DraftRow:
@@ -70,7 +75,7 @@ def _problems(draft: Draft, found: Examined) -> Iterator[DraftRow]:
         told = [*_told(problem, draft), GAP, *around(draft, _step_of(problem))]
         name = f"{problem.code} {problem.pointer}"
         tone = _TONES.get(problem.severity, Tone.PLAIN)
-        text = f"{problem.severity}: {problem.message}"
+        text = f"{severity_word(problem.severity)}: {problem.message}"
         yield DraftRow(name, line, text, tuple(told), tone)
 
 
@@ -94,9 +99,11 @@ def _steps(draft: Draft, found: Examined) -> Iterator[DraftRow]:
         for problem in own:
             told += [GAP, *_told(problem, draft)]
         tone = min((_TONES.get(each.severity, Tone.PLAIN) for each in own), default=Tone.PLAIN)
-        count = f" ({len(own)} to look at)" if own else ""
+        text = step.id
+        if own:
+            text = _("{step} ({count} to look at)").format(step=step.id, count=len(own))
         line = str(span.line) if span else "-"
-        yield DraftRow(step.id, line, f"{step.id}{count}", tuple(told), tone)
+        yield DraftRow(step.id, line, text, tuple(told), tone)
 
 
 def around(draft: Draft, name: str) -> list[Part]:
@@ -105,15 +112,19 @@ def around(draft: Draft, name: str) -> list[Part]:
     if pathway is None or name not in pathway.steps:
         return []
     into = [(step, target) for step, target in all_targets(pathway) if target.step == name]
-    parts = [Part("Around this step", "", Tone.MARK)]
+    parts = [Part(_("Around this step"), "", Tone.MARK)]
     if pathway.start == name:
-        parts.append(Part("walks begin here", "  "))
+        parts.append(Part(_("walks begin here"), "  "))
     for step, target in into:
         parts.append(Part(f"{step.id}{_on(target)} ->", "  ", hang=4))
     parts.append(Part(_named(draft, pathway, name), "> ", Tone.STRONG, hang=4))
     for target in targets(pathway.steps[name]):
         known = target.step in pathway.steps
-        shown = _named(draft, pathway, target.step) if known else f"{target.step} (not there)"
+        shown = (
+            _named(draft, pathway, target.step)
+            if known
+            else _("{step} (not there)").format(step=target.step)
+        )
         label = f"[{target.label}] " if target.label else ""
         parts.append(Part(shown, f"    {label}-> ", hang=8))
     return parts
@@ -135,23 +146,23 @@ def _said(draft: Draft, step: Step) -> Iterator[Part]:
     lines = step.lines if isinstance(step, Action) else ()
     lines = step.owed if isinstance(step, Outcome) else lines
     for caution in step.cautions:
-        yield Part(f"{caution.harm} {caution.instead}", f"{caution.signal.upper()}: ", hang=2)
+        yield Part(f"{caution.harm} {caution.instead}", f"{signal_word(caution.signal)}: ", hang=2)
     for line in lines:
         who = duty_title(words, line.who) if words else line.who
         yield Part(line.text, f"{who} {line_voice(line)}: ", hang=2)
     if step.why:
-        yield Part(step.why, "Why: ", hang=2)
+        yield Part(step.why, _("Why:") + " ", hang=2)
 
 
 def _chart(draft: Draft) -> Iterator[Part]:
     pathway = draft.pathway
     if pathway is None or pathway.wall_chart is None or not draft.file.is_whole:
-        yield Part(NO_CHART)
+        yield Part(_(NO_CHART))
         return
     try:
         chart = wall_text(wall_chart(draft.loaded.library, pathway.id))
     except KeyError as error:  # a name that nothing bears; the problems say which
-        yield Part(f"The chart speaks of {error}, which is not there.")
+        yield Part(_("The chart speaks of {error}, which is not there.").format(error=error))
         return
     for line in chart.splitlines():
         indent = len(line) - len(line.lstrip())
@@ -172,7 +183,7 @@ def page(rows: tuple[DraftRow, ...], chosen: int) -> list[Part]:
 def state_of(found: Examined, *, is_checked: bool) -> str:
     """Return how it stands, in a few words: problems, then the proof."""
     counts = [(sum(p.severity is kind for p in found.problems), kind) for kind in Severity]
-    told = [f"{count} {kind}{'s' if count > 1 else ''}" for count, kind in counts if count]
-    problems = ", ".join(told) or ("clean" if is_checked else "no error yet")
-    proof = f"proof {in_short(found)}" if is_checked else "checking"
+    told = [severity_count(kind, count) for count, kind in counts if count]
+    problems = ", ".join(told) or (_("clean") if is_checked else _("no error yet"))
+    proof = _("proof {state}").format(state=in_short(found)) if is_checked else _("checking")
     return f"{problems}; {proof}"

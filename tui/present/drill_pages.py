@@ -19,43 +19,50 @@ from chamberwise.engine.drill.entries import (
 from chamberwise.engine.drill.fold import Drill
 from chamberwise.engine.drill.ladder import title_of
 from chamberwise.engine.drill.wording.phrasebook import Target
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.present.parts import GAP, Part, Tone
 
-WHAT_FOR = (
+WHAT_FOR = N_(
     "Rehearses recall, sequence, the timing of decisions and team roles; never operative skill."
 )
-FOLLOW = "Never live care. Follow local protocol."
-HOW_TO = "Say what you do in your own words. ? helps, ?? lists what else may be typed."
+FOLLOW = N_("Never live care. Follow local protocol.")
+HOW_TO = N_("Say what you do in your own words. ? helps, ?? lists what else may be typed.")
 MODES = {
-    Mode.REHEARSE: "Rehearsal: you may go back, and nothing counts.",
-    Mode.RUN: "Run: there is no way back, and it counts.",
+    Mode.REHEARSE: N_("Rehearsal: you may go back, and nothing counts."),
+    Mode.RUN: N_("Run: there is no way back, and it counts."),
 }
 
 
 def opening(drill: Drill, mode: Mode) -> list[Part]:
     """Return the brief: what the team knows before anything happens."""
     scenario = drill.scenario
-    title = f": {scenario.title}" if scenario.title else ""
+    title = _("Drill. Seed {seed}.")
+    if scenario.title:
+        title = _("Drill: {title}. Seed {seed}.")
     return [
-        Part(f"Drill{title}. Seed {scenario.seed}.", tone=Tone.HEADING),
-        Part(f"{WHAT_FOR} {MODES[mode]} {FOLLOW}", tone=Tone.CALM),
+        Part(
+            title.format(title=scenario.title, seed=scenario.seed),
+            tone=Tone.HEADING,
+        ),
+        Part(" ".join([_(WHAT_FOR), _(MODES[mode]), _(FOLLOW)]), tone=Tone.CALM),
         GAP,
-        Part("Brief", tone=Tone.HEADING),
+        Part(_("Brief"), tone=Tone.HEADING),
         *(Part(text, "  ") for text in scenario.brief),
         Part(scenario.so_far, "  "),
         GAP,
-        Part(HOW_TO, tone=Tone.CALM),
+        Part(_(HOW_TO), tone=Tone.CALM),
         *_done_so_far(drill),
     ]
 
 
 def _done_so_far(drill: Drill) -> Iterator[Part]:
     """Yield what stands of a drill that is gone on with, for whoever comes back to it."""
-    entries = [entry for _, entry in drill.stands]
+    entries = [entry for _number, entry in drill.stands]
     if not any(isinstance(entry, Resumed) for entry in entries):
         return
     yield GAP
-    yield Part("So far", tone=Tone.HEADING)
+    yield Part(_("So far"), tone=Tone.HEADING)
     for entry in entries:
         told = _told(drill, entry)
         if told:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.walk.walk import Walk
 
 
@@ -46,7 +47,7 @@ def _figures(names: tuple[str, ...], case: CaseGiven | None) -> Iterator[Figures
             continue
         of, command = calculation(name), f"chamberwise work {name}"
         if case is None:
-            yield FiguresView(of.title, command, "", ())
+            yield FiguresView(_(of.title), command, "", ())
             continue
         known = {each.name for each in of.inputs}
         typed = {key: text for key, text in case.written.items() if key in known}
@@ -55,5 +56,5 @@ def _figures(names: tuple[str, ...], case: CaseGiven | None) -> Iterator[Figures
         except RefusedError as error:
             told = tuple(each.what for each in error.refusals)
         else:
-            told = tuple(f"{each.title}: {each.shown}" for each in found.results)
-        yield FiguresView(of.title, command, f"case {case.label}", told)
+            told = tuple(f"{_(each.title)}: {each.shown}" for each in found.results)
+        yield FiguresView(_(of.title), command, _("case {label}").format(label=case.label), told)

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.form import STANDING, Calculation, Input
 from chamberwise.engine.working.refusal import Refusal
 from chamberwise.engine.working.working import Working
@@ -12,7 +14,7 @@ from chamberwise.exports.working.text import text
 from chamberwise.tui.present.parts import GAP, Part, Tone
 
 MARKED, PLAIN = "> ", "  "
-NOT_SAID = "not said"
+NOT_SAID = N_("not said")
 
 
 def calculations_page(calculations: Sequence[Calculation], chosen: int) -> list[Part]:
@@ -21,9 +23,9 @@ def calculations_page(calculations: Sequence[Calculation], chosen: int) -> list[
     for place, each in enumerate(calculations):
         lead = MARKED if place == chosen else PLAIN
         tone = Tone.STRONG if place == chosen else Tone.PLAIN
-        parts.append(Part(each.title, lead, tone, Tone.KEY, each.name))
-        parts.append(Part(each.purpose, "    ", Tone.CALM, answer=each.name))
-    return [*parts, GAP, Part(" ".join(STANDING), "", Tone.CALM)]
+        parts.append(Part(_(each.title), lead, tone, Tone.KEY, each.name))
+        parts.append(Part(_(each.purpose), "    ", Tone.CALM, answer=each.name))
+    return [*parts, GAP, Part(" ".join(_(each) for each in STANDING), "", Tone.CALM)]
 
 
 def form_page(of: Calculation, typed: Mapping[str, str], chosen: int) -> list[Part]:
@@ -37,14 +39,16 @@ def form_page(of: Calculation, typed: Mapping[str, str], chosen: int) -> list[Pa
 
 def _input(of: Input, typed: Mapping[str, str], *, is_chosen: bool) -> Iterator[Part]:
     name = f"{of.name}, {of.symbol}" if of.symbol else of.name
-    unsaid = f"{of.given} (assumed)" if of.given else NOT_SAID
-    needed = " (needed)" if of.required and of.name not in typed else ""
+    unsaid = _("{given} (assumed)").format(given=of.given) if of.given else _(NOT_SAID)
     value = typed.get(of.name, unsaid)
+    if of.required and of.name not in typed:
+        value = _("{value} (needed)").format(value=value)
     lead = MARKED if is_chosen else PLAIN
     tone = Tone.STRONG if is_chosen else Tone.PLAIN
-    yield Part(f"{name}: {value}{needed}", lead, tone, Tone.KEY, of.name)
+    yield Part(f"{name}: {value}", lead, tone, Tone.KEY, of.name)
     if is_chosen:
-        yield Part(f"{of.meaning[:1].upper()}{of.meaning[1:]}.", "    ")
+        meaning = _(of.meaning)
+        yield Part(f"{meaning[:1].upper()}{meaning[1:]}.", "    ")
         yield Part(takes(of), "    ", Tone.CALM)
 
 
@@ -61,7 +65,7 @@ def _line(line: str) -> Part:
 
 def refused_page(refusals: Sequence[Refusal]) -> list[Part]:
     """Return why nothing is worked."""
-    parts = [Part("No figure is given:", "", Tone.STRONG), GAP]
+    parts = [Part(_("No figure is given:"), "", Tone.STRONG), GAP]
     for each in refusals:
         parts += [Part(str(each), "- ", Tone.PLAIN, Tone.KEY), GAP]
     return parts

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from itertools import groupby
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.local import Local
 from chamberwise.engine.model.step import Action, Handover, Line
 from chamberwise.engine.model.words import KitItem
@@ -33,7 +34,7 @@ def duties(walk: Walk) -> tuple[DutyView, ...]:
     """Return the lines of an action, neighbours of one duty together; the order is kept."""
     step = walk.step
     if isinstance(step, Handover) and step.says:
-        return (DutyView(READER, (Instruction(step.says, said_aloud=True),)),)
+        return (DutyView(_(READER), (Instruction(step.says, said_aloud=True),)),)
     if not isinstance(step, Action):
         return ()
     pathway = walk.state.place.pathway

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from chamberwise.engine.graph.targets import Target, targets
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Place
 from chamberwise.engine.model.step import Action, Branch, Handover, Outcome, Question, Step
 from chamberwise.engine.walk.walk import Walk
@@ -14,15 +16,23 @@ from chamberwise.tui.present.trail import trail
 
 BACK = 2
 AHEAD = 2
+HERE = N_("YOU ARE HERE:")
+BEEN = N_("been here:")
 
 
 def around(walk: Walk) -> list[Part]:
     """Return two steps back, the step stood on, and the next steps with what leads to them."""
-    parts = [Part("Where this walk is", "", Tone.MARK)]
+    parts = [Part(_("Where this walk is"), "", Tone.MARK)]
     for row in trail(walk)[-BACK:]:
         parts.append(Part(f"{row.text} -> {row.answer}", f"  {row.number}  ", Tone.CALM))
     number = len(walk.legs) + 1
-    parts.append(Part(_named(walk, walk.state.place), f"> {number}  YOU ARE HERE: ", Tone.STRONG))
+    parts.append(
+        Part(
+            _named(walk, walk.state.place),
+            f"> {number}  {_(HERE)} ",
+            Tone.STRONG,
+        )
+    )
     return [*parts, *_onward(walk, walk.state.place, "     ", AHEAD)]
 
 
@@ -50,13 +60,21 @@ def phase_steps(walk: Walk, phase: str) -> list[Part]:
     been = {leg.before.place for leg in walk.legs}
     number = tuple(pathway.phases).index(phase) + 1
     parts = [
-        Part(f"Phase {number} of {len(pathway.phases)}: {pathway.phases[phase]}", "", Tone.MARK)
+        Part(
+            _("Phase {number} of {phases}: {phase}").format(
+                number=number, phases=len(pathway.phases), phase=pathway.phases[phase]
+            ),
+            "",
+            Tone.MARK,
+        )
     ]
     for step in pathway.steps.values():
         if step.phase != phase:
             continue
         place = Place(pathway.id, step.id)
-        mark = "> YOU ARE HERE: " if place == here else "* been here: " if place in been else "  "
+        mark = f"* {_(BEEN)} " if place in been else "  "
+        if place == here:
+            mark = f"> {_(HERE)} "
         tone = Tone.STRONG if place == here else Tone.PLAIN
         parts += [GAP, Part(_named(walk, place), mark, tone, hang=4)]
         parts += _onward(walk, place, "    ", 1)
@@ -71,31 +89,38 @@ def _named(walk: Walk, place: Place) -> str:
 def _kind(walk: Walk, step: Step) -> str:
     match step:
         case Question():
-            return "question"
+            return _("question")
         case Action():
-            return "action"
+            return _("action")
         case Branch():
-            return "goes on by itself"
+            return _("goes on by itself")
         case Handover():
-            return "comes back" if step.on_return else "does not come back"
+            return _("comes back") if step.on_return else _("does not come back")
         case Outcome():
-            return "end"
+            return _("end")
 
 
 def _arrow_label(walk: Walk, place: Place, target: Target) -> str:
     step = walk.library.step(place)
     if step.bound and target.label == "after that":
-        return f"after {step.bound.at_most} times"
+        return _("after {count} times").format(count=step.bound.at_most)
     match step:
         case Question():
             answer = next(each for each in step.answers if each.id == target.label)
             return answer_label(walk.library.finding(place.pathway, step.ask), answer)
         case Action():
-            return "done"
+            return _("done")
         case Handover():
-            return f"back with “{_ending(walk, step, target)}”"
-        case _:
-            return target.label.replace("row", "case")
+            return _("back with “{ending}”").format(ending=_ending(walk, step, target))
+        case _other:
+            return _row(target.label)
+
+
+def _row(label: str) -> str:
+    """Return how a branch goes on by itself: by the case that fits, or because none does."""
+    if label.startswith("row "):
+        return _("case {number}").format(number=label.removeprefix("row "))
+    return {"otherwise": _("otherwise"), "not known": _("not known")}.get(label, label)
 
 
 def _ending(walk: Walk, step: Handover, target: Target) -> str:

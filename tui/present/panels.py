@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.state import Freshness
 from chamberwise.tui.present.board import BoardRow
 from chamberwise.tui.present.choice_page import choice_parts, cited_parts
@@ -20,11 +21,11 @@ _TONES = {
 
 def why(view: StepView) -> list[Part]:
     """Return why the step is there and what it rests on."""
-    parts = [Part("Why this step", "", Tone.MARK)]
-    parts.append(Part(view.why or "The pathway gives no reason for this step.", "  "))
-    parts += [GAP, Part("What it rests on", "", Tone.MARK)]
+    parts = [Part(_("Why this step"), "", Tone.MARK)]
+    parts.append(Part(view.why or _("The pathway gives no reason for this step."), "  "))
+    parts += [GAP, Part(_("What it rests on"), "", Tone.MARK)]
     if not view.sources:
-        parts.append(Part("No source is named for this step.", "  "))
+        parts.append(Part(_("No source is named for this step."), "  "))
     parts += cited_parts(view.sources)
     for choice in view.choices:
         parts += [GAP, *choice_parts(choice)]
@@ -33,11 +34,11 @@ def why(view: StepView) -> list[Part]:
 
 def full_board(rows: Sequence[BoardRow]) -> list[Part]:
     """Return every finding with its state in words, one paragraph each."""
-    parts = [_HEAD]
+    parts = [_head()]
     parts += [
         Part(row.state_words, f"  {row.title}: ", _TONES[row.freshness], hang=4) for row in rows
     ]
-    return parts if rows else [*parts, Part("This pathway asks nothing.", "  ")]
+    return parts if rows else [*parts, Part(_("This pathway asks nothing."), "  ")]
 
 
 def side_board(rows: Sequence[BoardRow], width: int, height: int) -> list[Part]:
@@ -49,24 +50,29 @@ def side_board(rows: Sequence[BoardRow], width: int, height: int) -> list[Part]:
     told = [row for row in rows if row.freshness is not Freshness.UNKNOWN]
     told.sort(key=lambda row: row.freshness is not Freshness.STALE)
     unknown = [row.title for row in rows if row.freshness is Freshness.UNKNOWN]
-    airy = [part for row in told for part in _airy(row)] or [Part("nothing yet")]
-    listed = [GAP, Part("Unknown", "", Tone.MARK), *(Part(title, "  ") for title in unknown)]
-    counted = [GAP, Part(f"{len(unknown)} unknown; k lists them")]
+    airy = [part for row in told for part in _airy(row)] or [Part(_("nothing yet"))]
+    listed = [GAP, Part(_("Unknown"), "", Tone.MARK), *(Part(title, "  ") for title in unknown)]
+    counted = [GAP, Part(_("{count} unknown; k lists them").format(count=len(unknown)))]
     for rest in (listed, counted):
-        parts = [_HEAD, *airy, *(rest if unknown else ())]
+        parts = [_head(), *airy, *(rest if unknown else ())]
         if len(laid_out(parts, width)) <= height:
             return parts
     return _close(told, len(unknown), width, height)
 
 
-_HEAD = Part("What is known", "", Tone.MARK)
+def _head() -> Part:
+    return Part(_("What is known"), "", Tone.MARK)
 
 
 def _close(told: list[BoardRow], unknown: int, width: int, height: int) -> list[Part]:
     for shown in range(len(told), -1, -1):
-        parts = [_HEAD, *(_in_one(row) for row in told[:shown]), GAP]
-        more = f"{len(told) - shown} more known, " if shown < len(told) else ""
-        parts.append(Part(f"{more}{unknown} unknown; k lists them"))
+        parts = [_head(), *(_in_one(row) for row in told[:shown]), GAP]
+        rest = _("{count} unknown; k lists them").format(count=unknown)
+        if shown < len(told):
+            rest = _("{known} more known, {unknown} unknown; k lists them").format(
+                known=len(told) - shown, unknown=unknown
+            )
+        parts.append(Part(rest))
         if len(laid_out(parts, width)) <= height:
             break
     return parts
@@ -84,20 +90,24 @@ def _airy(row: BoardRow) -> Iterator[Part]:
 
 def strip(rows: Sequence[BoardRow]) -> str:
     """Return the board in one sentence: what is stale first, then what is known."""
-    return ". ".join(_strip(rows)) or "Nothing known yet"
+    return ". ".join(_strip(rows)) or _("Nothing known yet")
 
 
 def _strip(rows: Sequence[BoardRow]) -> Iterator[str]:
-    stale = [f"{row.title} (was {row.said})" for row in rows if row.freshness is Freshness.STALE]
+    stale = [
+        _("{title} (was {said})").format(title=row.title, said=row.said)
+        for row in rows
+        if row.freshness is Freshness.STALE
+    ]
     if stale:
-        yield f"STALE: {'; '.join(stale)}"
+        yield _("STALE: {stale}").format(stale="; ".join(stale))
     known = [
         f"{row.title}: {row.state_words}"
         for row in reversed(rows)
         if row.freshness in (Freshness.KNOWN, Freshness.PARTLY)
     ]
     if known:
-        yield f"Known: {'; '.join(known)}"
+        yield _("Known: {known}").format(known="; ".join(known))
     unknown = sum(row.freshness is Freshness.UNKNOWN for row in rows)
     if unknown:
-        yield f"{unknown} unknown"
+        yield _("{count} unknown").format(count=unknown)

@@ -7,10 +7,13 @@ from datetime import date
 from pathlib import Path
 
 from chamberwise.engine.graph.handovers import reading_order
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.reading.library import Loaded
 from chamberwise.exports.record.standing import marks
 from chamberwise.tui.present.parts import GAP, Part, Tone
+from chamberwise.tui.present.words import status_word
 from chamberwise.tui.unfinished import Unfinished, newest_unfinished
 
 
@@ -30,8 +33,11 @@ class PathwayRow:
         if self.unfinished is None:
             return ""
         steps = self.unfinished.steps
-        noun = "step" if steps == 1 else "steps"
-        return f"Not finished: {steps} {noun}, begun {self.unfinished.began:%Y-%m-%d %H:%M}"
+        return ngettext(
+            "Not finished: {count} step, begun {began}",
+            "Not finished: {count} steps, begun {began}",
+            steps,
+        ).format(count=steps, began=f"{self.unfinished.began:%Y-%m-%d %H:%M}")
 
 
 def pathway_rows(loaded: Loaded, today: date, folder: Path) -> tuple[PathwayRow, ...]:
@@ -50,8 +56,14 @@ def pathway_rows(loaded: Loaded, today: date, folder: Path) -> tuple[PathwayRow,
 
 
 def _standing(pathway: Pathway, today: date) -> str:
-    approval = f"approved by {pathway.approved_by}" if pathway.is_approved else pathway.status
-    told = [f"edition {pathway.edition}", approval, f"review by {pathway.review_by}"]
+    approval = status_word(pathway.status)
+    if pathway.is_approved:
+        approval = _("approved by {name}").format(name=pathway.approved_by)
+    told = [
+        _("edition {edition}").format(edition=pathway.edition),
+        approval,
+        _("review by {day}").format(day=pathway.review_by),
+    ]
     return ", ".join([*marks(pathway, today), *told])
 
 
@@ -68,7 +80,7 @@ def library_page(rows: tuple[PathwayRow, ...], chosen: int) -> list[Part]:
         if row.kept:
             parts.append(Part(row.kept, "    ", Tone.MARK, answer=answer))
         parts.append(GAP)
-    return parts or [Part("There is no pathway in this library.")]
+    return parts or [Part(_("There is no pathway in this library."))]
 
 
 def unreadable(loaded: Loaded) -> list[Part]:
@@ -79,5 +91,8 @@ def unreadable(loaded: Loaded) -> list[Part]:
         if file.pathway is None and file.words is None and file.sheet is None
     ]
     return [
-        Part(f"{name} cannot be read. `chamberwise check {name}` says why.", "  ") for name in files
+        Part(
+            _("{file} cannot be read. `chamberwise check {file}` says why.").format(file=name), "  "
+        )
+        for name in files
     ]

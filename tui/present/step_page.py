@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from enum import IntEnum
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.flow.holding import held
 from chamberwise.exports.record.content import Owed
 from chamberwise.tui.present.answers import AnswerView
@@ -14,13 +16,14 @@ from chamberwise.tui.present.figures import FiguresView
 from chamberwise.tui.present.lines import DutyView
 from chamberwise.tui.present.parts import GAP, Part, Tone
 from chamberwise.tui.present.step_view import StepKind, StepView
+from chamberwise.tui.present.words import signal_word
 
 LEADS = {
-    StepKind.QUESTION: "ASK",
-    StepKind.ACTION: "DO",
-    StepKind.HANDOVER: "HAND OVER",
-    StepKind.OUTCOME: "END",
-    StepKind.STUCK: "STOP",
+    StepKind.QUESTION: N_("ASK"),
+    StepKind.ACTION: N_("DO"),
+    StepKind.HANDOVER: N_("HAND OVER"),
+    StepKind.OUTCOME: N_("END"),
+    StepKind.STUCK: N_("STOP"),
 }
 SIGNALS = {
     "danger": Tone.DANGER,
@@ -32,7 +35,7 @@ SIGNALS = {
 
 def passed(view: StepView) -> list[Part]:
     """Return what was passed silently on the way, a calm line each."""
-    return [Part(text, "Before this: ", Tone.CALM, hang=2) for text in view.passed]
+    return [Part(text, _("Before this:") + " ", Tone.CALM, hang=2) for text in view.passed]
 
 
 def warnings(view: StepView) -> list[Part]:
@@ -42,7 +45,7 @@ def warnings(view: StepView) -> list[Part]:
 
 def head(view: StepView) -> list[Part]:
     """Return the question, the instruction or the headline, and why it is asked again."""
-    lead = "SAY" if _only_said(view) else LEADS[view.kind]
+    lead = _("SAY") if _only_said(view) else _(LEADS[view.kind])
     parts = [Part(_headline(view), f"{lead}  ", Tone.STRONG, Tone.HEADING)]
     if view.asked_again:
         parts.append(Part(view.asked_again, "", Tone.CALM, hang=2))
@@ -51,7 +54,7 @@ def head(view: StepView) -> list[Part]:
 
 def _headline(view: StepView) -> str:
     count = sum(len(duty.instructions) for duty in view.duties)
-    things = f"{count} things, in this order"
+    things = _("{count} things, in this order").format(count=count)
     if view.text:
         return f"{view.text}: {things}" if count > 1 else view.text
     single = _single(view)
@@ -113,9 +116,11 @@ def without_last_gap(parts: list[Part]) -> list[Part]:
 
 def _caution(caution: CautionView) -> Iterator[Part]:
     tone = SIGNALS[caution.signal]
-    before = f"Before “{caution.before}”: " if caution.before else ""
-    yield Part(before + caution.harm, f"{caution.signal.upper()}: ", Tone.PLAIN, tone, hang=2)
-    yield Part(caution.instead, "  Instead: ", Tone.PLAIN, Tone.STRONG)
+    harm = caution.harm
+    if caution.before:
+        harm = _("Before “{act}”: {harm}").format(act=caution.before, harm=harm)
+    yield Part(harm, f"{signal_word(caution.signal)}: ", Tone.PLAIN, tone, hang=2)
+    yield Part(caution.instead, "  " + _("Instead:") + " ", Tone.PLAIN, Tone.STRONG)
 
 
 def _answer(answer: AnswerView, density: Density) -> Iterator[Part]:
@@ -135,38 +140,48 @@ def _duty(duty: DutyView, *, brief: bool) -> Iterator[Part]:
         yield Part(duty.who, "", Tone.MARK)
     for instruction in duty.instructions:
         if instruction.said_aloud:
-            lead = f"{duty.who} says: " if brief else "  says aloud: "
-            yield Part(f"“{instruction.text}”", lead, Tone.STRONG, hang=4)
+            said = _("{who} says:").format(who=duty.who) if brief else "  " + _("says aloud:")
+            yield Part(f"“{instruction.text}”", f"{said} ", Tone.STRONG, hang=4)
         else:
-            lead = f"{duty.who}: " if brief else "  does: "
+            lead = f"{duty.who}: " if brief else "  " + _("does:") + " "
             yield Part(instruction.text, lead, Tone.STRONG, hang=4)
 
 
 def _owed(items: tuple[Owed, ...]) -> Iterator[Part]:
     if items:
-        yield Part("Owed now", "", Tone.MARK)
+        yield Part(_("Owed now"), "", Tone.MARK)
     for item in items:
         by_when = f" ({item.by_when})" if item.by_when else ""
         yield Part(f"{item.who}: {item.what}{by_when}", "  [ ] ")
 
 
 def _figures(figures: FiguresView) -> Iterator[Part]:
-    yield Part(f"{figures.title} ({figures.command})", "Work: ")
+    yield Part(f"{figures.title} ({figures.command})", _("Work:") + " ")
     if figures.of:
         told = held("; ".join(figures.figures))
-        yield Part(f"{told}. Check by hand; never live care.", f"  {figures.of}: ", hang=4)
+        yield Part(
+            _("{figures}. Check by hand; never live care.").format(figures=told),
+            f"  {figures.of}: ",
+            hang=4,
+        )
 
 
 def _details(view: StepView) -> Iterator[Part]:
     for each in view.figures:
         yield from _figures(each)
     if view.kit:
-        yield Part("; ".join(view.kit), "To hand: ")
+        yield Part("; ".join(view.kit), _("To hand:") + " ")
     if view.time_target is not None:
-        yield Part(f"Local target {view.time_target} s, not a published benchmark.")
+        yield Part(
+            _("Local target {seconds} s, not a published benchmark.").format(
+                seconds=view.time_target
+            )
+        )
     if view.round is not None:
         times, most = view.round
-        last = "; after this the pathway goes another way" if times == most else ""
-        yield Part(f"Round {times} of {most}{last}.")
+        told = _("Round {times} of {most}.")
+        if times == most:
+            told = _("Round {times} of {most}; after this the pathway goes another way.")
+        yield Part(told.format(times=times, most=most))
     if view.kind is StepKind.HANDOVER:
-        yield Part("The walk goes on in that pathway.", "", Tone.CALM)
+        yield Part(_("The walk goes on in that pathway."), "", Tone.CALM)

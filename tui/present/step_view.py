@@ -6,6 +6,8 @@ from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Action, Handover, Outcome, Question
 from chamberwise.engine.walk.walk import Walk
 from chamberwise.exports.record.content import Cited, Owed
@@ -138,22 +140,22 @@ def _kind(walk: Walk) -> StepKind:
             return StepKind.ACTION
         case Handover():
             return StepKind.HANDOVER
-        case _:
+        case _other:
             return StepKind.OUTCOME
 
 
-STUCK = "This pathway does not say how to go on from here. Stop, and follow local protocol."
+STUCK = N_("This pathway does not say how to go on from here. Stop, and follow local protocol.")
 
 
 def _text(walk: Walk) -> str:
     if walk.is_stuck:
-        return STUCK
+        return _(STUCK)
     match walk.step:
         case Question(question=text) | Outcome(title=text):
             return text
         case Handover(to=to):
-            return f"Over to: {pathway_title(walk.library, to)}"
-        case _:
+            return _("Over to: {pathway}").format(pathway=pathway_title(walk.library, to))
+        case _other:
             return sentence(walk.step.short)
 
 

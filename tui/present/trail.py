@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.state import Answered
 from chamberwise.engine.model.step import Question
 from chamberwise.engine.walk.walk import Leg, Walk
@@ -32,6 +33,6 @@ def trail(walk: Walk) -> tuple[TrailRow, ...]:
 def _answer(walk: Walk, leg: Leg) -> str:
     step = walk.library.step(leg.before.place)
     if not isinstance(step, Question) or not isinstance(leg.move, Answered):
-        return "done"
+        return _("done")
     answer = next(each for each in step.answers if each.id == leg.move.answer)
     return answer_label(walk.library.finding(leg.before.place.pathway, step.ask), answer)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.registry import calculations
 from chamberwise.tui.actions import CALCULATIONS, footer
 from chamberwise.tui.bindings import bindings
@@ -26,7 +27,7 @@ class CalculationsScreen(Screen[None]):
         self.all = tuple(calculations())
         self.chosen = 0
         self.title_line = TwoEnds(id="title")
-        self.title_line.ends = ("Calculations, line by line", "")
+        self.title_line.ends = (_("Calculations, line by line"), "")
         self.page = Scrolling(takes_arrows=False)
 
     def compose(self) -> ComposeResult:

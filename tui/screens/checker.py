@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.proof.replay_key import moves_of
 from chamberwise.exports.record.standing import marks
 from chamberwise.tui.actions import CHECKER, footer
@@ -52,19 +53,19 @@ class CheckerScreen(Screen[None]):
         self.chosen = 0
         self.title_line = TwoEnds(id="title")
         about = setting.loaded.library.pathways[pathway]
-        marked = "  ".join((*marks(about, self.today), "Check and proof"))
-        self.title_line.ends = (f"{marked}: {about.title}", UNDER_WAY)
+        marked = "  ".join((*marks(about, self.today), _("Check and proof")))
+        self.title_line.ends = (f"{marked}: {about.title}", _(UNDER_WAY))
         self.list = Scrolling(
-            [Part("Checking. Esc goes back.")],
+            [Part(_("Checking. Esc goes back."))],
             takes_arrows=False,
-            more="more below: press Down",
-            above="the rest is above: press Up",
+            more=_("more below: press Down"),
+            above=_("the rest is above: press Up"),
             id="rows",
         )
         self.told = Scrolling(
             takes_arrows=False,
-            more="more below: press Page Down",
-            above="the rest is above: press Page Up",
+            more=_("more below: press Page Down"),
+            above=_("the rest is above: press Page Up"),
             id="told",
         )
         self.said = Prose(id="said")
@@ -160,7 +161,7 @@ class CheckerScreen(Screen[None]):
         """Open the walk that breaks the rule chosen, with its moves ahead."""
         row = self.rows[self.chosen] if self.rows else None
         if row is None or not row.key:
-            self.said.show([Part("Only a broken rule has a walk to be replayed.")])
+            self.said.show([Part(_("Only a broken rule has a walk to be replayed."))])
             return
         setting = self.setting
         pathway, moves = moves_of(setting.loaded, row.key, [self.pathway])

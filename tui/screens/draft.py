@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.actions import DRAFT, footer
 from chamberwise.tui.beside import beside
 from chamberwise.tui.bindings import bindings
@@ -60,14 +61,14 @@ class DraftScreen(Screen[None]):
         self.title_line = TwoEnds(id="title")
         self.list = Scrolling(
             takes_arrows=False,
-            more="more below: press Down",
-            above="the rest is above: press Up",
+            more=_("more below: press Down"),
+            above=_("the rest is above: press Up"),
             id="rows",
         )
         self.told = Scrolling(
             takes_arrows=False,
-            more="more below: press Page Down",
-            above="the rest is above: press Page Up",
+            more=_("more below: press Page Down"),
+            above=_("the rest is above: press Page Up"),
             id="told",
         )
         self.foot = Foot("")
@@ -125,7 +126,7 @@ class DraftScreen(Screen[None]):
         at = names.index(self.chosen[self.view]) if self.chosen[self.view] in names else 0
         place = tuple(View).index(self.view) + 1
         state = state_of(self.found, is_checked=self.is_checked)
-        self.title_line.show(f"{place} {self.view}: {self.draft.shown_as}", state)
+        self.title_line.show(f"{place} {_(self.view)}: {self.draft.shown_as}", state)
         self.list.show(page(self.rows, at), from_top=False)
         self.told.show(self.rows[at].told)
         self.call_after_refresh(self._into_view, at)

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from chamberwise.engine.drill.entries import Milliseconds
+from chamberwise.engine.drill.entries import Milliseconds, Mode
 from chamberwise.engine.drill.taking import ends_at
 from chamberwise.engine.drill.wording.marks import marked_next
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.actions import DRILL, KeyAction, footer, help_parts
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.present.drill_pages import clock_text, opening
@@ -23,8 +25,8 @@ from textual.widgets import Input
 
 LOOKS_A_SECOND = 4
 LEAVE = ("q", "quit")
-PLACEHOLDER = "what you do, look at or say"
-READ = "Enter when you have read this; then time goes by"
+PLACEHOLDER = N_("what you do, look at or say")
+READ = N_("Enter when you have read this; then time goes by")
 
 
 class DrillScreen(Screen[None]):
@@ -42,8 +44,8 @@ class DrillScreen(Screen[None]):
         self.is_told_over = False
         self.title_line = TwoEnds(id="title")
         self.card = Prose(id="card")
-        self.body = Scrolling(takes_arrows=False, more="more below: press Page Down")
-        placeholder = READ if rehearsal.is_waiting else PLACEHOLDER
+        self.body = Scrolling(takes_arrows=False, more=_("more below: press Page Down"))
+        placeholder = _(READ if rehearsal.is_waiting else PLACEHOLDER)
         self.field = Input(placeholder=placeholder, select_on_focus=False)
 
     def compose(self) -> ComposeResult:
@@ -76,10 +78,12 @@ class DrillScreen(Screen[None]):
         """Show how long the drill has run, and how long is left of it."""
         drill, now = self.rehearsal.drill, self.rehearsal.stopwatch()
         left = max(0, ends_at(drill) - now)
-        clock = f"{clock_text(now)}, {clock_text(left)} left"
-        title = f"Drill, seed {drill.scenario.seed}, {self.rehearsal.mode}"
-        kept = "NOT KEPT  " if self.rehearsal.lost else ""
-        self.title_line.show(f"{kept}{title}", "over" if self.rehearsal.is_over else clock)
+        clock = _("{clock}, {left} left").format(clock=clock_text(now), left=clock_text(left))
+        title = _("Drill, seed {seed}, rehearse").format(seed=drill.scenario.seed)
+        if self.rehearsal.mode is Mode.RUN:
+            title = _("Drill, seed {seed}, run").format(seed=drill.scenario.seed)
+        kept = _("NOT KEPT") + "  " if self.rehearsal.lost else ""
+        self.title_line.show(f"{kept}{title}", _("over") if self.rehearsal.is_over else clock)
 
     def on_input_changed(self, event: Input.Changed) -> None:
         """Note when the first key of a line was pressed."""
@@ -95,7 +99,7 @@ class DrillScreen(Screen[None]):
     def action_say(self) -> None:
         """Say what was typed."""
         self.rehearsal.start()
-        self.field.placeholder = PLACEHOLDER
+        self.field.placeholder = _(PLACEHOLDER)
         typed, first_key = self.field.value.strip(), self.first_key
         self.field.value = ""
         if typed.casefold() in LEAVE:
@@ -127,7 +131,7 @@ class DrillScreen(Screen[None]):
 
     def action_keys(self) -> None:
         """Show every key, and what may be typed."""
-        self.app.push_screen(Panel("Keys", [*help_parts(self.KEYS), GAP, *valid_parts()]))
+        self.app.push_screen(Panel(_("Keys"), [*help_parts(self.KEYS), GAP, *valid_parts()]))
 
     def action_close(self) -> None:
         """Leave; the drill is kept."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.form import Calculation, Input
 from chamberwise.engine.working.given import tried
 from chamberwise.engine.working.refusal import RefusedError
@@ -31,7 +32,7 @@ class FormScreen(Screen[None]):
         self.typed: dict[str, str] = {}
         self.chosen = 0
         self.title_line = TwoEnds(id="title")
-        self.title_line.ends = (of.title, "")
+        self.title_line.ends = (_(of.title), "")
         self.page = Scrolling(takes_arrows=False)
         self.said = Prose(id="said")
         self.field = Field(
@@ -124,9 +125,14 @@ class FormScreen(Screen[None]):
         try:
             working = worked(self.of, self.typed)
         except RefusedError as error:
-            self.app.push_screen(Panel(f"{self.of.title}: refused", refused_page(error.refusals)))
+            self.app.push_screen(
+                Panel(
+                    _("{title}: refused").format(title=_(self.of.title)),
+                    refused_page(error.refusals),
+                )
+            )
             return
-        self.app.push_screen(Panel(self.of.title, working_page(working)))
+        self.app.push_screen(Panel(_(self.of.title), working_page(working)))
 
     def on_prose_picked(self, event: Prose.Picked) -> None:
         """Go to the input that was clicked."""

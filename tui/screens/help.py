@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.record.standing import NO_IDENTITY
 from chamberwise.tui.actions import MAP, NOTE, RECORD, KeyAction, help_parts
 from chamberwise.tui.present.parts import GAP, Part, Tone
@@ -13,7 +14,11 @@ from chamberwise.tui.screens.panel import Panel
 def help_panel(actions: Iterable[KeyAction]) -> Panel:
     """Return the help of a screen, and of the pages that open from it."""
     parts = help_parts(actions)
-    for title, table in (("On the map", MAP), ("On the record", RECORD), ("In a note", NOTE)):
+    for title, table in (
+        (_("On the map"), MAP),
+        (_("On the record"), RECORD),
+        (_("In a note"), NOTE),
+    ):
         parts += [GAP, Part(title, "", Tone.MARK), *help_parts(table)]
-    parts += [GAP, Part(NO_IDENTITY, "Notes: ")]
-    return Panel("Keys", parts)
+    parts += [GAP, Part(_(NO_IDENTITY), _("Notes:") + " ")]
+    return Panel(_("Keys"), parts)

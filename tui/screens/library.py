@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.store.home import home
 from chamberwise.engine.store.journal_file import InUseError
 from chamberwise.exports.record.bare import bare_record
@@ -45,7 +46,7 @@ class LibraryScreen(Screen[None]):
         self.examined: dict[str, Examined] = {}
         """What the checker found of pathways so far."""
         self.title_line = TwoEnds(id="title")
-        self.title_line.ends = ("Chamberwise: pathways", "")
+        self.title_line.ends = (_("Chamberwise: pathways"), "")
         self.page = Scrolling(takes_arrows=False)
         self.said = Prose(id="said")
 
@@ -105,7 +106,7 @@ class LibraryScreen(Screen[None]):
         problems = problems_in_the_way(loaded, loaded.file_of[row.id], self.setting.clock().date())
         if problems:
             parts = [Part(line) for line in problems.split("\n")]
-            self.app.push_screen(Panel(f"{row.title}: not yet", parts))
+            self.app.push_screen(Panel(_("{title}: not yet").format(title=row.title), parts))
         elif row.unfinished is not None and row.unfinished.steps:
             self.app.push_screen(OfferScreen(row), self._offered)
         else:
@@ -131,7 +132,9 @@ class LibraryScreen(Screen[None]):
         try:
             self.app.push_screen(DrillScreen(drill_of(self.setting, row.id)))
         except NoDrillError as error:
-            self.app.push_screen(Panel(f"{row.title}: no drill", [Part(str(error))]))
+            self.app.push_screen(
+                Panel(_("{title}: no drill").format(title=row.title), [Part(str(error))])
+            )
 
     def action_sheets(self) -> None:
         """Print a sheet of the pathway marked."""
@@ -179,7 +182,7 @@ class LibraryScreen(Screen[None]):
         try:
             sitting = go_on(self.setting.loaded, found, self.setting.clock)
         except InUseError:
-            self.said.show([Part("This walk is open in another terminal. Go on with it there.")])
+            self.said.show([Part(_("This walk is open in another terminal. Go on with it there."))])
             return
         self.app.push_screen(WalkScreen(sitting, [found.torn] if found.torn else []))
 
@@ -193,7 +196,7 @@ class LibraryScreen(Screen[None]):
         except NotSavedError as error:
             self.said.show([Part(str(error))])
         else:
-            self.said.show([Part(f"The record is saved as {path}.")])
+            self.said.show([Part(_("The record is saved as {path}.").format(path=path))])
 
     def action_help(self) -> None:
         """Show every key."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.walk.walk import Walk
 from chamberwise.tui.actions import MAP, footer
 from chamberwise.tui.bindings import bindings
@@ -24,7 +25,7 @@ class MapScreen(Screen[None]):
         self.phases = tuple(walk.library.pathways[walk.state.place.pathway].phases)
         self.looking_at: int | None = None
         self.title_line = TwoEnds(id="title")
-        self.title_line.ends = (title, "looking only, nothing moves")
+        self.title_line.ends = (title, _("looking only, nothing moves"))
         self.page = Scrolling()
 
     def compose(self) -> ComposeResult:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.actions import NAME, footer
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.keeping import free_name
@@ -31,7 +32,15 @@ class NameScreen(Screen[Path | None]):
     def compose(self) -> ComposeResult:
         """Put the field under why another name is needed."""
         yield self.title_line
-        yield Prose([Part(f"There is already a file {self.taken}. Save under another name:")])
+        yield Prose(
+            [
+                Part(
+                    _("There is already a file {path}. Save under another name:").format(
+                        path=self.taken
+                    )
+                )
+            ]
+        )
         yield self.field
         yield Foot(footer(NAME))
 

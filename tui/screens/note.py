@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.record.standing import NO_IDENTITY
 from chamberwise.tui.actions import NOTE, footer
 from chamberwise.tui.bindings import bindings
@@ -27,12 +28,12 @@ class NoteScreen(Screen[str | None]):
         self.warning = Prose(id="said")
         self.asked = ""
         """The note that stood in the field when it was last asked whether to keep it."""
-        self.field = Input(placeholder="your note", select_on_focus=False)
+        self.field = Input(placeholder=_("your note"), select_on_focus=False)
 
     def compose(self) -> ComposeResult:
         """Put the field under what must not be written in it."""
         yield self.title_line
-        yield Prose([Part(NO_IDENTITY)])
+        yield Prose([Part(_(NO_IDENTITY))])
         yield self.field
         yield self.warning
         yield Foot(footer(NOTE))
@@ -51,9 +52,8 @@ class NoteScreen(Screen[str | None]):
         text = self.field.value
         if may_name_a_patient(text) and text != self.asked:
             self.asked = text
-            self.warning.show(
-                [Part(f"{LIKE_A_PATIENT} Press Enter again to keep it, or change it.")]
-            )
+            again = _("Press Enter again to keep it, or change it.")
+            self.warning.show([Part(f"{_(LIKE_A_PATIENT)} {again}")])
         else:
             self.dismiss(text)
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.actions import OFFER, footer
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.present.parts import GAP, Part, Tone
@@ -50,9 +52,9 @@ class OfferScreen(Screen[str | None]):
 
 
 WORDS = {
-    GO_ON: "Go on where it was left",
-    AFRESH: "Begin a fresh walk; the old one stays on disk",
-    KEEP_OLD: "Save the record of the old walk",
+    GO_ON: N_("Go on where it was left"),
+    AFRESH: N_("Begin a fresh walk; the old one stays on disk"),
+    KEEP_OLD: N_("Save the record of the old walk"),
 }
 
 
@@ -62,5 +64,5 @@ def _parts(row: PathwayRow, offers: tuple[str, ...]) -> list[Part]:
     parts += [Part(text) for text in (row.unfinished.changed, row.unfinished.torn) if text]
     parts.append(GAP)
     for number, offer in enumerate(offers, start=1):
-        parts += [Part(WORDS[offer], f" {number}  ", Tone.STRONG, Tone.KEY, offer), GAP]
+        parts += [Part(_(WORDS[offer]), f" {number}  ", Tone.STRONG, Tone.KEY, offer), GAP]
     return parts

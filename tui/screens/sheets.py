@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from functools import partial
 from pathlib import Path
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.store.home import register_path
 from chamberwise.engine.store.register_file import RegisterError
 from chamberwise.exports.paper.sizes import Paper
@@ -31,7 +32,7 @@ from textual.app import ComposeResult
 from textual.screen import Screen
 from textual.worker import Worker, WorkerState
 
-WORDS = {kind.value: kind.words.capitalize() for kind in Kind} | {PACK: "All of them, one file"}
+KINDS = (*(kind.value for kind in Kind), PACK)
 SIZED = (Kind.WALL_CHART.value, Kind.FULL.value, PACK)
 """What comes on paper of any size; the rest is made for A4."""
 
@@ -49,9 +50,9 @@ class SheetsScreen(Screen[None]):
         self.is_busy = False
         self.title_line = TwoEnds(id="title")
         title = setting.loaded.library.pathways[pathway].title
-        self.title_line.ends = (f"On paper: {title}", "")
-        self.page = Scrolling(_numbered("Which sheet?", WORDS.values()))
-        self.foot = Foot(_keys(len(WORDS)))
+        self.title_line.ends = (_("On paper: {title}").format(title=title), "")
+        self.page = Scrolling(_numbered(_("Which sheet?"), _words()))
+        self.foot = Foot(_keys(len(KINDS)))
 
     def compose(self) -> ComposeResult:
         """Put the choices over the keys."""
@@ -61,22 +62,24 @@ class SheetsScreen(Screen[None]):
 
     def action_choose(self, number: int) -> None:
         """Take the kind, then the paper."""
-        choices = list(Paper) if self.what else list(WORDS)
+        choices = list(Paper) if self.what else list(KINDS)
         if self.is_busy or number > len(choices):
             return
         if self.what:
             self._print(list(Paper)[number - 1])
             return
-        self.what = list(WORDS)[number - 1]
+        self.what = list(KINDS)[number - 1]
         if self.what in SIZED:
-            self.page.show(_numbered(f"{WORDS[self.what]}: on which paper?", list(Paper)))
+            self.page.show(
+                _numbered(_("{kind}: on which paper?").format(kind=_word(self.what)), list(Paper))
+            )
             self.foot.show(_keys(len(Paper)))
         else:
             self._print(None)
 
     def _print(self, paper: Paper | None) -> None:
         self.is_busy = True
-        self.page.show([Part("Printing. Esc goes back.")])
+        self.page.show([Part(_("Printing. Esc goes back."))])
         assert self.what is not None
         today = self.setting.clock().date()
         wanted = Wanted(self.pathway, self.what, today, paper=paper)
@@ -88,12 +91,21 @@ class SheetsScreen(Screen[None]):
             return
         said = [Part(line) for line in event.worker.result]
         self.is_busy, self.what = False, None
-        self.page.show([*said, GAP, *_numbered("Another sheet?", WORDS.values())])
-        self.foot.show(_keys(len(WORDS)))
+        self.page.show([*said, GAP, *_numbered(_("Another sheet?"), _words())])
+        self.foot.show(_keys(len(KINDS)))
 
     def action_close(self) -> None:
         """Go back to the library."""
         self.dismiss()
+
+
+def _word(what: str) -> str:
+    told = _("all of them, one file") if what == PACK else _(Kind(what).words)
+    return f"{told[:1].upper()}{told[1:]}"
+
+
+def _words() -> list[str]:
+    return [_word(each) for each in KINDS]
 
 
 def _keys(choices: int) -> str:
@@ -120,10 +132,13 @@ def _printed(setting: Setting, wanted: Wanted) -> list[str]:
         done = print_sheets(loaded.library, wanted)
     except (UnusableOrderError, StoppedOrderError) as error:
         return str(error).split("\n")
-    said = [f"Written: {Path(path).resolve()}" for path in done.files]
-    said += [f"Stamp of the {kind.words}: {order.control.code}" for kind, order in done.orders]
+    said = [_("Written: {path}").format(path=Path(path).resolve()) for path in done.files]
+    said += [
+        _("Stamp of the {kind}: {code}").format(kind=_(kind.words), code=order.control.code)
+        for kind, order in done.orders
+    ]
     try:
         register(loaded.library, done, register_path())
     except RegisterError as error:
-        said.append(f"Not registered. {error}")
+        said.append(_("Not registered. {error}").format(error=error))
     return [*said, *done.told]

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.actions import TEAM, KeyAction
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.present.parts import GAP, Part, Tone
@@ -12,9 +14,9 @@ from chamberwise.tui.screens.drill import PLACEHOLDER, DrillScreen
 from chamberwise.tui.teaming import NEXT_LINE, PRESSES, TASKS, Team, debriefed
 from textual import events
 
-KEYS = "a key is an event; Enter to type what the surgeon says"
-WORDS = f"{PLACEHOLDER}; Esc for the keys"
-HOW_TO = f"One key for each event: {PRESSES}"
+KEYS = N_("a key is an event; Enter to type what the surgeon says")
+WORDS = N_("{placeholder}; Esc for the keys")
+HOW_TO = N_("One key for each event: {presses}")
 ROWS_BESIDE = 15
 """So many rows of the screen are for other things than open tasks."""
 FEWEST_TASKS, MOST_TASKS = 3, 10
@@ -29,7 +31,8 @@ class TeamDrillScreen(DrillScreen):
     def __init__(self, rehearsal: Rehearsal, team: Team, remarks: Sequence[str] = ()) -> None:
         super().__init__(rehearsal, remarks)
         self.team = team
-        self.told += [*team.board(), GAP, Part(HOW_TO, tone=Tone.CALM)]
+        how_to = _(HOW_TO).format(presses=_(PRESSES))
+        self.told += [*team.board(), GAP, Part(how_to, tone=Tone.CALM)]
         self.field.can_focus = False
 
     def on_mount(self) -> None:
@@ -61,7 +64,7 @@ class TeamDrillScreen(DrillScreen):
             self._to_keys()
         elif not self.field.has_focus:
             self.field.can_focus = True
-            self.field.placeholder = WORDS
+            self.field.placeholder = _(WORDS).format(placeholder=_(PLACEHOLDER))
             self.field.focus()
         else:
             super().action_say()
@@ -91,7 +94,7 @@ class TeamDrillScreen(DrillScreen):
 
     def _to_keys(self) -> None:
         if not self.rehearsal.is_waiting:
-            self.field.placeholder = KEYS
+            self.field.placeholder = _(KEYS)
         self.field.can_focus = False
         self.set_focus(None)
         if not self.rehearsal.is_waiting and not self.rehearsal.is_over:

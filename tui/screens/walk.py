@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.state import Answered, Done
-from chamberwise.exports.record.standing import STANDING
 from chamberwise.tui.actions import WALK, footer
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.bounce import BounceGuard
@@ -14,7 +15,8 @@ from chamberwise.tui.present.board import board
 from chamberwise.tui.present.clock import clocks
 from chamberwise.tui.present.panels import full_board, side_board, strip, why
 from chamberwise.tui.present.parts import Part, Tone, laid_out
-from chamberwise.tui.present.step_view import StepKind, StepView, step_view
+from chamberwise.tui.present.standing import standing
+from chamberwise.tui.present.step_view import StepKind, StepView, Where, step_view
 from chamberwise.tui.present.trail import trail
 from chamberwise.tui.replaying import remarks as replay_remarks
 from chamberwise.tui.screens.help import help_panel
@@ -33,9 +35,9 @@ from textual.containers import Horizontal, Vertical
 from textual.screen import Screen
 
 TURNS = {
-    StepKind.QUESTION: "more below: Enter turns the page",
-    StepKind.ACTION: "more below: Enter turns the page, then means done",
-    StepKind.HANDOVER: "more below: Enter turns the page, then goes over",
+    StepKind.QUESTION: N_("more below: Enter turns the page"),
+    StepKind.ACTION: N_("more below: Enter turns the page, then means done"),
+    StepKind.HANDOVER: N_("more below: Enter turns the page, then goes over"),
 }
 LEAST_FOR_KEYS = 16
 """In a window with fewer rows the keys make way for the question; `?` still lists them."""
@@ -103,7 +105,7 @@ class WalkScreen(Screen[None]):
         self.card.show([*told, *found.card])
         self.body.show(found.body, from_top=from_top)
         self.body.more.display = not found.fits
-        self.body.say_how(TURNS.get(self.view.kind, TURNS[StepKind.QUESTION]))
+        self.body.say_how(_(TURNS.get(self.view.kind, TURNS[StepKind.QUESTION])))
         self.side.show(side_board(rows, SIDE_WIDTH - 4, self._room(self.view, wide)))
         self.strip.show(strip(rows), "")
         self.tell_time()
@@ -111,20 +113,22 @@ class WalkScreen(Screen[None]):
     def _room(self, view: StepView, wide: bool) -> int:
         width = self.size.width - 2
         keys = [Part(_keys(view, width))] if self.foot.keys.display else []
-        foot = laid_out([Part(STANDING), *keys], width)
+        foot = laid_out([Part(standing()), *keys], width)
         return self.size.height - 2 - len(foot) - (0 if wide else 1)
 
     def tell_time(self) -> None:
         """Show how long the walk and the step have taken."""
         where = self.view.where
         total, step = clocks(self.sitting.walk, self.sitting.clock())
-        not_kept = ("NOT KEPT",) if self.sitting.lost else ()
-        not_kept = ("REPLAY",) if self.sitting.walk.replay else not_kept
+        not_kept = (_("NOT KEPT"),) if self.sitting.lost else ()
+        not_kept = (_("REPLAY"),) if self.sitting.walk.replay else not_kept
         marks = "".join(f"{mark}  " for mark in (*where.marks, *not_kept))
-        self.title_line.show(f"{marks}{where.title}, edition {where.edition}", total)
-        back = f", back to: {where.back_to}" if where.back_to else ""
-        phase = f"Phase {where.phase_number} of {where.phases}: {where.phase}"
-        self.place_line.show(f"Step {where.step_number}. {phase}{back}", step)
+        self.title_line.show(
+            marks
+            + _("{title}, edition {edition}").format(title=where.title, edition=where.edition),
+            total,
+        )
+        self.place_line.show(_place(where), step)
 
     def on_key(self, event: events.Key) -> None:
         """Take back the reply to the last key, and reply to one that does nothing here."""
@@ -133,7 +137,9 @@ class WalkScreen(Screen[None]):
             self.tell(from_top=False)
         if event.key not in self.active_bindings:
             named = event.character if event.is_printable and event.character else event.key
-            self._say(f"{named.strip() or event.key} is no key here; ? lists them")
+            self._say(
+                _("{key} is no key here; ? lists them").format(key=named.strip() or event.key)
+            )
 
     def _moved(self) -> None:
         self.remarks, self.replied = [], False
@@ -179,11 +185,11 @@ class WalkScreen(Screen[None]):
     def _hint(self) -> None:
         answers = len(self.view.answers)
         if answers:
-            self._say(f"Press 1 to {answers} to answer.")
+            self._say(_("Press 1 to {count} to answer.").format(count=answers))
         elif self.sitting.walk.is_over:
-            self._say("This walk is at its end. Press Enter for the record.")
+            self._say(_("This walk is at its end. Press Enter for the record."))
         else:
-            self._say("Press Enter when it is done.")
+            self._say(_("Press Enter when it is done."))
 
     def _say(self, remark: str) -> None:
         self.remarks, self.replied = [remark], True
@@ -192,7 +198,7 @@ class WalkScreen(Screen[None]):
     def action_undo(self) -> None:
         """Take the last step back."""
         if not self.sitting.walk.legs:
-            self._say("This is the first step; there is nothing to take back.")
+            self._say(_("This is the first step; there is nothing to take back."))
         elif self.guard.lets_pass("u", self.sitting.clock()):
             self.sitting.undo()
             self._moved()
@@ -200,7 +206,7 @@ class WalkScreen(Screen[None]):
     def action_redo(self) -> None:
         """Make the step taken back again."""
         if not self.sitting.walk.can_redo:
-            self._say("Nothing was taken back.")
+            self._say(_("Nothing was taken back."))
         else:
             self._redone("y")
 
@@ -211,31 +217,33 @@ class WalkScreen(Screen[None]):
 
     def action_why(self) -> None:
         """Show why this step is there."""
-        self.app.push_screen(Panel(self.view.where.titled("Why and sources"), why(self.view)))
+        self.app.push_screen(Panel(self.view.where.titled(_("Why and sources")), why(self.view)))
 
     def action_known(self) -> None:
         """Show the whole board."""
-        title = self.view.where.titled("The board of findings")
+        title = self.view.where.titled(_("The board of findings"))
         self.app.push_screen(Panel(title, full_board(board(self.sitting.walk))))
 
     def action_note(self) -> None:
         """Ask for a note."""
-        self.app.push_screen(NoteScreen(self.view.where.titled("A note in this walk")), self._noted)
+        self.app.push_screen(
+            NoteScreen(self.view.where.titled(_("A note in this walk"))), self._noted
+        )
 
     def _noted(self, text: str | None) -> None:
         if text and text.strip():
             self.sitting.note(text)
-            self.remarks = [f"Noted: {text.strip()}"]
+            self.remarks = [_("Noted: {words}").format(words=text.strip())]
         self.tell()
 
     def action_map(self) -> None:
         """Show the steps around this one."""
-        self.app.push_screen(MapScreen(self.sitting.walk, self.view.where.titled("Map")))
+        self.app.push_screen(MapScreen(self.sitting.walk, self.view.where.titled(_("Map"))))
 
     def action_record(self) -> None:
         """Show the record so far."""
         self.app.push_screen(
-            RecordScreen(self.sitting, self.record_to, self.view.where.titled("Record"))
+            RecordScreen(self.sitting, self.record_to, self.view.where.titled(_("Record")))
         )
 
     def action_help(self) -> None:
@@ -248,7 +256,20 @@ class WalkScreen(Screen[None]):
             self.sitting.close()
             self.dismiss()
         else:
-            self._say("This walk was not opened from the library; q leaves it.")
+            self._say(_("This walk was not opened from the library; q leaves it."))
+
+
+def _place(where: Where) -> str:
+    told = _("Step {step}. Phase {number} of {phases}: {phase}")
+    if where.back_to:
+        told = _("Step {step}. Phase {number} of {phases}: {phase}, back to: {back_to}")
+    return told.format(
+        step=where.step_number,
+        number=where.phase_number,
+        phases=where.phases,
+        phase=where.phase,
+        back_to=where.back_to,
+    )
 
 
 def _keys(view: StepView, width: int) -> str:

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from chamberwise.exports.record.standing import STANDING
 from chamberwise.tui.present.parts import Part
+from chamberwise.tui.present.standing import standing
 from chamberwise.tui.widgets.prose import Prose
 from textual.app import ComposeResult
 from textual.containers import Vertical
@@ -20,7 +20,7 @@ class Foot(Vertical):
 
     def compose(self) -> ComposeResult:
         """Put the standing line over the keys."""
-        yield Prose([Part(STANDING)], classes="standing")
+        yield Prose([Part(standing())], classes="standing")
         yield self.keys
 
     def show(self, keys: str) -> None:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.present.parts import Part
 from chamberwise.tui.widgets.prose import Prose
 from textual.app import ComposeResult
@@ -12,8 +14,8 @@ from textual.containers import Vertical, VerticalScroll
 from textual.content import Content
 from textual.widgets import Static
 
-MORE = "more below: press Down or Page Down"
-ABOVE = "the rest is above: press Up or Page Up"
+MORE = N_("more below: press Down or Page Down")
+ABOVE = N_("the rest is above: press Up or Page Up")
 
 
 class Scrolling(Vertical):
@@ -39,8 +41,8 @@ class Scrolling(Vertical):
         """Whether what is shown has its place; until then nobody can have read it."""
         self.prose = Prose(parts)
         self.pane = _Pane(self.prose, can_focus=takes_arrows)
-        self.how = self.said = more
-        self.above = above
+        self.how = self.said = _(more)
+        self.above = _(above)
         self.more = Static(Content(self.how), classes="more")
 
     def compose(self) -> ComposeResult:

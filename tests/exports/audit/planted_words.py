@@ -67,6 +67,7 @@ CONTROL: Mapping[str, Plant] = {
     "DOC-04": lambda case: case.controlled(review_by=date(2026, 11, 20)),
     "DOC-05": lambda case: case.controlled(approved_by=None),
     "DOC-07": lambda case: case.and_also(text("Checked 07/03/26", 240, 215, 10, Role.NOTE)),
+    "DOC-10": lambda case: case.controlled(translation="Deutsch"),
     "DOC-09": lambda case: case.controlled(unit=None),
     "STR-17": without("Follow local protocol."),
 }

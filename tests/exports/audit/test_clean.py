@@ -17,7 +17,7 @@ from tests.exports.audit.sheets import CONTROL, Case, card, tiled, wall
 
 SPECIAL = {"LEG-05", "LEG-08", "FLO-07", "PRT-04"}
 """What a plain wall chart gives no occasion for; the planted faults have cases of their own."""
-ONLY_WHEN_IT_HAPPENS = {"DOC-05"}
+ONLY_WHEN_IT_HAPPENS = {"DOC-05", "DOC-10"}
 
 
 def test_a_clean_chart_has_no_finding_but_on_its_signal_inks_in_coloured_light() -> None:

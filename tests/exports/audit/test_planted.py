@@ -57,7 +57,9 @@ def test_the_planted_fault_is_found_and_the_clean_sheet_is_let_through(rule: Rul
     case = clean(rule)
     faults, worst = found(rule, case)
     assert faults == []
-    assert worst or rule.id == "DOC-05", "the clean sheet gives the rule nothing to measure"
+    assert worst or rule.id in ("DOC-05", "DOC-10"), (
+        "the clean sheet gives the rule nothing to measure"
+    )
     planted, told = found(rule, PLANTS[rule.id](case))
     assert planted
     assert told

@@ -9,7 +9,7 @@ from chamberwise.engine.store.register_file import read
 from chamberwise.exports.printing import kinds
 from chamberwise.exports.printing.order import Kind
 from chamberwise.tui.actions import SHEETS
-from chamberwise.tui.screens.sheets import WORDS
+from chamberwise.tui.screens.sheets import KINDS
 from textual.pilot import Pilot
 
 from tests.exports.printing.rooms import use_test_rooms
@@ -39,7 +39,7 @@ async def printed(pilot: Pilot[int], *keys: str) -> str:
 
 def test_there_is_a_number_for_every_choice() -> None:
     (choose,) = [action for action in SHEETS if action.name == "choose"]
-    assert len(choose.keys) == len(WORDS)
+    assert len(choose.keys) == len(KINDS)
 
 
 async def test_a_wall_chart_on_the_paper_chosen(here: Path, tmp_path: Path) -> None:
@@ -60,7 +60,7 @@ async def test_a_wall_chart_on_the_paper_chosen(here: Path, tmp_path: Path) -> N
 
 async def test_what_comes_on_one_paper_only_is_printed_at_once(here: Path) -> None:
     async with playing((80, 24), None) as pilot:
-        number = 1 + list(WORDS).index(Kind.SCRIPT.value)
+        number = 1 + list(KINDS).index(Kind.SCRIPT.value)
         assert "Written: " in await printed(pilot, "down", "o", str(number))
     assert [path.name for path in here.iterdir()] == [f"{NAME}-script-A4.pdf"]
 

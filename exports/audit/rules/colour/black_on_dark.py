@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.colour.lightness import lightness
 from chamberwise.exports.audit.inked import inked, is_colourful
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
@@ -17,14 +19,18 @@ def _measure(subject: Subject) -> Iterator[Measure]:
     for each in inked(subject):
         is_dark = is_colourful(each.ground) and lightness(each.ground) < DARK_GROUND
         is_fault = is_dark and lightness(each.stretch.ink) < DARK_INK
-        yield counted(is_fault, each.where, f"{each.stretch.ink} on {each.ground}")
+        yield counted(
+            is_fault,
+            each.where,
+            _("{ink} on {ground}").format(ink=each.stretch.ink, ground=each.ground),
+        )
 
 
 RULE = Rule(
     id="COL-12",
-    title="No black words on dark red, green or blue",
+    title=N_("No black words on dark red, green or blue"),
     limit=NO_FAULT,
-    source="NASA CR-177605 list",
+    source=N_("NASA CR-177605 list"),
     mark=Mark.VERIFIED,
     measure=_measure,
 )

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.colour.vision import BLUE_YELLOW, RED_GREEN, difference
 from chamberwise.exports.audit.inked import pairs
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, Where, at_least
@@ -18,15 +21,20 @@ def _measure(subject: Subject) -> Iterator[Measure]:
         for sights, limit in ((RED_GREEN, COMMON), (BLUE_YELLOW, RARE)):
             for sight in sights:
                 found = difference(one, other, sight)
-                where = Where(text=f"{one} and {other}")
-                yield Measure(found, where, f"{found:.1f} for {sight}", limit)
+                where = Where(text=_("{one} and {other}").format(one=one, other=other))
+                yield Measure(
+                    found,
+                    where,
+                    _("{found} for {sight}").format(found=decimal(f"{found:.1f}"), sight=sight),
+                    limit,
+                )
 
 
 RULE = Rule(
     id="COL-06",
-    title="CIEDE2000 between the same colours under protan, deutan and tritan vision",
+    title=N_("CIEDE2000 between the same colours under protan, deutan and tritan vision"),
     limit=COMMON,
-    source="Brettel 1997, Viénot 1999, Machado 2009; cut-offs calibrated, none is published",
+    source=N_("Brettel 1997, Viénot 1999, Machado 2009; cut-offs calibrated, none is published"),
     mark=Mark.COMPUTED,
     measure=_measure,
 )

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.colour.contrast import contrast
 from chamberwise.exports.audit.printed.content import Path
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, Where, at_least
@@ -20,7 +23,7 @@ def _measure(subject: Subject) -> Iterator[Measure]:
             if path.stroke and path.stroke != path.fill:
                 found = _contrast(side, path, path.stroke)
                 where = Where(side.number, path.box.left, path.box.top)
-                yield Measure(found, where, f"{found:.2f} to 1")
+                yield Measure(found, where, _("{found} to 1").format(found=decimal(f"{found:.2f}")))
 
 
 def _contrast(side: Side, path: Path, ink: str) -> float:
@@ -34,8 +37,8 @@ def _contrast(side: Side, path: Path, ink: str) -> float:
 
 RULE = Rule(
     id="COL-03",
-    title="Contrast of borders and arrows",
-    limit=at_least("to 1", error=3),
+    title=N_("Contrast of borders and arrows"),
+    limit=at_least(N_("to 1"), error=3),
     source="WCAG 2.2, 1.4.11",
     mark=Mark.VERIFIED,
     measure=_measure,

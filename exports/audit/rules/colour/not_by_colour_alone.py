@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.flow import box_of
 from chamberwise.exports.audit.inked import is_colourful
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, Where, counted
@@ -21,10 +23,12 @@ def _measure(subject: Subject) -> Iterator[Measure]:
         for item in side.page.items:
             if isinstance(item, Shape) and _is_coloured(item.border, item.ground):
                 where = Where(side.number, item.x, item.y, item.of)
-                yield counted(not _has_cue(side, item), where, "colour without word or shape")
+                yield counted(not _has_cue(side, item), where, _("colour without word or shape"))
             if isinstance(item, Arrow) and _is_coloured(item.ink):
                 where = Where(side.number, *item.points[0], item.of)
-                yield counted(not _is_labelled(side, item), where, "coloured arrow without a word")
+                yield counted(
+                    not _is_labelled(side, item), where, _("coloured arrow without a word")
+                )
 
 
 def _is_coloured(*inks: Ink) -> bool:
@@ -50,9 +54,9 @@ def _is_labelled(side: Side, arrow: Arrow) -> bool:
 
 RULE = Rule(
     id="COL-04",
-    title="Meaning never by colour alone",
+    title=N_("Meaning never by colour alone"),
     limit=NO_FAULT,
-    source="ISO 22324, supporting cues; WCAG 2.2, 1.4.1, from memory",
+    source=N_("ISO 22324, supporting cues; WCAG 2.2, 1.4.1, from memory"),
     mark=Mark.VERIFIED,
     measure=_measure,
 )

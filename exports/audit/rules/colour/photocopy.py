@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.colour.lightness import lightness
 from chamberwise.exports.audit.geometry import Box
 from chamberwise.exports.audit.inked import to_act_on
@@ -13,7 +16,7 @@ from chamberwise.exports.audit.subject import Subject
 
 HALF = bytes(int(level >= 128) for level in range(256))
 """Makes each pixel black (0) or white (1)."""
-LEAST = at_least("of the words' area in the lesser of black and white", warning=0.03)
+LEAST = at_least(N_("of the words' area in the lesser of black and white"), warning=0.03)
 BEHIND_DARK = at_least("L*", warning=80)
 BEHIND_LIGHT = at_most("L*", warning=40)
 MIDDLE = 50
@@ -35,18 +38,25 @@ def _measure(subject: Subject) -> Iterator[Measure]:
         # A dash or a stroke alone fills its own box.
         if any(letter.isalnum() for letter in each.stretch.text):
             found = share_of_lesser(leaf, each.stretch.box.grown(0.3))
-            told = f"{100 * found:.0f} % of its area left as words"
+            told = _("{number} % of its area left as words").format(
+                number=decimal(f"{100 * found:.0f}")
+            )
             yield Measure(found, each.where, told, LEAST)
         ground = lightness(each.ground)
         limit = BEHIND_DARK if lightness(each.stretch.ink) < MIDDLE else BEHIND_LIGHT
-        yield Measure(ground, each.where, f"ground of {ground:.0f} L*", limit)
+        yield Measure(
+            ground,
+            each.where,
+            _("ground of {ground} L*").format(ground=decimal(f"{ground:.0f}")),
+            limit,
+        )
 
 
 RULE = Rule(
     id="COL-08",
-    title="Legible in a copy of black and white alone",
+    title=N_("Legible in a copy of black and white alone"),
     limit=LEAST,
-    source="common practice, no source",
+    source=N_("common practice, no source"),
     mark=Mark.COMMON_PRACTICE,
     measure=_measure,
 )

@@ -10,6 +10,7 @@ from chamberwise.exports.audit.rules.control import (
     footer,
     review_span,
     template_mark,
+    translation_mark,
     uncontrolled_copy,
 )
 
@@ -23,4 +24,5 @@ RULES: tuple[Rule, ...] = (
     draft_mark.RULE,
     dates.RULE,
     template_mark.RULE,
+    translation_mark.RULE,
 )

@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import date
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
 from chamberwise.exports.audit.subject import Subject
 from chamberwise.exports.control.content import Control, day
@@ -15,15 +18,26 @@ UNBROKEN = "\u2011"
 def fields(control: Control, page: int, pages: int) -> dict[str, str]:
     """Return what the foot must say, by what it is."""
     return {
-        "title": control.title,
-        "document": control.document,
-        "edition": f"edition {control.edition}",
-        "author": ", ".join(control.authors),
-        "approver": f"Approved by {control.approved_by or 'nobody'}",
-        "date of issue": day(control.approved_on or control.reviewed),
-        "review date": f"Review by {day(control.review_by)}",
-        "page number": f"Page {page} of {pages}",
+        _("title"): control.title,
+        _("document"): control.document,
+        _("edition"): _("edition {edition}").format(edition=control.edition),
+        _("author"): ", ".join(control.authors),
+        _("approver"): _approver(control),
+        _("date of issue"): day(_issued(control)),
+        _("review date"): _("Review by {review_by}").format(review_by=day(control.review_by)),
+        _("page number"): _("Page {page} of {pages}").format(page=page, pages=pages),
     }
+
+
+def _approver(control: Control) -> str:
+    """A translation that nobody has reviewed has no approver, whoever stands for the English."""
+    if not control.is_approved:
+        return _("Approved by nobody")
+    return _("Approved by {who}").format(who=control.approved_by)
+
+
+def _issued(control: Control) -> date:
+    return (control.approved_on if control.is_approved else None) or control.reviewed
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
@@ -31,7 +45,9 @@ def _measure(subject: Subject) -> Iterator[Measure]:
         printed = _bare(side.text)
         for name, words in fields(subject.terms.control, side.number, len(subject.sides)).items():
             is_missing = not words.strip() or _bare(words) not in printed
-            yield counted(is_missing, side.top, f"no {name}: {words!r}")
+            yield counted(
+                is_missing, side.top, _("no {name}: {words}").format(name=name, words=repr(words))
+            )
 
 
 def _bare(text: str) -> str:
@@ -41,9 +57,9 @@ def _bare(text: str) -> str:
 
 RULE = Rule(
     id="DOC-01",
-    title="Title, document, edition, author, approver, dates and page in the foot",
+    title=N_("Title, document, edition, author, approver, dates and page in the foot"),
     limit=NO_FAULT,
-    source="ISO 9001 clause 7.5, read in copies",
+    source=N_("ISO 9001 clause 7.5, read in copies"),
     mark=Mark.VERIFIED,
     measure=_measure,
 )

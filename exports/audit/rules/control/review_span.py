@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, at_most
 from chamberwise.exports.audit.subject import Subject
 
@@ -16,14 +19,14 @@ def _measure(subject: Subject) -> Iterator[Measure]:
     control = subject.terms.control
     span = (control.review_by - (control.approved_on or control.reviewed)).days
     years = (span - LEAP) / YEAR
-    yield Measure(years, told=f"{span / YEAR:.1f} years")
+    yield Measure(years, told=_("{number} years").format(number=decimal(f"{span / YEAR:.1f}")))
 
 
 RULE = Rule(
     id="DOC-03",
-    title="Years from approval to review",
-    limit=at_most("years", warning=3),
-    source="normally within 3 years, read in policies",
+    title=N_("Years from approval to review"),
+    limit=at_most(N_("years"), warning=3),
+    source=N_("normally within 3 years, read in policies"),
     mark=Mark.VERIFIED,
     measure=_measure,
 )

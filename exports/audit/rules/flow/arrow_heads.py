@@ -5,6 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import hypot
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, Where, at_least
 from chamberwise.exports.audit.subject import Side, Subject
 from chamberwise.exports.paper.sheet import Arrow, Tier
@@ -41,16 +44,18 @@ def _measure(subject: Subject) -> Iterator[Measure]:
             if arrow.has_head:
                 least = max(TIMES_WEIGHT * arrow.weight, min(letters, default=0.0))
                 found = head_length(side, arrow)
-                told = f"{found:.1f} mm where {least:.1f} mm are needed"
+                told = _("{found} mm where {least} mm are needed").format(
+                    found=decimal(f"{found:.1f}"), least=decimal(f"{least:.1f}")
+                )
                 where = Where(side.number, *arrow.points[-1], arrow.of)
                 yield Measure(found / least, where, told)
 
 
 RULE = Rule(
     id="FLO-17",
-    title="Heads of arrows: 3 times the line, and as high as small letters",
-    limit=at_least("of the length needed", warning=1),
-    source="common practice, no source",
+    title=N_("Heads of arrows: 3 times the line, and as high as small letters"),
+    limit=at_least(N_("of the length needed"), warning=1),
+    source=N_("common practice, no source"),
     mark=Mark.COMMON_PRACTICE,
     measure=_measure,
 )

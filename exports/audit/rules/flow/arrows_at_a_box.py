@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.exports.audit.kinds import DRAWN
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, Where, at_most
 from chamberwise.exports.audit.subject import Subject
@@ -17,9 +18,9 @@ def _measure(subject: Subject) -> Iterator[Measure]:
 
 RULE = Rule(
     id="FLO-12",
-    title="Arrows at one box",
-    limit=at_most("arrows", warning=5),
-    source="Mendling, Reijers and van der Aalst 2010; the number is common practice",
+    title=N_("Arrows at one box"),
+    limit=at_most(N_("arrows"), warning=5),
+    source=N_("Mendling, Reijers and van der Aalst 2010; the number is common practice"),
     mark=Mark.VERIFIED,
     measure=_measure,
     kinds=DRAWN,

@@ -9,14 +9,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.exports.audit.kinds import DRAWN
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, at_most
 from chamberwise.exports.audit.subject import Subject
 from chamberwise.exports.paper.sheet import Outline
 from chamberwise.exports.printing.order import Kind
 
-LIMIT = at_most("boxes", error=50, warning=25)
-READ_BY_NUMBER = at_most("boxes", warning=50)
+LIMIT = at_most(N_("boxes"), error=50, warning=25)
+READ_BY_NUMBER = at_most(N_("boxes"), warning=50)
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
@@ -30,9 +31,9 @@ def _measure(subject: Subject) -> Iterator[Measure]:
 
 RULE = Rule(
     id="FLO-05",
-    title="Boxes on a page",
+    title=N_("Boxes on a page"),
     limit=LIMIT,
-    source="Mendling, Reijers and van der Aalst 2010; 25 from the area of a page",
+    source=N_("Mendling, Reijers and van der Aalst 2010; 25 from the area of a page"),
     mark=Mark.VERIFIED,
     measure=_measure,
     kinds=DRAWN,

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, Where, at_least
 from chamberwise.exports.audit.subject import Subject
 from chamberwise.exports.audit.tangle import tangled
@@ -12,14 +15,18 @@ from chamberwise.exports.audit.tangle import tangled
 def _measure(subject: Subject) -> Iterator[Measure]:
     for side in subject.sides:
         for point, angle in tangled(side.flow):
-            yield Measure(angle, Where(side.number, *point), f"{angle:.0f} degrees")
+            yield Measure(
+                angle,
+                Where(side.number, *point),
+                _("{angle} degrees").format(angle=decimal(f"{angle:.0f}")),
+            )
 
 
 RULE = Rule(
     id="FLO-07",
-    title="Angle of crossings",
-    limit=at_least("degrees", error=45, warning=70),
-    source="Huang on crossing angles; the numbers are common practice",
+    title=N_("Angle of crossings"),
+    limit=at_least(N_("degrees"), error=45, warning=70),
+    source=N_("Huang on crossing angles; the numbers are common practice"),
     mark=Mark.VERIFIED,
     measure=_measure,
 )

@@ -7,27 +7,29 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.exits import Exits, exits
 from chamberwise.exports.audit.kinds import DRAWN
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
 from chamberwise.exports.audit.subject import Subject
 
 LEAST = 2
-SEVERAL = (" OR ", ", ")
+SEVERAL = (" OR ", " ODER ", ", ")
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
-    for _, one in exits(subject):
+    for _where, one in exits(subject):
         told = _fault(one)
         yield counted(bool(told), one.where, told)
 
 
 def _fault(one: Exits) -> str:
     if one.count < LEAST and not _names_every_answer(one):
-        return f"{one.count} way out"
+        return _("{number} way out").format(number=one.count)
     named = {each.text.of for each in one.answers if each.flat}
     bare = [link.arrow.of for link in one.links if link.arrow.of not in named]
-    return f"{len(bare)} ways out without an answer" if bare else ""
+    return _("{count} ways out without an answer").format(count=len(bare)) if bare else ""
 
 
 def _names_every_answer(one: Exits) -> bool:
@@ -36,9 +38,9 @@ def _names_every_answer(one: Exits) -> bool:
 
 RULE = Rule(
     id="FLO-02",
-    title="A decision has two exits or more, each labelled",
+    title=N_("A decision has two exits or more, each labelled"),
     limit=NO_FAULT,
-    source="flowchart rules, one entry and two or more exits (secondary source)",
+    source=N_("flowchart rules, one entry and two or more exits (secondary source)"),
     mark=Mark.VERIFIED,
     measure=_measure,
     kinds=DRAWN,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.exports.audit.flow import Flow
 from chamberwise.exports.audit.kinds import DRAWN
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, at_most
@@ -40,9 +41,9 @@ def _measure(subject: Subject) -> Iterator[Measure]:
 
 RULE = Rule(
     id="FLO-11",
-    title="Decisions in a row",
-    limit=at_most("decisions", warning=3),
-    source="common practice, after Cowan 2001",
+    title=N_("Decisions in a row"),
+    limit=at_most(N_("decisions"), warning=3),
+    source=N_("common practice, after Cowan 2001"),
     mark=Mark.COMMON_PRACTICE,
     measure=_measure,
     kinds=DRAWN,

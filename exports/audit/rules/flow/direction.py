@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.kinds import DRAWN
 from chamberwise.exports.audit.rule import (
     NO_FAULT_WARNED,
@@ -30,18 +33,22 @@ def _measure(subject: Subject) -> Iterator[Measure]:
         back = [each for each in arrows if not runs_on(each)]
         if arrows:
             share = 100 * (len(arrows) - len(back)) / len(arrows)
-            yield Measure(share, side.top, f"{share:.0f} % of arrows down or right")
+            yield Measure(
+                share,
+                side.top,
+                _("{share} % of arrows down or right").format(share=decimal(f"{share:.0f}")),
+            )
         for each in back:
             where = Where(side.number, *each.points[0], each.of)
-            told = "leads back and has no head"
+            told = _("leads back and has no head")
             yield counted(not each.has_head, where, told, NO_FAULT_WARNED)
 
 
 RULE = Rule(
     id="FLO-10",
-    title="Arrows run down or right; others have a head",
-    limit=at_least("% of arrows", warning=90),
-    source="top to bottom norm of flowcharts (secondary source); ISO 5807, from memory",
+    title=N_("Arrows run down or right; others have a head"),
+    limit=at_least(N_("% of arrows"), warning=90),
+    source=N_("top to bottom norm of flowcharts (secondary source); ISO 5807, from memory"),
     mark=Mark.VERIFIED,
     measure=_measure,
     kinds=DRAWN,

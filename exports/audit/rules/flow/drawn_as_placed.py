@@ -8,19 +8,28 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.figures import Figure, differences
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, Where, counted
 from chamberwise.exports.audit.subject import Subject
+from chamberwise.exports.language.values import told as told_value
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
     for side in subject.sides:
         missing, strange = differences(side.page, side.leaf)
         for each in missing:
-            told = f"a {each.kind} is not painted where it was placed"
+            told = _("a {kind} is not painted where it was placed").format(
+                kind=told_value(each.kind)
+            )
             yield counted(True, _where(side.number, each), told)
         for each in strange:
-            yield counted(True, _where(side.number, each), f"a {each.kind} that was not placed")
+            yield counted(
+                True,
+                _where(side.number, each),
+                _("a {kind} that was not placed").format(kind=told_value(each.kind)),
+            )
         if not missing and not strange:
             yield counted(False, side.top, "")
 
@@ -32,9 +41,9 @@ def _where(page: int, figure: Figure) -> Where:
 
 RULE = Rule(
     id="FLO-19",
-    title="Lines and symbols are painted as placed, and no others",
+    title=N_("Lines and symbols are painted as placed, and no others"),
     limit=NO_FAULT,
-    source="common practice, no source",
+    source=N_("common practice, no source"),
     mark=Mark.COMMON_PRACTICE,
     measure=_measure,
 )

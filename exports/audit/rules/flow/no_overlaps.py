@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.exports.audit.overlaps import overlaps
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
 from chamberwise.exports.audit.subject import Subject
@@ -20,9 +21,9 @@ def _measure(subject: Subject) -> Iterator[Measure]:
 
 RULE = Rule(
     id="FLO-09",
-    title="Nothing overlaps: boxes, arrows, words",
+    title=N_("Nothing overlaps: boxes, arrows, words"),
     limit=NO_FAULT,
-    source="common practice; Dunne and Shneiderman 2009, from memory",
+    source=N_("common practice; Dunne and Shneiderman 2009, from memory"),
     mark=Mark.COMMON_PRACTICE,
     measure=_measure,
 )

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.block import Block
 from chamberwise.exports.audit.flow import inner_outline
 from chamberwise.exports.audit.geometry import clearance
@@ -35,18 +38,23 @@ def _padding(block: Block, shape: Shape) -> Measure:
     room = found / (block.size * MM_PER_POINT)
     is_mark = block.role is Role.NUMBER or shape.outline in NO_BOX_OF_A_STEP
     limit = INSIDE if is_mark else PADDING
-    return Measure(round(room, 2), block.where, f"{room:.2f} em to the edge", limit)
+    return Measure(
+        round(room, 2),
+        block.where,
+        _("{room} em to the edge").format(room=decimal(f"{room:.2f}")),
+        limit,
+    )
 
 
 def _ellipsis(block: Block) -> Measure:
-    return counted(block.flat.endswith(SHORTENED), block.where, "words left off", NO_FAULT)
+    return counted(block.flat.endswith(SHORTENED), block.where, _("words left off"), NO_FAULT)
 
 
 RULE = Rule(
     id="FLO-16",
-    title="Words inside their box, half an em from its edge",
+    title=N_("Words inside their box, half an em from its edge"),
     limit=PADDING,
-    source="common practice, no source",
+    source=N_("common practice, no source"),
     mark=Mark.COMMON_PRACTICE,
     measure=_measure,
 )

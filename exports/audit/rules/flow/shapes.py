@@ -7,11 +7,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.block import Block
 from chamberwise.exports.audit.flow import box_of
 from chamberwise.exports.audit.kinds import DRAWN
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, Where, counted
 from chamberwise.exports.audit.subject import Subject
+from chamberwise.exports.language.values import told as told_value
 from chamberwise.exports.paper.sheet import Outline, Role, Shape
 
 
@@ -26,19 +29,21 @@ def _measure(subject: Subject) -> Iterator[Measure]:
 def _fault(node: Shape, inside: list[Block]) -> str:
     asks = any(each.role is Role.QUESTION for each in inside)
     if node.outline is Outline.DECISION:
-        return "" if inside else "a decision without words"
+        return "" if inside else _("a decision without words")
     if asks:
-        return f"a question in the shape of a {node.outline.value}"
+        return _("a question in the shape of a {shape}").format(
+            shape=told_value(node.outline.value)
+        )
     if node.outline is Outline.CONNECTOR and not inside:
-        return "a connector without a number"
+        return _("a connector without a number")
     return ""
 
 
 RULE = Rule(
     id="FLO-01",
-    title="Each kind of step has its own shape",
+    title=N_("Each kind of step has its own shape"),
     limit=NO_FAULT,
-    source="flowchart symbols; ISO 5807 clause 9, from memory",
+    source=N_("flowchart symbols; ISO 5807 clause 9, from memory"),
     mark=Mark.VERIFIED,
     measure=_measure,
     kinds=DRAWN,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from chamberwise.engine.checks.wording.sentences import sentences, words
+from chamberwise.engine.language.texts import N_
 from chamberwise.exports.audit.kinds import TABLES, TO_DO
 from chamberwise.exports.audit.rule import EVERY_KIND, Mark, Measure, Rule, at_most
 from chamberwise.exports.audit.subject import Subject
@@ -18,9 +19,9 @@ def _measure(subject: Subject) -> Iterator[Measure]:
 
 RULE = Rule(
     id="LAN-01",
-    title="Words in a sentence to act on",
-    limit=at_most("words", error=20, warning=12),
-    source="ASD-STE100, 20 words (secondary source read); 12 is common practice",
+    title=N_("Words in a sentence to act on"),
+    limit=at_most(N_("words"), error=20, warning=12),
+    source=N_("ASD-STE100, 20 words (secondary source read); 12 is common practice"),
     mark=Mark.VERIFIED,
     measure=_measure,
     kinds=EVERY_KIND - TABLES,

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.block import Block
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
 from chamberwise.exports.audit.subject import Subject
@@ -19,7 +21,7 @@ _HYPHENS = ("-", "\u00ad", "\u2010")
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
-    for _, block in subject.blocks():
+    for _where, block in subject.blocks():
         if len(block.lines) > 1 and block.role is not Role.MARK:
             told = _fault(block)
             yield counted(bool(told), block.where, told)
@@ -29,10 +31,10 @@ def _fault(block: Block) -> str:
     em = block.size * MM_PER_POINT
     starts = [line.along for line in block.lines]
     if max(starts) - min(starts) > RAGGED * em:
-        return "lines do not begin below one another"
+        return _("lines do not begin below one another")
     if _is_justified(block, em):
-        return "lines are justified"
-    return "a word is hyphenated" if _is_hyphenated(block) else ""
+        return _("lines are justified")
+    return _("a word is hyphenated") if _is_hyphenated(block) else ""
 
 
 def _is_justified(block: Block, em: float) -> bool:
@@ -62,9 +64,9 @@ def _is_of_a_long_word(above: str, below: str, words: list[str]) -> bool:
 
 RULE = Rule(
     id="LEG-13",
-    title="Left-aligned, not justified, not hyphenated",
+    title=N_("Left-aligned, not justified, not hyphenated"),
     limit=NO_FAULT,
-    source="WCAG 1.4.8, not justified; hyphenation: common practice",
+    source=N_("WCAG 1.4.8, not justified; hyphenation: common practice"),
     mark=Mark.VERIFIED,
     measure=_measure,
 )

@@ -5,12 +5,14 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, at_most
 from chamberwise.exports.audit.subject import Subject
 from chamberwise.exports.paper.sheet import Role
 
-WORDS = at_most("words in capitals", warning=3)
-LETTERS = at_most("characters in capitals", warning=24)
+WORDS = at_most(N_("words in capitals"), warning=3)
+LETTERS = at_most(N_("characters in capitals"), warning=24)
 _WORD = re.compile(r"[^\W_]+(?:['’-][^\W_]+)*")
 
 
@@ -37,19 +39,26 @@ def _is_capital(word: str) -> bool:
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
-    for _, block in subject.blocks():
+    for _where, block in subject.blocks():
         # A mark such as DRAFT is worded by document control, and has to strike.
         if block.role is not Role.MARK:
             words, run = longest_run(block.flat)
-            yield Measure(words, block.where, f"{words} words in capitals", WORDS)
-            yield Measure(len(run), block.where, f"{len(run)} characters in capitals", LETTERS)
+            yield Measure(
+                words, block.where, _("{words} words in capitals").format(words=words), WORDS
+            )
+            yield Measure(
+                len(run),
+                block.where,
+                _("{count} characters in capitals").format(count=len(run)),
+                LETTERS,
+            )
 
 
 RULE = Rule(
     id="LEG-15",
-    title="Longest run of capitals: 3 words, 24 characters",
+    title=N_("Longest run of capitals: 3 words, 24 characters"),
     limit=WORDS,
-    source="NASA CR-177605 list; Tinker 1963",
+    source=N_("NASA CR-177605 list; Tinker 1963"),
     mark=Mark.VERIFIED,
     measure=_measure,
 )

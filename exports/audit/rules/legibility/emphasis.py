@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.block import where_of
 from chamberwise.exports.audit.printed.content import Path, Stretch
 from chamberwise.exports.audit.rule import (
@@ -25,7 +28,7 @@ COVERS = 0.6
 
 def _measure(subject: Subject) -> Iterator[Measure]:
     bold = every = 0
-    for _, block in subject.blocks():
+    for _where, block in subject.blocks():
         if block.role is Role.MARK:
             continue
         for run in block.text.runs:
@@ -33,7 +36,9 @@ def _measure(subject: Subject) -> Iterator[Measure]:
             every += letters
             bold += letters * (Weight.BOLD in (run.weight, block.text.style.weight))
     share = 100 * bold / every if every else 0.0
-    yield Measure(share, told=f"{share:.0f} % of characters bold")
+    yield Measure(
+        share, told=_("{share} % of characters bold").format(share=decimal(f"{share:.0f}"))
+    )
     for side in subject.sides:
         yield from _underlined(side)
 
@@ -47,7 +52,7 @@ def _underlined(side: Side) -> Iterator[Measure]:
     for stretch in side.leaf.stretches:
         if not stretch.turned:
             is_fault = any(_lies_under(path, stretch) for path in level)
-            told = "underlined"
+            told = _("underlined")
             yield counted(is_fault, where_of(stretch, side.number), told, NO_FAULT_WARNED)
 
 
@@ -66,9 +71,9 @@ def _lies_under(path: Path, stretch: Stretch) -> bool:
 
 RULE = Rule(
     id="LEG-17",
-    title="Share of bold type; nothing underlined",
-    limit=at_most("% of characters bold", warning=30),
-    source="common practice, no source",
+    title=N_("Share of bold type; nothing underlined"),
+    limit=at_most(N_("% of characters bold"), warning=30),
+    source=N_("common practice, no source"),
     mark=Mark.COMMON_PRACTICE,
     measure=_measure,
 )

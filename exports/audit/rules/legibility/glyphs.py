@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.block import Block
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, Where, at_most
 from chamberwise.exports.audit.subject import Subject
@@ -19,7 +21,7 @@ def _measure(subject: Subject) -> Iterator[Measure]:
             missing = _missing(block)
             yield Measure(len(missing), block.where, _told(missing))
     for number, leaf in enumerate(subject.printed.seconds, start=1):
-        told = f"{leaf.lost_glyphs} glyphs stand for no letter"
+        told = _("{lost_glyphs} glyphs stand for no letter").format(lost_glyphs=leaf.lost_glyphs)
         yield Measure(leaf.lost_glyphs, Where(number), told)
 
 
@@ -32,14 +34,18 @@ def _missing(block: Block) -> str:
 
 def _told(missing: str) -> str:
     named = ", ".join(f"{each} (U+{ord(each):04X})" for each in missing[:6])
-    return f"{len(missing)} characters not printed: {named}" if missing else "0 characters lost"
+    return (
+        _("{count} characters not printed: {named}").format(count=len(missing), named=named)
+        if missing
+        else _("0 characters lost")
+    )
 
 
 RULE = Rule(
     id="LEG-18",
-    title="Every character is in the font and was printed",
-    limit=at_most("characters lost", error=0),
-    source="measured: common fonts lack symbols that charts use",
+    title=N_("Every character is in the font and was printed"),
+    limit=at_most(N_("characters lost"), error=0),
+    source=N_("measured: common fonts lack symbols that charts use"),
     mark=Mark.COMPUTED,
     measure=_measure,
 )

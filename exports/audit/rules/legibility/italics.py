@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.exports.audit.block import where_of
 from chamberwise.exports.audit.rule import (
     NO_FAULT_WARNED,
@@ -31,9 +32,9 @@ def _measure(subject: Subject) -> Iterator[Measure]:
 
 RULE = Rule(
     id="LEG-16",
-    title="No italics",
+    title=N_("No italics"),
     limit=NO_FAULT_WARNED,
-    source="NASA CR-177605 list",
+    source=N_("NASA CR-177605 list"),
     mark=Mark.VERIFIED,
     measure=_measure,
 )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, at_least
 from chamberwise.exports.audit.subject import Subject
 from chamberwise.exports.legibility.angle import MM_PER_POINT
@@ -19,9 +20,9 @@ def _measure(subject: Subject) -> Iterator[Measure]:
 
 RULE = Rule(
     id="LEG-11",
-    title="Line pitch over type size",
+    title=N_("Line pitch over type size"),
     limit=at_least("em", error=1.20, warning=1.25),
-    source="NASA CR-177605 list, gap of 25 to 33 %",
+    source=N_("NASA CR-177605 list, gap of 25 to 33 %"),
     mark=Mark.VERIFIED,
     measure=_measure,
 )

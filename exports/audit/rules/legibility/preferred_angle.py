@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, at_least
 from chamberwise.exports.audit.rules.legibility.least_angle import angle_at
 from chamberwise.exports.audit.subject import Subject
@@ -23,9 +24,9 @@ def usual_angles(subject: Subject) -> Iterator[Measure]:
 
 RULE = Rule(
     id="LEG-02",
-    title="Small letters have the preferred size for their distance",
-    limit=at_least("minutes of arc", warning=20),
-    source="ISO 9241-3 and NUREG-0700, 20 to 22 minutes preferred",
+    title=N_("Small letters have the preferred size for their distance"),
+    limit=at_least(N_("minutes of arc"), warning=20),
+    source=N_("ISO 9241-3 and NUREG-0700, 20 to 22 minutes preferred"),
     mark=Mark.VERIFIED,
     measure=usual_angles,
 )

@@ -7,6 +7,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.kinds import ON_THE_WALL
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
 from chamberwise.exports.audit.subject import Side, Subject
@@ -39,20 +42,22 @@ def _on(side: Side, sides: Sequence[Side]) -> Iterator[Measure]:
     known = [(tier, far) for tier, far in tiers if far is not None]
     said = side.distances_told
     if not said and side.terms.kind in ON_THE_WALL and known:
-        yield counted(True, side.top, "no distance is printed")
+        yield counted(True, side.top, _("no distance is printed"))
     if len(said) == 1 and len(known) == 2:
         known = [min(known, key=lambda each: each[1])]
     for (printed, step), (tier, far) in zip(said, known, strict=False):
         is_wrong = printed > far + SLACK or printed <= far - step - SLACK
-        told = f"{printed:g} m printed, {far:.2f} m computed for tier {tier.value}"
+        told = _("{printed} m printed, {far} m computed for tier {tier}").format(
+            printed=decimal(f"{printed:g}"), far=decimal(f"{far:.2f}"), tier=tier.value
+        )
         yield counted(is_wrong, side.top, told)
 
 
 RULE = Rule(
     id="LEG-10",
-    title="The printed reading distance equals the computed one",
+    title=N_("The printed reading distance equals the computed one"),
     limit=NO_FAULT,
-    source="common practice, no source",
+    source=N_("common practice, no source"),
     mark=Mark.COMMON_PRACTICE,
     measure=_measure,
 )

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, Where, at_least
 from chamberwise.exports.audit.subject import Side, Subject
 from chamberwise.exports.legibility.angle import MM_PER_POINT
@@ -53,13 +56,19 @@ def _at(side: Side, item: Shape | Arrow) -> Where:
 
 def _share(width: float, distance: float, where: Where) -> Measure:
     least = least_stroke(distance)
-    return Measure(width / least, where, f"{width:.2f} mm where {least:.2f} mm are needed")
+    return Measure(
+        width / least,
+        where,
+        _("{width} mm where {least} mm are needed").format(
+            width=decimal(f"{width:.2f}"), least=decimal(f"{least:.2f}")
+        ),
+    )
 
 
 RULE = Rule(
     id="LEG-09",
-    title="Strokes are wide enough for their distance",
-    limit=at_least("of the stroke needed", warning=1),
+    title=N_("Strokes are wide enough for their distance"),
+    limit=at_least(N_("of the stroke needed"), warning=1),
     source="Howett 1983, stroke width model, for 6/12",
     mark=Mark.VERIFIED,
     measure=_measure,

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.rule import (
     NO_FAULT_WARNED,
     Mark,
@@ -30,15 +32,15 @@ def _measure(subject: Subject) -> Iterator[Measure]:
     families = sorted({family(face.name) for face in faces})
     yield Measure(len(families), told=f"{len(families)}: {', '.join(families)}")
     for face in faces:
-        told = f"{face.name} has serifs"
+        told = _("{name} has serifs").format(name=face.name)
         yield counted(face.has_serifs, Where(), told, NO_FAULT_WARNED)
 
 
 RULE = Rule(
     id="LEG-14",
-    title="Typeface families, all without serifs",
-    limit=at_most("families", warning=2),
-    source="NASA CR-177605 list",
+    title=N_("Typeface families, all without serifs"),
+    limit=at_most(N_("families"), warning=2),
+    source=N_("NASA CR-177605 list"),
     mark=Mark.VERIFIED,
     measure=_measure,
 )

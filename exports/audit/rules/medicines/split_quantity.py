@@ -6,6 +6,9 @@ import re
 from collections.abc import Iterator
 
 from chamberwise.engine.checks.wording.quantity import NUMBER, NUMBER_START, SPACED_UNIT, UNIT_END
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.audit.german import quantities
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
 from chamberwise.exports.audit.subject import Subject
 
@@ -13,17 +16,18 @@ _SPLIT = re.compile(rf"{NUMBER_START}({NUMBER})[^\S\n]?\n(?:{SPACED_UNIT}|%){UNI
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
-    for _, block in subject.blocks():
+    for _where, block in subject.blocks():
         found = _SPLIT.search(block.words)
-        told = f'a line ends between "{found.group(1)}" and its unit' if found else ""
-        yield counted(found is not None, block.where, told)
+        number = found.group(1) if found else quantities.split_quantity(block.words)
+        told = _('a line ends between "{number}" and its unit').format(number=number)
+        yield counted(bool(number), block.where, told)
 
 
 RULE = Rule(
     id="MED-21",
-    title="No line break between number and unit",
+    title=N_("No line break between number and unit"),
     limit=NO_FAULT,
-    source="SI style, secondary copy read",
+    source=N_("SI style, secondary copy read"),
     mark=Mark.VERIFIED,
     measure=_measure,
 )

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.geometry import Box
 from chamberwise.exports.audit.printed.content import Path
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, Where, at_least
@@ -37,14 +40,18 @@ def _margin(side: Side, box: Box, words: str) -> Measure:
         page.right - box.right,
         page.bottom - box.bottom,
     )
-    return Measure(found, Where(side.number, box.left, box.top, words), f"{found:.1f} mm")
+    return Measure(
+        found,
+        Where(side.number, box.left, box.top, words),
+        _("{found} mm").format(found=decimal(f"{found:.1f}")),
+    )
 
 
 RULE = Rule(
     id="PRT-02",
-    title="Margin around words and lines",
+    title=N_("Margin around words and lines"),
     limit=at_least("mm", error=5, warning=10),
-    source="common practice, no source",
+    source=N_("common practice, no source"),
     mark=Mark.COMMON_PRACTICE,
     measure=_measure,
 )

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, Where, at_most
 from chamberwise.exports.audit.subject import Subject
 
@@ -32,17 +35,24 @@ def _measure(subject: Subject) -> Iterator[Measure]:
         # Cards lie across their paper whichever way round it was asked for.
         pairs = zip(sorted(sides), sorted(wanted), strict=True)
         off = max(abs(found - side) / tolerance(side) for found, side in pairs)
-        told = f"{sides[0]:.1f} by {sides[1]:.1f} mm for {wanted.width:g} by {wanted.height:g}"
+        told = _("{wide} by {high} mm for {width} by {height}").format(
+            wide=decimal(f"{sides[0]:.1f}"),
+            high=decimal(f"{sides[1]:.1f}"),
+            width=decimal(f"{wanted.width:g}"),
+            height=decimal(f"{wanted.height:g}"),
+        )
         yield Measure(off, Where(number), told)
     missing = abs(len(subject.sheet.pages) - len(subject.printed.leaves))
-    yield Measure(100.0 * missing, told=f"{missing} pages too many or too few")
+    yield Measure(
+        100.0 * missing, told=_("{missing} pages too many or too few").format(missing=missing)
+    )
 
 
 RULE = Rule(
     id="PRT-01",
-    title="The page box is the paper, within the tolerance of ISO 216",
-    limit=at_most("of the tolerance", error=1),
-    source="ISO 216 sizes and tolerances (secondary source)",
+    title=N_("The page box is the paper, within the tolerance of ISO 216"),
+    limit=at_most(N_("of the tolerance"), error=1),
+    source=N_("ISO 216 sizes and tolerances (secondary source)"),
     mark=Mark.VERIFIED,
     measure=_measure,
 )

@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.rule import NO_FAULT_WARNED, Mark, Measure, Rule, counted
 from chamberwise.exports.audit.subject import Side, Subject
 
@@ -14,8 +16,8 @@ _SAID = re.compile(r"\b100 ?%")
 
 def _measure(subject: Subject) -> Iterator[Measure]:
     for side in subject.sides:
-        yield counted(not _has_bar(side), side.top, "no bar of 100 mm")
-        yield counted(not _SAID.search(side.text), side.top, 'no "print at 100 %"')
+        yield counted(not _has_bar(side), side.top, _("no bar of 100 mm"))
+        yield counted(not _SAID.search(side.text), side.top, _('no "print at 100 %"'))
 
 
 def _has_bar(side: Side) -> bool:
@@ -29,9 +31,9 @@ def _has_bar(side: Side) -> bool:
 
 RULE = Rule(
     id="PRT-12",
-    title="A bar of 100 mm, and print at 100 %",
+    title=N_("A bar of 100 mm, and print at 100 %"),
     limit=NO_FAULT_WARNED,
-    source="common practice, no source",
+    source=N_("common practice, no source"),
     mark=Mark.COMMON_PRACTICE,
     measure=_measure,
 )

@@ -5,6 +5,9 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, at_least, counted
 from chamberwise.exports.audit.subject import PLAIN, Side, Subject
 
@@ -24,11 +27,19 @@ def _measure(subject: Subject) -> Iterator[Measure]:
     for side, second in zip(subject.sides, subject.printed.seconds, strict=False):
         for block in side.blocks:
             share = _share(letters(block.text.text), letters(block.flat))
-            yield Measure(share, block.where, f"{share:.0f} % of its characters")
+            yield Measure(
+                share,
+                block.where,
+                _("{share} % of its characters").format(share=decimal(f"{share:.0f}")),
+            )
         first = letters("".join(each.text for each in side.leaf.stretches))
         share = _share(first, letters(second.text))
-        yield Measure(share, side.top, f"{share:.0f} % the same for both readers")
-        told = "type sizes differ between readers"
+        yield Measure(
+            share,
+            side.top,
+            _("{share} % the same for both readers").format(share=decimal(f"{share:.0f}")),
+        )
+        told = _("type sizes differ between readers")
         yield counted(not _same_sizes(side, second.sizes), side.top, told, NO_FAULT)
 
 
@@ -43,9 +54,9 @@ def _same_sizes(side: Side, sizes: frozenset[float]) -> bool:
 
 RULE = Rule(
     id="PRT-06",
-    title="Words can be taken out of the file as text",
-    limit=at_least("% of characters", error=100),
-    source="common practice, no source",
+    title=N_("Words can be taken out of the file as text"),
+    limit=at_least(N_("% of characters"), error=100),
+    source=N_("common practice, no source"),
     mark=Mark.COMMON_PRACTICE,
     measure=_measure,
 )

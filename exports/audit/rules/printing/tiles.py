@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
+from chamberwise.engine.language.numbers import decimal
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.geometry import segments
+from chamberwise.exports.audit.patterns import pattern_of
 from chamberwise.exports.audit.rule import (
     NO_FAULT_WARNED,
     Mark,
@@ -17,24 +20,31 @@ from chamberwise.exports.audit.rule import (
 )
 from chamberwise.exports.audit.subject import Side, Subject
 from chamberwise.exports.paper.sheet import Arrow
+from chamberwise.exports.tiling.cutting import LABEL
 
 OVERLAP = at_least("mm", warning=10)
 CROP_MARKS = 4
 LONGEST_MARK = 15.0
-LABEL = re.compile(r"\b(\d+)\.(\d+) of (\d+)\b")
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
     tiling = subject.terms.tiling
     if tiling is None:
         return
-    yield Measure(tiling.overlap, told=f"{tiling.overlap:g} mm overlap", limit=OVERLAP)
-    labelled = [side for side in subject.sides if LABEL.search(side.text)]
+    yield Measure(
+        tiling.overlap,
+        told=_("{overlap} mm overlap").format(overlap=decimal(f"{tiling.overlap:g}")),
+        limit=OVERLAP,
+    )
+    label = pattern_of(_(LABEL), label=r"\d+\.\d+", count=r"\d+")
+    labelled = [side for side in subject.sides if label.search(side.text)]
     missing = tiling.rows * tiling.columns - len(labelled)
-    yield counted(missing != 0, Where(), f"{missing} tiles without their label")
+    yield counted(
+        missing != 0, Where(), _("{missing} tiles without their label").format(missing=missing)
+    )
     for side in labelled:
         found = len(_marks(side))
-        yield counted(found < CROP_MARKS, side.top, f"{found} crop marks")
+        yield counted(found < CROP_MARKS, side.top, _("{found} crop marks").format(found=found))
 
 
 def _marks(side: Side) -> list[Arrow]:
@@ -51,9 +61,9 @@ def _marks(side: Side) -> list[Arrow]:
 
 RULE = Rule(
     id="PRT-04",
-    title="Tiles overlap by 10 mm, with crop marks and a label",
+    title=N_("Tiles overlap by 10 mm, with crop marks and a label"),
     limit=NO_FAULT_WARNED,
-    source="common practice, no source",
+    source=N_("common practice, no source"),
     mark=Mark.COMMON_PRACTICE,
     measure=_measure,
 )

@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.block import Block
 from chamberwise.exports.audit.flow import box_of
 from chamberwise.exports.audit.kinds import ON_THE_WALL, TO_DO
@@ -23,18 +25,18 @@ from chamberwise.exports.audit.rule import (
 from chamberwise.exports.audit.subject import Side, Subject
 from chamberwise.exports.paper.sheet import Role, Shape, Tier
 
-MOST = at_most("first actions", warning=4)
+MOST = at_most(N_("first actions"), warning=4)
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
     for side in subject.sides[:1]:
         first = [each for each in side.blocks if _is_first(each)]
         told = _fault(side, first) if first else ""
-        none = "no first actions for reading across the room"
+        none = _("no first actions for reading across the room")
         yield counted(not first, side.top, none, NO_FAULT_WARNED)
         where = first[0].where if first else side.top
         yield counted(bool(told), where, told)
-        yield Measure(len(first), where, f"{len(first)} first actions", MOST)
+        yield Measure(len(first), where, _("{count} first actions").format(count=len(first)), MOST)
 
 
 def _is_first(block: Block) -> bool:
@@ -46,20 +48,20 @@ def _fault(side: Side, first: list[Block]) -> str:
     start = order.index(id(first[0]))
     before = side.blocks[:start]
     if any(each.role in (*TO_DO, Role.QUESTION, Role.ANSWER) for each in before):
-        return "something else is to be done before the first actions"
+        return _("something else is to be done before the first actions")
     if not any(each.role is Role.HEADING for each in before):
-        return "the first actions have no heading"
+        return _("the first actions have no heading")
     boxes = [box_of(each) for each in side.page.items if isinstance(each, Shape)]
     if not all(any(box.contains(each.box, 0.5) for box in boxes) for each in first):
-        return "the first actions are not boxed"
+        return _("the first actions are not boxed")
     return ""
 
 
 RULE = Rule(
     id="STR-04",
-    title="First actions: boxed, first on the page, labelled, four at most",
+    title=N_("First actions: boxed, first on the page, labelled, four at most"),
     limit=NO_FAULT,
-    source="Cowan 2001, about four chunks; boxing: CAP 676, from memory",
+    source=N_("Cowan 2001, about four chunks; boxing: CAP 676, from memory"),
     mark=Mark.VERIFIED,
     measure=_measure,
     kinds=ON_THE_WALL,

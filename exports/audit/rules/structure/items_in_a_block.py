@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.exports.audit.block import Block
 from chamberwise.exports.audit.kinds import TABLES, TO_DO
 from chamberwise.exports.audit.rule import EVERY_KIND, Mark, Measure, Rule, Where, at_most
@@ -28,9 +29,9 @@ def _measure(subject: Subject) -> Iterator[Measure]:
 
 RULE = Rule(
     id="STR-05",
-    title="Items in one box",
-    limit=at_most("items", warning=9),
-    source="Gawande 2010, 5 to 9 items (notes on it read)",
+    title=N_("Items in one box"),
+    limit=at_most(N_("items"), warning=9),
+    source=N_("Gawande 2010, 5 to 9 items (notes on it read)"),
     mark=Mark.VERIFIED,
     measure=_measure,
     kinds=EVERY_KIND - TABLES,

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.flow import box_of
 from chamberwise.exports.audit.kinds import ACROSS_PAGES
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, Where, counted
@@ -25,17 +27,17 @@ def _cut(side: Side) -> Iterator[Measure]:
     for item in side.page.items:
         if isinstance(item, Shape):
             is_cut = not side.box.contains(box_of(item), SLACK)
-            yield counted(is_cut, _at(side, item), "cut by the edge of the page")
+            yield counted(is_cut, _at(side, item), _("cut by the edge of the page"))
     for block in side.blocks:
         is_cut = not side.box.contains(block.box, SLACK)
-        yield counted(is_cut, block.where, "cut by the edge of the page")
+        yield counted(is_cut, block.where, _("cut by the edge of the page"))
 
 
 def _twice(side: Side, seen: dict[str, int]) -> Iterator[Measure]:
     for node in side.flow.nodes:
         if node.of and node.outline is not Outline.CONNECTOR:
             other = seen.setdefault(node.of, side.number)
-            told = f"also drawn on page {other}"
+            told = _("also drawn on page {other}").format(other=other)
             yield counted(other != side.number, _at(side, node), told)
 
 
@@ -45,9 +47,9 @@ def _at(side: Side, shape: Shape) -> Where:
 
 RULE = Rule(
     id="STR-09",
-    title="No step or box is split across pages",
+    title=N_("No step or box is split across pages"),
     limit=NO_FAULT,
-    source="common practice, no source",
+    source=N_("common practice, no source"),
     mark=Mark.COMMON_PRACTICE,
     measure=_measure,
 )

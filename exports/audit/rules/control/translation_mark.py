@@ -1,0 +1,29 @@
+"""A translation that no clinician has reviewed says so on every page."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
+from chamberwise.exports.audit.subject import Subject
+from chamberwise.exports.control.content import UNREVIEWED
+
+
+def _measure(subject: Subject) -> Iterator[Measure]:
+    if subject.terms.control.translation:
+        wanted = _(UNREVIEWED)
+        for side in subject.sides:
+            told = _('"{text}" is not printed').format(text=wanted)
+            yield counted(wanted not in side.text, side.top, told)
+
+
+RULE = Rule(
+    id="DOC-10",
+    title=N_("A translation nobody has reviewed says so on every page"),
+    limit=NO_FAULT,
+    source=N_("requirement of this project"),
+    mark=Mark.COMMON_PRACTICE,
+    measure=_measure,
+)
