@@ -21,6 +21,7 @@ SEES_THE_ENGINE = {
     "extract",
     "extract_ways",
     "headlines",
+    "lying",
     "machine",
     "main_line",
     "make",

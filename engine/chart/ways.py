@@ -109,12 +109,12 @@ def _decided_by(library: Library, pathway: Pathway, start: Step, fork: Branch) -
         case Question():
             named = {start.ask}
         case Branch():
-            named = {name for row in start.rows for name, _ in row.when.terms}
+            named = {name for row in start.rows for name, _values in row.when.terms}
         case _:
             named = set()
     findings = library.words(pathway.id).findings
     for row in fork.rows:
-        first = next((name for name, _ in row.when.terms), None)
+        first = next((name for name, _values in row.when.terms), None)
         yield "" if first is None or first in named else findings[first].title
 
 

@@ -71,13 +71,15 @@ def _current(of: Progress, words: Words) -> Iterator[str]:
     found = of.current
     if found is None:
         return
-    yield f"Not current: {'; '.join(found.lacks)}." if found.lacks else "Current."
+    lacks = "; ".join(_(each) for each in found.lacks)
+    yield _("Not current: {lacks}.").format(lacks=lacks) if lacks else _("Current.")
     if found.latest is not None:
-        yield f"Latest run that counts: {day(found.latest.date())}."
+        yield _("Latest run that counts: {day}.").format(day=day(found.latest.date()))
     if found.weakest is not None:
-        likely = _of_ten(found.weakest, of.asked_on)
-        yield f"Most likely forgotten: {_named(found.weakest, words)}, recall about {likely}."
-    yield "It says what to rehearse, never what anybody can do."
+        yield _("Most likely forgotten: {act}, recall about {likely}.").format(
+            act=_named(found.weakest, words), likely=_of_ten(found.weakest, of.asked_on)
+        )
+    yield _("It says what to rehearse, never what anybody can do.")
 
 
 def _met(library: Library, of: Progress) -> Iterator[str]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import UTC, datetime, time, timedelta
 from hashlib import sha256
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.form import STANDING
 from chamberwise.engine.working.working import Working
 
@@ -28,7 +29,7 @@ def calendar(working: Working) -> bytes:
         event.add("dtend", each.day + timedelta(days=1))
         event.add("dtstamp", datetime.combine(each.day, time(), UTC))
         event.add("uid", f"{_digest(working, each.name)}@chamberwise.invalid")
-        event.add("description", " ".join(STANDING))
+        event.add("description", " ".join(map(_, STANDING)))
         made.add_component(event)
     return bytes(made.to_ical())
 

@@ -6,7 +6,9 @@ import csv
 from collections.abc import Iterator
 from io import StringIO
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.form import STANDING
+from chamberwise.engine.working.marks import told_mark
 from chamberwise.engine.working.working import Heading, Line, Step, Working
 
 HEADS = ("part", "name", "title", "formula", "numbers", "value", "unit")
@@ -42,8 +44,8 @@ def _rows(working: Working) -> Iterator[tuple[str, ...]]:
         ("to know", working.remarks),
         ("does not know", working.limits),
         ("caution", working.cautions),
-        ("source", [f"({each.mark.value}) {each.cite}" for each in working.sources]),
-        ("standing", STANDING),
+        ("source", [f"({told_mark(each.mark.value)}) {each.cite}" for each in working.sources]),
+        ("standing", [_(each) for each in STANDING]),
     ):
         yield from ((part, "", each, "", "", "", "") for each in texts)
 

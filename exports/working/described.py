@@ -24,7 +24,7 @@ def listed(calculations: Iterable[Calculation]) -> str:
             initial_indent=f"{each.name.ljust(width)}  ",
             subsequent_indent=" " * (width + 2),
         )
-    return "\n".join([*lines, "", *wrap(" ".join(STANDING), WIDTH)])
+    return "\n".join([*lines, "", *wrap(" ".join(map(_, STANDING)), WIDTH)])
 
 
 def described(calculation: Calculation) -> str:
@@ -46,7 +46,7 @@ def _lines(calculation: Calculation) -> Iterator[str]:
     for limit in calculation.limits:
         yield from wrap(limit, WIDTH, initial_indent="  - ", subsequent_indent="    ")
     yield ""
-    yield from wrap(" ".join(STANDING), WIDTH)
+    yield from wrap(" ".join(map(_, STANDING)), WIDTH)
 
 
 def typed(calculation: Calculation) -> str:

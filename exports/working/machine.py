@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.form import STANDING, Calculation, Input
 from chamberwise.engine.working.working import Heading, Line, Step, Working
 
@@ -13,7 +14,7 @@ def values(working: Working) -> dict[str, Any]:
     return {
         "calculation": working.name,
         "title": working.title,
-        "standing": list(STANDING),
+        "standing": [_(each) for each in STANDING],
         "given": [
             {
                 "name": each.name,

@@ -9,6 +9,7 @@ from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.words import Source
 from chamberwise.engine.working.form import STANDING
+from chamberwise.engine.working.marks import told_mark
 from chamberwise.engine.working.working import Heading, Line, Step, Table, Told, Working
 
 WIDTH = 76
@@ -23,7 +24,7 @@ def text(working: Working) -> str:
 
 def _lines(working: Working) -> Iterator[str]:
     yield working.title.upper()
-    yield from _wrapped(" ".join(STANDING))
+    yield from _wrapped(" ".join(map(_, STANDING)))
     yield from ("", _("Given"))
     yield from _given(working.given)
     yield from ("", _("Result"))
@@ -37,7 +38,7 @@ def _lines(working: Working) -> Iterator[str]:
     yield from _list(_("Caution"), working.cautions)
     yield from _list(_("Sources"), [_source(each) for each in working.sources])
     yield ""
-    yield from _wrapped(" ".join(STANDING))
+    yield from _wrapped(" ".join(map(_, STANDING)))
 
 
 def _given(given: Sequence[Told]) -> Iterator[str]:
@@ -94,7 +95,7 @@ def _table(table: Table) -> Iterator[str]:
 
 
 def _source(source: Source) -> str:
-    parts = (f"({source.mark.value}) {source.cite}", source.where, source.note)
+    parts = (f"({told_mark(source.mark.value)}) {source.cite}", source.where, source.note)
     return ". ".join(each.rstrip(".") for each in parts if each)
 
 
