@@ -44,6 +44,8 @@ class Scenario:
     in_truth: Mapping[ActId, InTruth]
     harms: Mapping[ActId, Harm]
     phrases: Phrases = field(default_factory=Phrases)
+    typed_in: Library | None = None
+    """The library in the language in which what is typed is understood, where that is another."""
 
     def turns_of(self, act: ActId) -> InTruth:
         """Return what an act does to the truth."""

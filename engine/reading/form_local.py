@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from chamberwise.engine.model.pathway import Status
 from chamberwise.engine.reading.form_approval import APPROVAL_KEYS
+from chamberwise.engine.reading.form_translation import SHEET_TRANSLATIONS
 from chamberwise.engine.reading.shapes import (
     DATE,
     DIGEST,
@@ -164,5 +165,6 @@ LOCAL_SHEET = Record(
         "wording": Key(Items(REWORDING), "Texts in the unit's own words"),
         "changes": Key(Items(CHANGE), "Steps and words added, changed or removed"),
         "switched off": Key(Entries(SWITCHED_OFF), "Safety rules that do not bind the unit"),
+        "translations": Key(SHEET_TRANSLATIONS, "By language, texts said in it"),
     },
 )

@@ -44,6 +44,10 @@ class Control:
     """The safety rules that the unit has switched off, each with who, when and why."""
     asked_with: str = "chamberwise stamp"
     """What to type before the stamp to learn whether the sheet is current."""
+    translation_mark: str = ""
+    """What the head says of a sheet whose texts are a translation; nothing of any other."""
+    translation: str = ""
+    """How far the translation was read, and how much of it stands in English."""
 
     @property
     def marks(self) -> tuple[str, ...]:
@@ -52,7 +56,8 @@ class Control:
         draft = () if self.approved_by else (DRAFT,)
         template = () if self.unit else (TEMPLATE,)
         off = (SWITCHED_OFF,) if self.switched_off else ()
-        return (*expired, *draft, *off, *template)
+        translation = (self.translation_mark,) if self.translation_mark else ()
+        return (*expired, *draft, *translation, *off, *template)
 
 
 def day(when: date) -> str:

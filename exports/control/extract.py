@@ -10,6 +10,7 @@ from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.words import ActId
 from chamberwise.engine.proof.rules import switched_off
 from chamberwise.exports.control.content import Control, day
+from chamberwise.exports.control.translation import of_translation, translation_mark
 
 
 def control_of(
@@ -46,6 +47,8 @@ def control_of(
         switched_off=tuple(
             (rule.title, f"{each.by}, {day(each.on)}: {each.because}") for rule, each in off
         ),
+        translation_mark=translation_mark(library) if library else "",
+        translation=" ".join(of_translation(library, pathway.id)) if library else "",
     )
 
 

@@ -144,7 +144,7 @@ class Frame:
         width = self._foot_width()
         lines = [
             rule_of_use(),
-            *([exceptions(self.control)] if self.control.switched_off else []),
+            *([exceptions(self.control)] if exceptions(self.control) else []),
             (Run(identity(self.control, number, of)),),
             (Run(currency(self.control, far)),),
         ]

@@ -34,11 +34,16 @@ def _over(control: Control) -> str:
 
 
 def exceptions(control: Control) -> tuple[Run, ...]:
-    """Return every safety rule switched off, with who did it, when and why."""
+    """Return how far a translation was read, then every safety rule switched off.
+
+    Of a rule is said who switched it off, when and why.
+    """
+    translation = (Run(control.translation, Weight.BOLD),) if control.translation else ()
     if not control.switched_off:
-        return ()
+        return translation
     told = " ".join(f"{title} ({why.rstrip('.')})." for title, why in control.switched_off)
-    return (Run("Switched off here: ", Weight.BOLD), Run(told))
+    between = (Run(" "),) if translation else ()
+    return (*translation, *between, Run("Switched off here: ", Weight.BOLD), Run(told))
 
 
 def _whole(name: str) -> str:

@@ -125,7 +125,9 @@ def sheet_of(laid: Iterable[Laid]) -> Sheet:
     title += f": {several[0].kind.words}" if len(several) == 1 else ": all sheets"
     told = subject((each.kind.words, each.order.control.code) for each in several)
     pages = tuple(page for each in several for page in each.pages)
-    return Sheet(title, f"{order.pathway}. {told}", LANGUAGE, order.made, pages)
+    translation = order.library.translation
+    language = translation.language if translation else LANGUAGE
+    return Sheet(title, f"{order.pathway}. {told}", language, order.made, pages)
 
 
 def printed(sheet: Sheet, form: Form) -> list[bytes]:
@@ -141,7 +143,8 @@ def printed(sheet: Sheet, form: Form) -> list[bytes]:
 
 def _controlled(text: str, control: Control) -> str:
     """Return a text between its marks and what the foot of a page says."""
-    use = "".join(run.text for run in (*rule_of_use(), *exceptions(control)))
+    said = ("".join(run.text for run in runs) for runs in (rule_of_use(), exceptions(control)))
+    use = " ".join(filter(None, said))
     plain = identity(control, 1, 1).translate(PLAIN)
     about = plain.split("\u2002·\u2002")[:-1]
     asked = f"Stamp {control.code}. Is it current? chamberwise stamp {control.code}"

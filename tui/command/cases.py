@@ -12,6 +12,7 @@ from chamberwise.tui.command.finding_files import (
     add_library,
     add_local,
     asked,
+    shipped,
 )
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
@@ -56,12 +57,14 @@ def run(arguments: Namespace) -> int:
     from chamberwise.engine.cases.table import whole_cases
     from chamberwise.exports.cases.content import case_sheet
     from chamberwise.exports.cases.told import completeness
+    from chamberwise.exports.control.translation import of_translation
+    from chamberwise.tui.in_language import in_language
 
     if arguments.every_walk and arguments.format != "json":
         raise UnusableError("`--every-walk` needs `--format json`.")
     found = asked((arguments.name,), arguments.library, arguments.local)
     name = _walkable(found)
-    library = found.loaded.library
+    library = in_language(found.loaded, arguments.library or shipped()).library
     table = library.pathways[name].cases
     if table is None:
         raise UnusableError(f"`{name}` has no table of cases. Add `cases:` to its file.")
@@ -78,6 +81,8 @@ def run(arguments: Namespace) -> int:
         talk(f"{len(rows)} combinations, {len(groups)} rows.{put_together}")
     else:
         talk(said)
+    for remark in of_translation(library, name):
+        talk(remark)
     return Status.FINDINGS if any(case.problem for case in rows) else Status.CLEAN
 
 

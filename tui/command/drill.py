@@ -149,10 +149,11 @@ def _next_seed(ready: Ready) -> int:
 def _ready(arguments: Namespace) -> Ready:
     from chamberwise.engine.diagnostics.text import problem_text
     from chamberwise.engine.reading.drills import read_drills
+    from chamberwise.tui.in_language import in_language
 
     _refuse_page(arguments.debrief)
     folder: Path = arguments.library or shipped()
-    loaded = asked((), arguments.library).loaded
+    loaded = in_language(asked((), arguments.library).loaded, folder)
     drills = read_drills(folder)
     if drills.problems:
         told = "\n\n".join(problem_text(each, drills.texts) for each in drills.problems)

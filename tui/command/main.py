@@ -25,6 +25,7 @@ COMMANDS = (
     "new",
     "steps",
     "write",
+    "translate",
     "compare",
     "approve",
 )

@@ -9,7 +9,13 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from chamberwise.tui.command.finding_files import UnusableError, add_library, add_local, asked
+from chamberwise.tui.command.finding_files import (
+    UnusableError,
+    add_library,
+    add_local,
+    asked,
+    shipped,
+)
 from chamberwise.tui.command.output import talk
 from chamberwise.tui.command.status import Status
 
@@ -124,8 +130,13 @@ def _begun(arguments: Namespace) -> tuple[Loaded, str, Sitting, tuple[str, ...]]
         return (*replayed(arguments), ())
     if arguments.pathway is None:
         raise UnusableError("Name a pathway to walk. `chamberwise list` shows those there are.")
-    loaded, pathway = _pathway(arguments)
-    return (loaded, pathway, *_sitting(arguments, loaded, pathway))
+    from chamberwise.exports.control.translation import of_translation
+    from chamberwise.tui.in_language import in_language
+
+    source, pathway = _pathway(arguments)
+    loaded = in_language(source, arguments.library or shipped())
+    sitting, remarks = _sitting(arguments, loaded, pathway)
+    return loaded, pathway, sitting, (*remarks, *of_translation(loaded.library, pathway))
 
 
 def _check_record(path: Path | None) -> None:

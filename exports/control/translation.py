@@ -1,0 +1,41 @@
+"""What is said of a library whose texts are shown in another language."""
+
+from __future__ import annotations
+
+from chamberwise.engine.language.languages import LANGUAGES
+from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
+from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.step import PathwayId
+from chamberwise.engine.translating.doubts import MARK
+
+
+def of_translation(library: Library, pathway: PathwayId) -> tuple[str, ...]:
+    """Return whether anybody has read the translation, and how much of it stands in English."""
+    found = library.translation
+    if found is None:
+        return ()
+    title = LANGUAGES[found.language].own_title
+    standing = _("{language}: reviewed against the source, no part of any approval.")
+    if not found.is_reviewed:
+        standing = _("{language}: a translation that no clinician has reviewed.")
+    said = standing.format(language=title)
+    texts, lacking = found.texts[pathway], found.in_english[pathway]
+    if not lacking:
+        return (said,)
+    count = ngettext(
+        "{lacking} of {texts} texts stands in English, marked {mark}.",
+        "{lacking} of {texts} texts stand in English, marked {mark}.",
+        lacking,
+    )
+    return (f"{said} {count.format(lacking=lacking, texts=texts, mark=MARK)}",)
+
+
+def translation_mark(library: Library) -> str:
+    """Return what stands across the head of a sheet whose texts are a translation."""
+    found = library.translation
+    if found is None:
+        return ""
+    if found.is_reviewed:
+        return _("TRANSLATION: NO PART OF ANY APPROVAL")
+    return _("UNREVIEWED TRANSLATION: SEE THE FOOT")
