@@ -10,7 +10,7 @@ from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.words import ActId
 from chamberwise.engine.proof.rules import switched_off
 from chamberwise.exports.control.content import Control, day
-from chamberwise.exports.control.translation import of_translation, translation_mark
+from chamberwise.exports.record.translation import of_translation, translation_mark
 
 
 def control_of(

@@ -57,7 +57,7 @@ def run(arguments: Namespace) -> int:
     from chamberwise.engine.cases.table import whole_cases
     from chamberwise.exports.cases.content import case_sheet
     from chamberwise.exports.cases.told import completeness
-    from chamberwise.exports.control.translation import of_translation
+    from chamberwise.exports.record.translation import of_translation
     from chamberwise.tui.in_language import in_language
 
     if arguments.every_walk and arguments.format != "json":

@@ -130,7 +130,7 @@ def _begun(arguments: Namespace) -> tuple[Loaded, str, Sitting, tuple[str, ...]]
         return (*replayed(arguments), ())
     if arguments.pathway is None:
         raise UnusableError("Name a pathway to walk. `chamberwise list` shows those there are.")
-    from chamberwise.exports.control.translation import of_translation
+    from chamberwise.exports.record.translation import of_translation
     from chamberwise.tui.in_language import in_language
 
     source, pathway = _pathway(arguments)

@@ -6,9 +6,9 @@ from typing import TYPE_CHECKING
 
 from chamberwise.engine.store.home import home
 from chamberwise.engine.store.journal_file import InUseError
-from chamberwise.exports.control.translation import of_translation
 from chamberwise.exports.record.bare import bare_record
 from chamberwise.exports.record.save import NotSavedError, save_record
+from chamberwise.exports.record.translation import of_translation
 from chamberwise.tui.actions import LIBRARY, footer
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.keeping import free_name
