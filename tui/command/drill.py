@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import UnusableError, add_library, asked, shipped
 from chamberwise.tui.command.typed import whole_number
 
@@ -110,6 +111,7 @@ def run(arguments: Namespace) -> int:
     clock = HandSetClock() if not by_hand else None
     fresh = () if arguments.resume else (begun(ready, clock), ())
     rehearsal, remarks = fresh or resumed(ready, clock)
+    remarks = (*remarks, *_of_translation(ready, rehearsal.drill.scenario.pathway))
     store = runs_path() if rehearsal.path is not None else None
     rehearsal.debriefing = Debriefing(local_time, store, arguments.debrief)
     try:
@@ -120,6 +122,15 @@ def run(arguments: Namespace) -> int:
         return drill_plain(ready, rehearsal, clock, remarks)
     finally:
         rehearsal.close()
+
+
+def _of_translation(ready: Ready, pathway: str) -> tuple[str, ...]:
+    """Return what is said of the language: a drill understands what is typed in English alone."""
+    from chamberwise.exports.record.translation import of_translation
+
+    said = of_translation(ready.loaded.library, pathway)
+    english = _("What is typed is understood in English; cues and brief are told in English.")
+    return (*said, english) if said else ()
 
 
 def _plan(ready: Ready) -> int:
