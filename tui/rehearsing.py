@@ -27,7 +27,10 @@ def scenario_of(
     """Return a scenario of a pathway's book. Raises `NoScenarioError`."""
     book = drills.books[pathway]
     library = drill_library(loaded.library, drills.truth, book)
-    return generate(library, book, drills.truth, drills.phrases, seed, name)
+    scenario = generate(library, book, drills.truth, drills.phrases, seed, name)
+    if loaded.written is None:
+        return scenario
+    return replace(scenario, typed_in=drill_library(loaded.written, drills.truth, book))
 
 
 def lasting(scenario: Scenario, seconds: int | None) -> Scenario:

@@ -28,6 +28,7 @@ from chamberwise.engine.exploration.explored import Explored
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.reading.digest import reached_by_handover
 from chamberwise.engine.reading.library import File, Loaded
+from chamberwise.engine.translating.checking import check_translation
 
 
 def check_files(loaded: Loaded, shown: Iterable[str], today: date) -> list[Problem]:
@@ -36,7 +37,7 @@ def check_files(loaded: Loaded, shown: Iterable[str], today: date) -> list[Probl
     problems: list[Problem] = []
     for name in shown:
         file = loaded.files[name]
-        problems += file.problems
+        problems += [*file.problems, *check_translation(loaded, file)]
         problems += decided_ahead.check(file, today)
         if file.words is not None:
             problems += check_words(loaded, file)

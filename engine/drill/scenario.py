@@ -45,6 +45,8 @@ class Scenario:
     harms: Mapping[ActId, Harm]
     phrases: Phrases = field(default_factory=Phrases)
     seen_as: Mapping[tuple[FindingId, ValueId], tuple[Seen, ...]] = field(default_factory=dict)
+    typed_in: Library | None = None
+    """The library in the language in which what is typed is understood, where that is another."""
 
     def turns_of(self, act: ActId) -> InTruth:
         """Return what an act does to the truth."""

@@ -29,6 +29,7 @@ from chamberwise.engine.reading.library import File, Loaded, assemble, understoo
 from chamberwise.engine.reading.local_sheet import LocalSheet, Operation, Verb
 from chamberwise.engine.reading.tree import Tree
 from chamberwise.engine.stamp.content import content_digest
+from chamberwise.engine.translating.of_sheet import check_sheet_translations
 
 MOST_OPERATIONS = 1000
 """Each is held against all before it."""
@@ -66,6 +67,7 @@ def localised(base: Loaded, file: File, leaving_out: Collection[Pointer] = ()) -
     loaded = assemble([*files, shown], shown.shown_as, local)
     tree.problems += unknown_names(loaded.library, local, tree)
     tree.problems += _weaker(base, loaded, covers, places, tree)
+    tree.problems += check_sheet_translations(loaded, sheet, local, tree)
     return loaded
 
 

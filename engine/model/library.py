@@ -10,6 +10,7 @@ from typing import NamedTuple
 from chamberwise.engine.model.local import Local
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import PathwayId, Step, StepId
+from chamberwise.engine.model.translation import Translation
 from chamberwise.engine.model.words import Finding, FindingId, Words
 
 
@@ -28,6 +29,8 @@ class Library:
     pathways: Mapping[PathwayId, Pathway]
     local: Local | None = None
     """The unit's sheet over some of them."""
+    translation: Translation | None = None
+    """Said where its texts are shown in another language than they were written in."""
 
     @cached_property
     def _words(self) -> dict[PathwayId, Words]:

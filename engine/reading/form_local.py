@@ -5,6 +5,7 @@ from __future__ import annotations
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.model.pathway import Status
 from chamberwise.engine.reading.form_approval import APPROVAL_KEYS
+from chamberwise.engine.reading.form_translation import SHEET_TRANSLATIONS
 from chamberwise.engine.reading.shapes import (
     DATE,
     DIGEST,
@@ -168,5 +169,6 @@ LOCAL_SHEET = Record(
         "wording": Key(Items(REWORDING), N_("Texts in the unit's own words")),
         "changes": Key(Items(CHANGE), N_("Steps and words added, changed or removed")),
         "switched off": Key(Entries(SWITCHED_OFF), N_("Safety rules that do not bind the unit")),
+        "translations": Key(SHEET_TRANSLATIONS, N_("By language, texts said in it")),
     },
 )

@@ -14,6 +14,7 @@ from chamberwise.engine.reading.form_drill import DRILL, PHRASES, TRUTH
 from chamberwise.engine.reading.form_local import LOCAL_SHEET
 from chamberwise.engine.reading.form_pathway import PATHWAY
 from chamberwise.engine.reading.form_reviewed import REVIEWED
+from chamberwise.engine.reading.form_translation import TRANSLATION
 from chamberwise.engine.reading.form_vocabulary import VOCABULARY
 from chamberwise.engine.reading.scalars import EXPECTED, NOTHING, PATTERNS
 from chamberwise.engine.reading.shapes import (
@@ -48,6 +49,7 @@ def schema_files() -> dict[str, str]:
         "pathway.schema.json": _text(schema(PATHWAY, "pathway")),
         "vocabulary.schema.json": _text(schema(VOCABULARY, "vocabulary")),
         "local-sheet.schema.json": _text(schema(LOCAL_SHEET, "local-sheet")),
+        "translation.schema.json": _text(schema(TRANSLATION, "translation")),
         "mutants.schema.json": _text(schema(REVIEWED, "mutants")),
         "drill.schema.json": _text(schema(DRILL, "drill")),
         "truth.schema.json": _text(schema(TRUTH, "truth")),

@@ -20,9 +20,11 @@ from chamberwise.engine.reading.build_pathway import pathway as build_pathway
 from chamberwise.engine.reading.build_words import words as build_words
 from chamberwise.engine.reading.form_local import LOCAL_SHEET
 from chamberwise.engine.reading.form_pathway import PATHWAY
+from chamberwise.engine.reading.form_translation import TRANSLATION
 from chamberwise.engine.reading.form_vocabulary import VOCABULARY
 from chamberwise.engine.reading.local_sheet import LocalSheet, local_sheet
 from chamberwise.engine.reading.read import read
+from chamberwise.engine.reading.translation_file import TranslationFile, translation_file
 from chamberwise.engine.reading.tree import Tree, parse
 
 _WORDS = ("findings", "choices", "acts", "duties", "kit", "sources")
@@ -40,6 +42,7 @@ class File:
     pathway: Pathway | None = None
     words: Words | None = None
     sheet: LocalSheet | None = None
+    translation: TranslationFile | None = None
 
     @property
     def problems(self) -> list[Problem]:
@@ -120,6 +123,8 @@ class Loaded:
     """The file of the unit's sheet that lies over the library, if there is one."""
     fallen: Mapping[PathwayId, tuple[str, ...]] = field(default_factory=dict)
     """Pathways called approved that print as drafts, and which parts changed since."""
+    written: Library | None = None
+    """The library as it was written, where `library` has its texts in another language."""
 
     @property
     def vocabulary(self) -> list[File]:
@@ -160,6 +165,9 @@ def understood(file: File) -> File:
     if is_local_sheet(tree):
         raw = read(tree, LOCAL_SHEET)
         file.sheet = local_sheet(raw, tree) if raw is not None else None
+    elif is_translation(tree):
+        raw = read(tree, TRANSLATION)
+        file.translation = translation_file(raw) if raw is not None else None
     elif _is_vocabulary(tree):
         raw = _without_half_rules(read(tree, VOCABULARY), tree)
         file.words = build_words(raw) if raw is not None else None
@@ -184,6 +192,11 @@ def _is_in(problem: Problem, table: str) -> bool:
 def is_local_sheet(tree: Tree) -> bool:
     """Whether a file is a unit's sheet over a pathway: its head says so."""
     return "local sheet" in getattr(tree.root, "entries", {})
+
+
+def is_translation(tree: Tree) -> bool:
+    """Whether a file holds texts in another language: its head says so."""
+    return "translation of" in getattr(tree.root, "entries", {})
 
 
 def _is_vocabulary(tree: Tree) -> bool:

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Any
 
@@ -19,6 +19,8 @@ from chamberwise.engine.model.local import (
 )
 from chamberwise.engine.reading.build_values import Raw
 from chamberwise.engine.reading.nodes import node_at
+from chamberwise.engine.reading.places import place_of as place_of
+from chamberwise.engine.reading.translation_file import TranslatedText, sheet_translations
 from chamberwise.engine.reading.tree import Node, Tree
 
 
@@ -52,25 +54,20 @@ class Operation:
 
 @dataclass(frozen=True, slots=True)
 class LocalSheet:
-    """One sheet: what it sets for the unit, and its operations in the order of the file."""
+    """One sheet: what it sets for the unit, and its operations in the order of the file.
+
+    Translations are no operations: they change nothing that is walked or approved.
+    """
 
     local: Local
     operations: tuple[Operation, ...]
+    translations: Mapping[str, tuple[TranslatedText, ...]] = field(default_factory=dict)
+    """By language."""
 
 
 def local_sheet(raw: Raw, tree: Tree) -> LocalSheet:
     """Return the sheet that a file's values describe; what could not be read is left out."""
-    return LocalSheet(_local(raw), tuple(_operations(raw, tree)))
-
-
-def place_of(typed: str) -> Pointer:
-    """Return a place as typed, such as `steps / fill-chamber / do / 1 / does`.
-
-    >>> place_of("steps / fill-chamber / do / 1 / does")
-    ('steps', 'fill-chamber', 'do', 0, 'does')
-    """
-    parts = [part.strip() for part in typed.split(" / ")]
-    return tuple(int(part) - 1 if part.isdecimal() else part for part in parts)
+    return LocalSheet(_local(raw), tuple(_operations(raw, tree)), sheet_translations(raw))
 
 
 def _local(raw: Raw) -> Local:

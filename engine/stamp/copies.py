@@ -23,6 +23,8 @@ class Copy:
     hangs: str = ""
     source: str = ""
     """The file it was printed from, where that lies outside the library."""
+    language: str = ""
+    """The language of its texts, where that is not the one the pathway was written in."""
 
 
 @dataclass(frozen=True, slots=True)

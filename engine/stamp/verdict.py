@@ -22,6 +22,8 @@ class Printable(NamedTuple):
     pathway: PathwayId
     sheet: str
     content: str
+    language: str = ""
+    """That of its texts, where it is not the one the pathway was written in."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,8 +67,9 @@ def stamps(library: Library, sheets: Iterable[str]) -> dict[str, Printable]:
     """Return the stamp of every sheet that could be printed of a library now."""
     kinds = tuple(sheets)
     contents = {name: content_digest(library, name) for name in library.pathways}
+    language = library.translation.language if library.translation else ""
     return {
-        stamp_of(content, sheet): Printable(name, sheet, content)
+        stamp_of(content, sheet): Printable(name, sheet, content, language)
         for name, content in contents.items()
         for sheet in kinds
     }
@@ -84,8 +87,9 @@ def verdict(typed: str, now: Mapping[str, Printable], register: Register) -> Ver
         return Current(code, now[code], copies)
     if not copies:
         return Unknown(code, _(NEVER_SEEN), _nearest(code, known))
-    contents = {each.pathway: each.content for each in now.values()}
-    return Superseded(code, copies, contents.get(copies[-1].pathway))
+    contents = {(each.pathway, each.language): each.content for each in now.values()}
+    last = copies[-1]
+    return Superseded(code, copies, contents.get((last.pathway, last.language)))
 
 
 def _nearest(typed: str, known: Sequence[str]) -> str | None:

@@ -20,7 +20,7 @@ class UnreadableRegisterError(ValueError):
 
 def encode(register: Register) -> str:
     """Return the register's file: a line for each copy, and one for each content in use."""
-    copies = [asdict(copy) | {"printed": copy.printed.isoformat()} for copy in register.copies]
+    copies = [_copy_values(copy) for copy in register.copies]
     used = dict.fromkeys(copy.content for copy in register.copies)
     contents = [
         f"{json.dumps(digest)}: {_line(asdict(register.contents[digest]))}"
@@ -31,6 +31,11 @@ def encode(register: Register) -> str:
         f'{{"format": {FORMAT},\n"copies": [\n{_lines(map(_line, copies))}],\n'
         f'"contents": {{\n{_lines(contents)}}}}}\n'
     )
+
+
+def _copy_values(copy: Copy) -> dict[str, str]:
+    values = asdict(copy) | {"printed": copy.printed.isoformat()}
+    return {name: each for name, each in values.items() if each or name != "language"}
 
 
 def _line(values: Any) -> str:

@@ -11,6 +11,7 @@ from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.words import ActId
 from chamberwise.engine.proof.rules import switched_off
 from chamberwise.exports.control.content import Control, day
+from chamberwise.exports.record.translation import reviewed_mark, texts_in_english
 
 
 def control_of(
@@ -47,6 +48,8 @@ def control_of(
         switched_off=tuple(
             (rule.title, f"{each.by}, {day(each.on)}: {each.because}") for rule, each in off
         ),
+        translation_mark=reviewed_mark(library) if library else "",
+        texts=texts_in_english(library, pathway.id) if library else "",
     )
 
 

@@ -151,7 +151,7 @@ class Frame:
         width = self._foot_width()
         lines = [
             rule_of_use(),
-            *([translated(self.control)] if self.control.translation else []),
+            *([translated(self.control)] if translated(self.control) else []),
             *([exceptions(self.control)] if self.control.switched_off else []),
             (Run(identity(self.control, number, of)),),
             (Run(currency(self.control, far)),),

@@ -51,11 +51,15 @@ def approval(control: Control) -> str:
 
 
 def translated(control: Control) -> tuple[Run, ...]:
-    """Return that the sheet is a translation that nobody has reviewed."""
-    return (
-        Run(unreviewed_notice(control.translation), Weight.BOLD),
-        Run(" " + _("Hold it against the English sheet before anybody relies on it.")),
-    )
+    """Return how far a translation was read; nothing of a sheet in English."""
+    notice: tuple[Run, ...] = ()
+    if control.translation:
+        notice = (
+            Run(unreviewed_notice(control.translation), Weight.BOLD),
+            Run(" " + _("Hold it against the English sheet before anybody relies on it.")),
+        )
+    texts = (Run(" " * bool(notice) + control.texts, Weight.BOLD),) if control.texts else ()
+    return (*notice, *texts)
 
 
 def exceptions(control: Control) -> tuple[Run, ...]:

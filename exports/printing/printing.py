@@ -143,7 +143,7 @@ def printed(sheet: Sheet, form: Form) -> list[bytes]:
 
 def _controlled(text: str, control: Control) -> str:
     """Return a text between its marks and what the foot of a page says."""
-    foreign = translated(control) if control.translation else ()
+    foreign = translated(control)
     use = "".join(run.text for run in (*rule_of_use(), *exceptions(control)))
     use += "".join(run.text for run in (Run("\n"), *foreign)) if foreign else ""
     plain = identity(control, 1, 1).translate(PLAIN)

@@ -51,6 +51,7 @@ def copy_of(kind: Kind, order: Order, hangs: str = "", source: str = "") -> Copy
         content=content_digest(order.library, order.pathway),
         hangs=hangs,
         source=source,
+        language=order.library.translation.language if order.library.translation else "",
     )
 
 
@@ -67,8 +68,16 @@ def found_copy(
     kept = snapshot(library, pathway.id)
     if found.copies:
         return found.copies[-1], kept
-    sheet, content = found.printable.sheet, found.printable.content
-    return (
-        Copy(found.code, pathway.id, pathway.title, pathway.edition, sheet, "", today, content),
-        kept,
+    printable = found.printable
+    copy = Copy(
+        found.code,
+        pathway.id,
+        pathway.title,
+        pathway.edition,
+        printable.sheet,
+        "",
+        today,
+        printable.content,
+        language=printable.language,
     )
+    return copy, kept

@@ -14,6 +14,7 @@ from chamberwise.tui.command.finding_files import (
     add_library,
     add_local,
     asked,
+    shipped,
 )
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
@@ -60,12 +61,14 @@ def run(arguments: Namespace) -> int:
     from chamberwise.engine.cases.table import whole_cases
     from chamberwise.exports.cases.content import case_sheet
     from chamberwise.exports.cases.told import completeness
+    from chamberwise.exports.record.translation import of_translation
+    from chamberwise.tui.in_language import in_language
 
     if arguments.every_walk and arguments.format != "json":
         raise UnusableError(_("`--every-walk` needs `--format json`."))
     found = asked((arguments.name,), arguments.library, arguments.local)
     name = _walkable(found)
-    library = found.loaded.library
+    library = in_language(found.loaded, arguments.library or shipped()).library
     table = library.pathways[name].cases
     if table is None:
         raise UnusableError(
@@ -88,6 +91,8 @@ def run(arguments: Namespace) -> int:
         talk(told.format(combinations=len(rows), rows=len(groups)))
     else:
         talk(said)
+    for remark in of_translation(library, name):
+        talk(remark)
     return Status.FINDINGS if any(case.problem for case in rows) else Status.CLEAN
 
 

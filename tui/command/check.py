@@ -68,18 +68,32 @@ def _once(arguments: Namespace) -> int:
     from chamberwise.engine.diagnostics.text import problem_text, summary
     from chamberwise.engine.drill.checking.check import check_drills
     from chamberwise.engine.reading.drills import read_drills
+    from chamberwise.engine.translating.checking import check_translation
 
     found = asked(arguments.names, arguments.library, arguments.local)
     drills = read_drills(arguments.library or shipped())
     problems = _problems(found, arguments.on or date.today())
     problems += check_drills(found.loaded, drills, found.pathways)
+    translations = _translations(arguments)
+    for file in translations:
+        problems += [*file.problems, *check_translation(found.loaded, file)]
+    texts = {**drills.texts, **{file.shown_as: file.text for file in translations}}
     if arguments.format == "json":
         product_json(problem_values(problems))
     else:
         for problem in problems:
-            product(problem_text(problem, {**found.loaded.texts, **drills.texts}) + "\n")
-        product(summary(problems, len(found.checked)))
+            product(problem_text(problem, {**found.loaded.texts, **texts}) + "\n")
+        product(summary(problems, len(found.checked) + len(translations)))
     return _status(found, any(p.severity is not Severity.NOTICE for p in problems))
+
+
+def _translations(arguments: Namespace) -> list[File]:
+    """Return every translation of the library, where all of it is asked for."""
+    from chamberwise.engine.translating.finding import read_translations
+
+    if arguments.names or arguments.local:
+        return []
+    return read_translations(arguments.library or shipped())
 
 
 def _problems(found: Asked, today: date) -> list[Problem]:

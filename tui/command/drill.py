@@ -117,6 +117,7 @@ def run(arguments: Namespace) -> int:
     clock = HandSetClock() if not by_hand else None
     fresh = () if arguments.resume else (begun(ready, clock), ())
     rehearsal, remarks = fresh or resumed(ready, clock)
+    remarks = (*remarks, *_of_translation(ready, rehearsal.drill.scenario.pathway))
     store = runs_path() if rehearsal.path is not None else None
     rehearsal.debriefing = Debriefing(local_time, store, arguments.debrief)
     try:
@@ -127,6 +128,15 @@ def run(arguments: Namespace) -> int:
         return drill_plain(ready, rehearsal, clock, remarks)
     finally:
         rehearsal.close()
+
+
+def _of_translation(ready: Ready, pathway: str) -> tuple[str, ...]:
+    """Return what is said of the language: a drill understands what is typed in English alone."""
+    from chamberwise.exports.record.translation import of_translation
+
+    said = of_translation(ready.loaded.library, pathway)
+    english = _("What is typed is understood in English; cues and brief are told in English.")
+    return (*said, english) if said else ()
 
 
 def _plan(ready: Ready) -> int:
@@ -162,10 +172,11 @@ def _next_seed(ready: Ready) -> int:
 def _ready(arguments: Namespace) -> Ready:
     from chamberwise.engine.diagnostics.text import problem_text
     from chamberwise.engine.reading.drills import read_drills
+    from chamberwise.tui.in_language import in_language
 
     _refuse_page(arguments.debrief)
     folder: Path = arguments.library or shipped()
-    loaded = asked((), arguments.library).loaded
+    loaded = in_language(asked((), arguments.library).loaded, folder)
     drills = read_drills(folder)
     if drills.problems:
         told = "\n\n".join(problem_text(each, drills.texts) for each in drills.problems)

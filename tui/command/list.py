@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.command.finding_files import add_library, add_local, asked
+from chamberwise.tui.command.finding_files import add_library, add_local, asked, shipped
 from chamberwise.tui.command.output import product, product_json, table, talk
 from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import add_on
@@ -64,17 +64,19 @@ def run(arguments: Namespace) -> int:
     from chamberwise.engine.checks.evidence.review_soon import AHEAD
     from chamberwise.engine.graph.handovers import reading_order
     from chamberwise.exports.record.standing import STANDING
+    from chamberwise.tui.in_language import in_language
 
     loaded = asked((), arguments.library, arguments.local).loaded
     library = loaded.library
+    told = in_language(loaded, arguments.library or shipped()).library
     if arguments.words:
-        return _words(library.shared, arguments)
+        return _words(told.shared, arguments)
     today = arguments.on or date.today()
     pathways = [library.pathways[name] for name in reading_order(library)]
     rows = [
         {
             "pathway": each.id,
-            "title": each.title,
+            "title": told.pathways[each.id].title,
             "edition": each.edition,
             "status": str(each.status),
             "approved": each.is_approved,

@@ -28,6 +28,7 @@ COMMANDS = (
     "new",
     "steps",
     "write",
+    "translate",
     "compare",
     "approve",
 )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from argparse import Namespace, _SubParsersAction
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -15,6 +16,7 @@ from chamberwise.tui.command.finding_files import (
     add_library,
     add_local,
     asked,
+    shipped,
 )
 from chamberwise.tui.command.output import product, talk
 from chamberwise.tui.command.print_typed import metres, waiver
@@ -111,11 +113,14 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 
 def run(arguments: Namespace) -> int:
     """Print, register, and say where the files are."""
+    from chamberwise.tui.in_language import in_language
+
     found = asked((arguments.name,), arguments.library, arguments.local)
     pathway = _printable(found)
     if broken := _broken(found, pathway):
         talk(broken)
         return Status.FINDINGS
+    found = replace(found, loaded=in_language(found.loaded, arguments.library or shipped()))
     wanted = _wanted(arguments, found, pathway)
     _refuse_no_folder(wanted)
     return _print(found, wanted, _place(arguments.hangs), arguments)

@@ -7,9 +7,10 @@ from typing import TYPE_CHECKING
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.store.home import walks
 from chamberwise.exports.record.standing import STANDING
-from chamberwise.tui.command.finding_files import asked
+from chamberwise.tui.command.finding_files import asked, shipped
 from chamberwise.tui.command.output import product, talk
 from chamberwise.tui.command.status import Status
+from chamberwise.tui.in_language import in_language
 from chamberwise.tui.setting import Setting
 from chamberwise.tui.sitting import local_time
 from chamberwise.tui.terminal import carries_screen, wants_colour
@@ -28,7 +29,8 @@ def run() -> int:
         return Status.UNUSABLE
     from chamberwise.tui.app import WalkProgram
 
-    setting = Setting(asked((), None).loaded, local_time, walks(), wants_colour())
+    loaded = in_language(asked((), None).loaded, shipped())
+    setting = Setting(loaded, local_time, walks(), wants_colour())
     status = WalkProgram(setting).run() or Status.CLEAN
     product(_(STANDING))
     return status

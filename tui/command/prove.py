@@ -174,13 +174,17 @@ def _in_the_way(found: Asked, names: tuple[str, ...]) -> list[Problem]:
 
 def _proof(found: Asked, name: str, rules: tuple[Rule, ...], arguments: Namespace) -> ProofShown:
     from chamberwise.engine.proof.prove import prove
+    from chamberwise.engine.translating.proof import retold_proof
     from chamberwise.exports.proof.extract import proof_shown
+    from chamberwise.tui.in_language import in_language
     from chamberwise.tui.replaying import replay_command
 
     folder = arguments.library or shipped()
     replay = replay_command(found.loaded, name, arguments.library, folder)
     proof = prove(found.loaded.library, name, rules)
-    return proof_shown(found.loaded, proof, date.today(), replay, _brought_by(found, proof))
+    told = in_language(found.loaded, folder)
+    said = retold_proof(proof, told.library)
+    return proof_shown(told, said, date.today(), replay, _brought_by(found, proof))
 
 
 def _brought_by(found: Asked, proof: Proof) -> dict[str, tuple[str, ...]]:

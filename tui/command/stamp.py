@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from argparse import Namespace, _SubParsersAction
-from collections.abc import Iterable
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 from chamberwise.engine.language.texts import N_, ngettext
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.command.finding_files import UnusableError, add_library, asked
+from chamberwise.tui.command.finding_files import UnusableError, add_library, asked, shipped
 from chamberwise.tui.command.output import product, product_json, table, talk
 from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import add_on
@@ -19,7 +19,7 @@ from chamberwise.tui.command.typed import add_on
 if TYPE_CHECKING:
     from chamberwise.engine.model.library import Library
     from chamberwise.engine.stamp.copies import Copy, Register
-    from chamberwise.engine.stamp.verdict import Current, Printable, Superseded
+    from chamberwise.engine.stamp.verdict import Current, Printable, Superseded, Verdict
 
 EXAMPLE = N_("""example:
   chamberwise stamp
@@ -63,19 +63,34 @@ def run(arguments: Namespace) -> int:
         raise UnusableError(str(error)) from error
 
 
-def _known(copies: Iterable[Copy], arguments: Namespace) -> tuple[Library, dict[str, Printable]]:
-    """Return the library, with the files that copies were printed from, and all its stamps."""
+def _known(
+    copies: Sequence[Copy], arguments: Namespace, typed: str = ""
+) -> tuple[dict[str, Library], dict[str, Printable]]:
+    """Return the library by language, "" for its own, and all its stamps.
+
+    Files that copies were printed from belong to it. Other languages are looked at for copies in
+    them, and for a stamp that nothing else has.
+    """
+    from chamberwise.engine.keys.base32 import as_meant
     from chamberwise.engine.stamp.verdict import stamps
+    from chamberwise.engine.translating.checking import OTHERS
     from chamberwise.exports.printing.sheet_name import every_sheet_name
+    from chamberwise.tui.in_language import translated_into
 
     kinds = every_sheet_name()
-    library = asked((), arguments.library).loaded.library
-    now = stamps(library, kinds)
-    for source in dict.fromkeys(copy.source for copy in copies if copy.source):
-        if Path(source).is_file():
-            library = asked((source,), arguments.library).loaded.library
-            now = {**now, **stamps(library, kinds)}
-    return library, now
+    sources = dict.fromkeys(
+        copy.source for copy in copies if copy.source and Path(copy.source).is_file()
+    )
+    loaded = [asked((each,) if each else (), arguments.library).loaded for each in ("", *sources)]
+    now = {code: each for read in loaded for code, each in stamps(read.library, kinds).items()}
+    is_met = bool(copies) or as_meant(typed) in map(as_meant, now)
+    libraries = {"": loaded[-1].library}
+    for language in {copy.language for copy in copies} - {""} if is_met else OTHERS:
+        for read in loaded:
+            told = translated_into(read, arguments.library or shipped(), language).library
+            libraries[language] = told
+            now |= stamps(told, kinds)
+    return libraries, now
 
 
 def _one(typed: str, register: Register, arguments: Namespace) -> Status:
@@ -86,8 +101,9 @@ def _one(typed: str, register: Register, arguments: Namespace) -> Status:
     from chamberwise.exports.stamp.text import stamp_text
 
     copies = [copy for copy in register.copies if as_meant(copy.code) == as_meant(typed)]
-    library, now = _known(copies, arguments)
+    libraries, now = _known(copies, arguments, typed)
     found = verdict(typed, now, register)
+    library = libraries.get(_language(found), libraries[""])
     if arguments.hangs is not None and not isinstance(found, Unknown):
         where = _place(arguments.hangs)
         if not where:
@@ -99,6 +115,15 @@ def _one(typed: str, register: Register, arguments: Namespace) -> Status:
     else:
         product(stamp_text(shown))
     return Status.CLEAN if isinstance(found, Current) else Status.FINDINGS
+
+
+def _language(found: Verdict) -> str:
+    """Return the language of a sheet, "" for the one its pathway was written in."""
+    from chamberwise.engine.stamp.verdict import Current, Superseded
+
+    if isinstance(found, Current):
+        return found.printable.language
+    return found.copies[-1].language if isinstance(found, Superseded) else ""
 
 
 def _place(typed: str) -> str:

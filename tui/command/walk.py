@@ -11,7 +11,13 @@ from typing import TYPE_CHECKING, Any
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.command.finding_files import UnusableError, add_library, add_local, asked
+from chamberwise.tui.command.finding_files import (
+    UnusableError,
+    add_library,
+    add_local,
+    asked,
+    shipped,
+)
 from chamberwise.tui.command.output import talk
 from chamberwise.tui.command.status import Status
 
@@ -130,8 +136,13 @@ def _begun(arguments: Namespace) -> tuple[Loaded, str, Sitting, tuple[str, ...]]
         return (*replayed(arguments), ())
     if arguments.pathway is None:
         raise UnusableError(_("Name a pathway to walk. `chamberwise list` shows those there are."))
-    loaded, pathway = _pathway(arguments)
-    return (loaded, pathway, *_sitting(arguments, loaded, pathway))
+    from chamberwise.exports.record.translation import of_translation
+    from chamberwise.tui.in_language import in_language
+
+    source, pathway = _pathway(arguments)
+    loaded = in_language(source, arguments.library or shipped())
+    sitting, remarks = _sitting(arguments, loaded, pathway)
+    return loaded, pathway, sitting, (*remarks, *of_translation(loaded.library, pathway))
 
 
 def _check_record(path: Path | None) -> None:

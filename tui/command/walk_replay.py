@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.proof.replay_key import ReplayKeyError, moves_of
-from chamberwise.tui.command.finding_files import Asked, UnusableError, asked
+from chamberwise.tui.command.finding_files import Asked, UnusableError, asked, shipped
+from chamberwise.tui.in_language import in_language
 from chamberwise.tui.replay import sit_down_to_replay
 from chamberwise.tui.sitting import local_time
 from chamberwise.tui.walkable import problems_in_the_way
@@ -29,7 +30,8 @@ def replayed(arguments: Namespace) -> tuple[Loaded, str, Sitting]:
         pathway, moves = moves_of(found.loaded, arguments.replay, walkable)
     except ReplayKeyError as error:
         raise UnusableError(str(error)) from error
-    return found.loaded, pathway, sit_down_to_replay(found.loaded, pathway, moves, local_time)
+    loaded = in_language(found.loaded, arguments.library or shipped())
+    return loaded, pathway, sit_down_to_replay(loaded, pathway, moves, local_time)
 
 
 def _walkable(found: Asked) -> tuple[str, ...]:

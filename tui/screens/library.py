@@ -9,6 +9,7 @@ from chamberwise.engine.store.home import home
 from chamberwise.engine.store.journal_file import InUseError
 from chamberwise.exports.record.bare import bare_record
 from chamberwise.exports.record.save import NotSavedError, save_record
+from chamberwise.exports.record.translation import of_translation
 from chamberwise.tui.actions import LIBRARY, footer
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.keeping import free_name
@@ -174,7 +175,10 @@ class LibraryScreen(Screen[None]):
     def _afresh(self) -> None:
         setting = self.setting
         sitting = sit_down(setting.loaded, self.rows[self.chosen].id, setting.clock, setting.walks)
-        self.app.push_screen(WalkScreen(sitting))
+        self.app.push_screen(WalkScreen(sitting, self._translation()))
+
+    def _translation(self) -> tuple[str, ...]:
+        return of_translation(self.setting.loaded.library, self.rows[self.chosen].id)
 
     def _go_on(self) -> None:
         found = self.rows[self.chosen].unfinished
@@ -184,7 +188,8 @@ class LibraryScreen(Screen[None]):
         except InUseError:
             self.said.show([Part(_("This walk is open in another terminal. Go on with it there."))])
             return
-        self.app.push_screen(WalkScreen(sitting, [found.torn] if found.torn else []))
+        torn = [found.torn] if found.torn else []
+        self.app.push_screen(WalkScreen(sitting, [*torn, *self._translation()]))
 
     def _keep_old(self) -> None:
         found = self.rows[self.chosen].unfinished

@@ -9,6 +9,7 @@ from math import log
 
 from chamberwise.engine.drill.scenario import Scenario
 from chamberwise.engine.drill.wording.tokens import asks, tokens_of, words_of
+from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import Action, Question
 from chamberwise.engine.model.words import ActId, FindingId
 from chamberwise.engine.reading.digest import reached_by_handover
@@ -82,7 +83,7 @@ def _said(scenario: Scenario) -> Iterator[tuple[Target, str]]:
     said, announce = scenario.phrases, Target(act=scenario.book.announce)
     for text in scenario.book.triggers:
         yield announce, text
-    acts = scenario.library.words(scenario.pathway).acts
+    acts = _library(scenario).words(scenario.pathway).acts
     for act in _acts(scenario):
         if act in acts:
             yield Target(act=act), acts[act].title
@@ -98,8 +99,13 @@ def _said(scenario: Scenario) -> Iterator[tuple[Target, str]]:
             yield Target(finding=finding), other
 
 
+def _library(scenario: Scenario) -> Library:
+    """Return the library whose titles are ways of saying: one language alone is understood."""
+    return scenario.typed_in or scenario.library
+
+
 def _acts(scenario: Scenario) -> Iterable[ActId]:
-    library = scenario.library
+    library = _library(scenario)
     found = [*scenario.harms, *scenario.in_truth, *scenario.phrases.acts]
     found += [reply.act for inject in scenario.book.injects for reply in inject.replies]
     for pathway in reached_by_handover(library, scenario.pathway):
@@ -110,7 +116,7 @@ def _acts(scenario: Scenario) -> Iterable[ActId]:
 
 
 def _asked(scenario: Scenario) -> Iterator[tuple[FindingId, str]]:
-    library = scenario.library
+    library = _library(scenario)
     for pathway in reached_by_handover(library, scenario.pathway):
         for step in library.pathways[pathway].steps.values():
             if isinstance(step, Question):

@@ -35,6 +35,8 @@ def test_every_shipped_file_names_its_schema_on_the_first_line(path: Path) -> No
     kind = path.parent.name if path.parent != PROTOCOLS else "pathway"
     if kind == "drills":
         kind = path.stem if path.stem in ("truth", "phrases") else "drill"
+    if path.parent.parent == PROTOCOLS / "translations":
+        kind = "translation"
     if kind == "demonstration":
         kind = path.stem if path.stem in ("stock", "list") else "local-sheet"
     found = MODELINE.fullmatch(path.read_text("utf-8").splitlines()[0])

@@ -1,0 +1,1 @@
+"""The texts of pathways in another language: each bound to the text it was made of."""
