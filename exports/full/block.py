@@ -98,8 +98,8 @@ class Blocks:
         ]
 
     def _heading(self, step: Step, is_down: bool) -> list[Piece]:
-        if not step.heading:
-            return []
+        if not step.heading:  # its number stands on a line of its own
+            return [] if is_decision(step) else [Piece(self.setter.mm(NUMBER), ())]
         role = Role.QUESTION if step.kind is Kind.QUESTION else Role.STEP
         width = self._inside(step, is_down) - self._hang(step, is_down)
         text = self.setter.text(step.heading, self.setter.head, width, role, step.of)

@@ -9,10 +9,15 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 
 from chamberwise.exports.legibility.angle import MM_PER_POINT
+from chamberwise.exports.legibility.long_words import may_be_parted
 from chamberwise.exports.paper.sheet import Run, Style, Weight
 from chamberwise.exports.typesetting.measuring import Room, Ruler, Setting
 
 REFERENCE = 12.0
+PART = 10
+"""Letters of a part of a word that is parted."""
+FILLED = 0.85
+"""Of its width: what a line of parted words fills."""
 LINE = 1.02
 """Of the size: from the highest to the lowest letter of a line."""
 FREE = 10_000.0
@@ -48,14 +53,19 @@ class Guess:
         scale = style.size / REFERENCE
         lines, here, whole, longest = 1, 0.0, 0.0, 0.0
         for word, weight in words:
-            space = self._space(weight) * scale
+            space = self._space(weight) * scale if here else 0.0
             wide = self._width(word, weight) * scale
+            whole += wide + (self._space(weight) * scale if whole else 0.0)
+            if wide > width and may_be_parted(word):
+                longest = max(longest, wide * PART / max(PART, len(word)))
+                more, here = divmod(here + space + wide, width * FILLED)
+                lines += int(more)
+                continue
             longest = max(longest, wide)
-            whole += wide + (space if whole else 0.0)
             if here and here + space + wide > width:
                 lines, here = lines + 1, wide
             else:
-                here += wide + (space if here else 0.0)
+                here += space + wide
         return lines, whole, longest
 
     def _space(self, weight: Weight) -> float:

@@ -1,4 +1,4 @@
-"""Lines begin below one another, end where words end, and break no word."""
+"""Lines begin below one another and end where words end; only a very long word is broken."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from chamberwise.exports.audit.block import Block
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
 from chamberwise.exports.audit.subject import Subject
 from chamberwise.exports.legibility.angle import MM_PER_POINT
+from chamberwise.exports.legibility.long_words import may_be_parted
 from chamberwise.exports.paper.sheet import Role
 
 RAGGED = 0.15
@@ -45,13 +46,20 @@ def _is_justified(block: Block, em: float) -> bool:
 
 def _is_hyphenated(block: Block) -> bool:
     placed = "".join(block.text.text.split())
+    words = block.text.text.split()
     for above, below in zip(block.lines, block.lines[1:], strict=False):
         end = above.text.rstrip()
         if end.endswith(_HYPHENS):
             seam = "".join(end.split())[-6:] + "".join(below.text.split())[:3]
-            if seam not in placed:
+            if seam not in placed and not _is_of_a_long_word(end, below.text, words):
                 return True
     return False
+
+
+def _is_of_a_long_word(above: str, below: str, words: list[str]) -> bool:
+    """Whether a line ends within a word so long that it may be parted."""
+    seam = above.split()[-1][:-1] + below.split()[0].rstrip("".join(_HYPHENS))
+    return any(seam in word and may_be_parted(word) for word in words)
 
 
 RULE = Rule(

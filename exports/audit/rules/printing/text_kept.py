@@ -16,8 +16,11 @@ ROUNDED = 0.15
 
 
 def letters(text: str) -> Counter[str]:
-    """Return how often each character stands in a text, white space aside."""
-    return Counter("".join(text.translate(PLAIN).split()))
+    """Return how often each character stands in a text, white space aside.
+
+    The sign at the end of a parted word is a hyphen, whichever way a reader tells it.
+    """
+    return Counter("".join(text.translate(PLAIN).replace("\u00ad", "-").split()))
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
