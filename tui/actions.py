@@ -89,6 +89,15 @@ DRILL = (
     STOP,
 )
 
+TEAM = (
+    KeyAction("say", ("enter",), "Enter", "words", "type what the surgeon says, and say it"),
+    KeyAction("team_key", (), "a-z", "event", "the task with that letter happens"),
+    KeyAction("read_on", ("greater_than_sign",), ">", "reader", "the reader's next line", spare=1),
+    KeyAction("tasks", ("full_stop",), ".", "tasks", "every task, whose it is, how far it is"),
+    *(each for each in DRILL if each.name not in ("say", "page_up")),
+    KeyAction("page_up", ("pageup",), "PgUp", "read back", "what was said before", spare=4),
+)
+
 CHECKER = (
     KeyAction("up", ("up",), "Up/Down", "choose", "the row above or below"),
     KeyAction("down", ("down",), "Down", "down", "the row below", False),

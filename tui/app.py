@@ -64,9 +64,9 @@ class WalkProgram(App[int]):
         if self.sitting is not None:
             self.push_screen(WalkScreen(self.sitting, self.remarks, self.record_to))
         elif self.rehearsal is not None:
-            from chamberwise.tui.screens.drill import DrillScreen
+            from chamberwise.tui.screens.drilling import drill_screen
 
-            self.push_screen(DrillScreen(self.rehearsal, self.remarks))
+            self.push_screen(drill_screen(self.rehearsal, self.remarks))
         elif self.draft is not None:
             from chamberwise.tui.screens.draft import DraftScreen
 

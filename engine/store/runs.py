@@ -116,6 +116,16 @@ class Runs:
         rows = self._read("SELECT * FROM results WHERE pathway = ? ORDER BY began, run", (pathway,))
         return (self._whole(row) for row in rows)
 
+    def with_injects(self, pathway: str, most: int) -> int:
+        """Return in how many of the latest runs that count something happened meanwhile."""
+        ((many,),) = self._read(
+            'SELECT count(DISTINCT run) FROM events WHERE entry LIKE \'{"is":"Injected"%\' AND '
+            "run IN (SELECT run FROM results WHERE pathway = ? AND counts = 1 "
+            "ORDER BY began DESC, run DESC LIMIT ?)",
+            (pathway, most),
+        )
+        return int(many)
+
     def results(self, pathway: str) -> tuple[Result, ...]:
         """Return how every run of a pathway that counts stands, oldest first."""
         rows = self._read(

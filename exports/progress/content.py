@@ -65,6 +65,8 @@ class ProgressContent:
     latest: int
     """Of how many runs the acts are told."""
     courses: tuple[CoursePlot, ...]
+    current: tuple[str, ...] = ()
+    """Whether rehearsal is current, else what it lacks; nothing where no run counts."""
     editions: tuple[str, ...] = ()
     not_met: tuple[str, ...] = ()
     """How much of the pathway was met in drills, and how to see what was not."""

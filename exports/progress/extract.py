@@ -54,6 +54,7 @@ def progress_content(library: Library, of: Progress, signs: Sequence[str]) -> Pr
         acts=tuple(_act(each, words) for each in of.acts),
         latest=len(of.latest),
         courses=tuple(_courses(of.course)) if of.results else (),
+        current=tuple(_current(of, words)) if of.results else (),
         editions=tuple(_editions(of)),
         not_met=tuple(_met(library, of)),
     )
@@ -64,6 +65,24 @@ def _editions(of: Progress) -> Iterator[str]:
         yield ngettext(
             "edition {edition}: {number} run", "edition {edition}: {number} runs", runs
         ).format(edition=edition, number=runs)
+
+
+def _current(of: Progress, words: Words) -> Iterator[str]:
+    found = of.current
+    if found is None:
+        return
+    if found.lacks:
+        yield _("Not current: {lacks}.").format(lacks="; ".join(found.lacks))
+    else:
+        yield _("Current.")
+    if found.latest is not None:
+        yield _("Latest run that counts: {day}.").format(day=day(found.latest.date()))
+    if found.weakest is not None:
+        likely = _of_ten(found.weakest, of.asked_on)
+        yield _("Most likely forgotten: {act}, recall about {likely}.").format(
+            act=_named(found.weakest, words), likely=likely
+        )
+    yield _("It says what to rehearse, never what anybody can do.")
 
 
 def _met(library: Library, of: Progress) -> Iterator[str]:

@@ -39,6 +39,8 @@ def _sections(of: ProgressContent) -> Iterator[Section]:
     if of.months:
         yield _("By month"), _listed(_months(of))
     yield _("Editions drilled"), _listed(of.editions or (_("none yet"),))
+    if of.current:
+        yield _("Rehearsal"), _listed(of.current)
     if of.not_met:
         yield _("Met"), _listed(of.not_met)
     for course in of.courses:

@@ -36,13 +36,16 @@ def _lines(of: ProgressContent) -> Iterator[str]:
     )
     if of.status:
         yield _("Status of the pathway: {status}").format(status=of.status)
-    yield from ("", _("DUE"))
-    for each in of.due:
-        yield from _wrapped(each, "  - ")
-    if of.not_met:
-        yield from ("", _("MET SO FAR"))
-        for each in of.not_met:
-            yield from _wrapped(each, "  - ")
+    parts = (
+        (_("DUE"), of.due),
+        (_("REHEARSAL"), of.current),
+        (_("MET SO FAR"), of.not_met),
+    )
+    for heading, said in parts:
+        if said:
+            yield from ("", heading)
+            for each in said:
+                yield from _wrapped(each, "  - ")
     if of.runs:
         yield from ("", _("RUNS: ") + ", ".join(f"{sign} {_(word)}" for sign, word in SIGNS))
         yield f"  {of.strip}"

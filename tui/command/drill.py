@@ -113,7 +113,7 @@ def run(arguments: Namespace) -> int:
     store = runs_path() if rehearsal.path is not None else None
     rehearsal.debriefing = Debriefing(local_time, store, arguments.debrief)
     try:
-        if by_hand and not (arguments.plain or arguments.team) and carries_screen():
+        if by_hand and not arguments.plain and carries_screen():
             from chamberwise.tui.command.drill_screen import drill_on_screen
 
             return drill_on_screen(ready, rehearsal, remarks)

@@ -7,8 +7,6 @@ import sys
 from argparse import Namespace
 from typing import TYPE_CHECKING
 
-from chamberwise.engine.drill.entries import Began
-from chamberwise.engine.drill.team import owners
 from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.walk_plain import lines_of
 from chamberwise.tui.line.drill_script import HandSetClock, follow_drill
@@ -16,14 +14,12 @@ from chamberwise.tui.line.drill_talk import DrillTalk
 from chamberwise.tui.line.paper import Paper
 from chamberwise.tui.line.team_talk import TeamTalk
 from chamberwise.tui.line.waiting import read_or_wait
+from chamberwise.tui.teaming import team_of
 from chamberwise.tui.terminal import line_width
 
 if TYPE_CHECKING:
     from chamberwise.tui.command.drill import Ready
     from chamberwise.tui.rehearsal import Rehearsal
-
-TEAM = 2
-"""From so many roles on it is the drill of a team."""
 
 
 def is_by_hand(arguments: Namespace) -> bool:
@@ -54,17 +50,7 @@ def drill_plain(
 
 def _talk(ready: Ready, rehearsal: Rehearsal, paper: Paper, remarks: tuple[str, ...]) -> DrillTalk:
     """Return the conversation: of a team where more than one role is in the drill."""
-    began = rehearsal.drill.journal[0]
-    assert isinstance(began, Began)
-    if len(began.roles) < TEAM:
-        return DrillTalk(rehearsal, paper, read_or_wait, ready.go_on_with, remarks)
-    duties = rehearsal.drill.scenario.library.shared.duties.values()
-    return TeamTalk(
-        rehearsal,
-        paper,
-        read_or_wait,
-        ready.go_on_with,
-        remarks,
-        owners(rehearsal.drill.scenario.book, began.roles),
-        {duty.id: duty.title for duty in duties},
-    )
+    team, go_on_with = team_of(rehearsal), ready.go_on_with
+    if team is None:
+        return DrillTalk(rehearsal, paper, read_or_wait, go_on_with, remarks)
+    return TeamTalk(rehearsal, paper, read_or_wait, go_on_with, remarks, team)

@@ -11,6 +11,7 @@ from chamberwise.tui.command.status import Status
 from chamberwise.tui.present.parts import text_lines
 from chamberwise.tui.setting import Setting
 from chamberwise.tui.sitting import local_time
+from chamberwise.tui.teaming import debriefed
 from chamberwise.tui.terminal import line_width, wants_colour
 
 if TYPE_CHECKING:
@@ -26,7 +27,7 @@ def drill_on_screen(ready: Ready, rehearsal: Rehearsal, remarks: tuple[str, ...]
     program = WalkProgram(setting, remarks=remarks, rehearsal=rehearsal)
     status = program.run() or Status.CLEAN
     if rehearsal.is_over:
-        product("\n".join(text_lines(rehearsal.debrief(), line_width())))
+        product("\n".join(text_lines(debriefed(rehearsal), line_width())))
     elif rehearsal.path is not None:
         product(f"The drill is kept. To go on with it:\n{ready.go_on_with}")
     product(STANDING)

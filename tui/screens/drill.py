@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from chamberwise.engine.drill.entries import Milliseconds
 from chamberwise.engine.drill.taking import ends_at
 from chamberwise.engine.drill.wording.marks import marked_next
-from chamberwise.tui.actions import DRILL, footer, help_parts
+from chamberwise.tui.actions import DRILL, KeyAction, footer, help_parts
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.present.drill_pages import clock_text, opening
 from chamberwise.tui.present.parts import GAP, Part, Tone
@@ -31,13 +31,14 @@ class DrillScreen(Screen[None]):
     """One drill. Every entry is on disk before this screen shows what it led to."""
 
     BINDINGS = bindings(DRILL)
+    KEYS: tuple[KeyAction, ...] = DRILL
 
     def __init__(self, rehearsal: Rehearsal, remarks: Sequence[str] = ()) -> None:
         super().__init__()
         self.rehearsal = rehearsal
         self.first_key: Milliseconds | None = None
-        self.told: list[Part] = [Part(remark, "! ") for remark in remarks]
-        self.told += opening(rehearsal.drill, rehearsal.mode)
+        self.told = opening(rehearsal.drill, rehearsal.mode)
+        self.told += [Part(remark, "! ") for remark in remarks]
         self.is_told_over = False
         self.title_line = TwoEnds(id="title")
         self.card = Prose(id="card")
@@ -51,7 +52,7 @@ class DrillScreen(Screen[None]):
         yield self.body
         yield self.card
         yield self.field
-        yield Foot(footer(DRILL))
+        yield Foot(footer(self.KEYS))
 
     def on_mount(self) -> None:
         """Type at once, and let the clock bring what it brings."""
@@ -126,7 +127,7 @@ class DrillScreen(Screen[None]):
 
     def action_keys(self) -> None:
         """Show every key, and what may be typed."""
-        self.app.push_screen(Panel("Keys", [*help_parts(DRILL), GAP, *valid_parts()]))
+        self.app.push_screen(Panel("Keys", [*help_parts(self.KEYS), GAP, *valid_parts()]))
 
     def action_close(self) -> None:
         """Leave; the drill is kept."""
@@ -136,6 +137,14 @@ class DrillScreen(Screen[None]):
         else:
             self.app.exit(0)
 
+    def beside(self) -> list[Part]:
+        """Return what stands beside what is seen now."""
+        return []
+
+    def debrief(self) -> list[Part]:
+        """Return what it came to."""
+        return self.rehearsal.debrief()
+
     def _say(self, parts: Sequence[Part]) -> None:
         if not parts and self.rehearsal.is_over is self.is_told_over:
             return
@@ -144,7 +153,7 @@ class DrillScreen(Screen[None]):
             self.is_told_over = True
             self.field.display = False
             self.card.show([])
-            self.body.show(self.rehearsal.debrief())
+            self.body.show(self.debrief())
             self.body.pane.can_focus = True
             self.body.pane.focus()
             return
@@ -153,7 +162,11 @@ class DrillScreen(Screen[None]):
     def _show(self) -> None:
         if self.is_told_over:
             return
-        self.card.show([Part(text, tone=Tone.STRONG) for text in self.rehearsal.last_seen])
+        if self.rehearsal.is_waiting:
+            self.body.show(self.told)
+            return
+        seen = [Part(text, tone=Tone.STRONG) for text in self.rehearsal.last_seen]
+        self.card.show([*seen, *self.beside()])
         self.body.show(self.told, from_top=False)
         self.call_after_refresh(self._to_the_end)
 

@@ -12,6 +12,7 @@ from chamberwise.engine.drill.measures.gates import Result
 from chamberwise.engine.drill.measures.proportion import Share
 from chamberwise.engine.drill.measures.surviving import Duration
 from chamberwise.engine.drill.measures.walked import Answer
+from chamberwise.engine.drill.remembering.current import Current
 from chamberwise.engine.drill.remembering.remembered import Remembered, RememberedAct
 from chamberwise.engine.drill.spacing.due import Due
 from chamberwise.engine.model.step import PathwayId
@@ -47,6 +48,7 @@ class Progress:
     """The answers that any drill came by."""
     editions: tuple[tuple[str, int], ...] = ()
     """How many runs that count there were of each edition."""
+    current: Current | None = None
 
     @property
     def course(self) -> Course:

@@ -130,6 +130,7 @@ def test_a_drill_that_was_killed_goes_on_where_it_stood_and_no_longer_counts(
         said = at_a_terminal(home, ["--resume", "--plain"], ["call for help"], kill=signal.SIGKILL)
         after = next(kept_drills(home / "drills"))
         assert "no longer counts" in said
+        assert "Hold the tip still in the eye" in said.partition("So far")[2]
         assert after.entries[: len(before.entries)] == before.entries
         assert any(isinstance(each, Resumed) for each in after.entries)
         assert isinstance(after.entries[0], Began)

@@ -9,6 +9,7 @@ from datetime import UTC, datetime, timedelta
 
 from chamberwise.engine.drill.measures.gates import Result
 from chamberwise.engine.drill.measures.measured import measure
+from chamberwise.engine.drill.remembering.current import current
 from chamberwise.engine.drill.remembering.progress import Progress
 from chamberwise.engine.drill.remembering.remembered import Remembered, remember
 from chamberwise.engine.drill.spacing.due import due
@@ -44,6 +45,15 @@ def progress(*results: Result, latest: tuple[Remembered, ...] = ()) -> Progress:
 
 def told(of: Progress) -> str:
     return progress_text(progress_content(library(), of, SIGN))
+
+
+def test_whether_rehearsal_is_current_is_told_with_what_it_lacks() -> None:
+    of = progress(MET, MET)
+    found = current([run(), run()], 1, [], NOW)
+    said = told(replace(of, current=found))
+    assert "Not current: the last two runs were of the same drill." in said
+    assert "never what anybody can do" in said
+    assert "Current." in told(replace(of, current=replace(found, lacks=())))
 
 
 def test_few_runs_tell_nothing_and_say_how_many_more() -> None:
