@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Iterable, Iterator
+from datetime import UTC, datetime
 from io import BytesIO
 from pathlib import Path
 
@@ -22,6 +23,8 @@ ROOMS = ("engine", "exports", "tui")
 KEYWORDS = {"_": None, "N_": None, "ngettext": (1, 2), "pgettext": ((1, "c"), 2)}
 METHODS = {".py": "python", ".j2": "jinja2.ext:babel_extract"}
 """How the texts of a file are found, by its ending."""
+NO_DAY = datetime(2000, 1, 1, tzinfo=UTC)
+"""Stands in what is compiled, so that it hangs on the texts alone."""
 OTHERS = tuple(code for code in LANGUAGES if code != ENGLISH.code)
 
 
@@ -96,7 +99,7 @@ def as_mo(catalogue: Catalog) -> bytes:
 def compiled(code: str) -> bytes:
     """Return what gettext should read, made of the catalogue that is kept."""
     kept = read(path_of(code, "po"), code)
-    plain = Catalog(locale=code, fuzzy=False, creation_date=None, revision_date=None)
+    plain = Catalog(locale=code, fuzzy=False, creation_date=NO_DAY, revision_date=NO_DAY)
     plain.mime_headers = [
         ("Content-Type", "text/plain; charset=utf-8"),
         ("Plural-Forms", kept.plural_forms),
