@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 from io import BytesIO
 
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.exports.control.content import DRAFT, EXPIRED, TEMPLATE
+from chamberwise.exports.control.content import DRAFT, EXPIRED, TEMPLATE, UNREVIEWED
 from chamberwise.exports.control.lines import rule_of_use
 from chamberwise.exports.full.content import FullPathway
 from chamberwise.exports.full.expected import Stretch, Wanted, squashed, stretches_in_order
@@ -64,7 +64,7 @@ def _joined(pages: list[str]) -> tuple[str, list[int]]:
     for page in pages:
         # PDFium writes a hyphen at the end of a line as a mark of its own.
         words = squashed(page.replace("\ufffe", "-").replace("\u0002", "-"))
-        for mark in (_(EXPIRED), _(DRAFT), _(TEMPLATE)):
+        for mark in (_(EXPIRED), _(DRAFT), _(UNREVIEWED), _(TEMPLATE)):
             words = words.removeprefix(squashed(mark))
         cut = words.rfind(foot)
         words = words[:cut] if cut >= 0 else words

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Iterable, Iterator
+from datetime import UTC, datetime
 from io import BytesIO
 from pathlib import Path
 

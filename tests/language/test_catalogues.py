@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+from functools import cache
 from gettext import GNUTranslations
 from io import BytesIO
 from string import Formatter
@@ -27,6 +28,7 @@ def filled_in(text: str) -> set[str]:
     return {name for _, name, _, _ in Formatter().parse(text) if name is not None}
 
 
+@cache
 def texts() -> dict[tuple[object, str | None], Message]:
     return {(each.id, each.context): each for each in extracted() if each.id}
 

@@ -14,6 +14,8 @@ from chamberwise.exports.audit.rules.registry import RULES
 from chamberwise.exports.audit.text import report_text
 from chamberwise.exports.control.content import DRAFT, UNREVIEWED
 from chamberwise.exports.control.frame import Frame
+from chamberwise.exports.full.extract import full_pathway
+from chamberwise.exports.full.round_trip import differences
 from chamberwise.exports.paper.sheet import Role
 from chamberwise.exports.paper.sizes import Paper, Sized, Turn
 from chamberwise.exports.printing.kind import Kind
@@ -62,6 +64,13 @@ def test_the_file_says_its_language() -> None:
         pdf = to_pdf(sheet_of(laid_out(orders)))
     catalogue = PdfReader(BytesIO(pdf)).trailer["/Root"]
     assert catalogue.get_object()["/Lang"] == "de"
+
+
+def test_a_german_file_says_all_of_the_pathway_and_nothing_else() -> None:
+    with speaking("de"):
+        orders = ordered(Job(shipped(), PATHWAY, DAY), [(Kind.FULL, Sized(Paper.A4))])
+        pdf = to_pdf(sheet_of(laid_out(orders)))
+        assert differences(full_pathway(shipped(), PATHWAY), pdf) == ()
 
 
 def test_the_stamp_tells_which_language_a_sheet_is_in() -> None:

@@ -14,8 +14,10 @@ from chamberwise.exports.audit.printed.content import Leaf
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, at_least, at_most
 from chamberwise.exports.audit.subject import Subject
 
-HALF = bytes(int(level >= 128) for level in range(256))
-"""Makes each pixel black (0) or white (1)."""
+LEVELS = (96, 128, 192)
+"""Of 256: where a copier set light, as usual or dark parts black from white. Ours, no source."""
+PARTED = tuple(bytes(int(grey >= level) for grey in range(256)) for level in LEVELS)
+"""For each level, makes each pixel black (0) or white (1)."""
 LEAST = at_least(N_("of the words' area in the lesser of black and white"), warning=0.03)
 BEHIND_DARK = at_least("L*", warning=80)
 BEHIND_LIGHT = at_most("L*", warning=40)
@@ -23,13 +25,18 @@ MIDDLE = 50
 
 
 def share_of_lesser(leaf: Leaf, box: Box) -> float:
-    """Return how much of an area, once black and white, is in the lesser of the two."""
+    """Return how much of an area, once black and white, is in the lesser of the two.
+
+    However the copier is set: the least of all levels counts.
+    """
     scale = leaf.per_mm
     left, right = max(0, int(box.left * scale)), min(leaf.across, int(box.right * scale) + 1)
     rows = range(max(0, int(box.top * scale)), int(box.bottom * scale) + 1)
     seen = b"".join(leaf.grey[row * leaf.across + left : row * leaf.across + right] for row in rows)
-    white = seen.translate(HALF).count(1)
-    return min(white, len(seen) - white) / len(seen) if seen else 0.0
+    if not seen:
+        return 0.0
+    whites = (seen.translate(each).count(1) for each in PARTED)
+    return min(min(white, len(seen) - white) for white in whites) / len(seen)
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
