@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Iterable, Iterator
-from datetime import UTC, datetime
 from io import BytesIO
 from pathlib import Path
 
