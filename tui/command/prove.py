@@ -17,6 +17,7 @@ from chamberwise.tui.command.finding_files import (
     shipped,
 )
 from chamberwise.tui.command.output import talk
+from chamberwise.tui.command.side_by_side import side_by_side
 from chamberwise.tui.command.status import Status
 
 if TYPE_CHECKING:
@@ -96,9 +97,11 @@ def run(arguments: Namespace) -> int:
     problems = _in_the_way(found, names)
     teller = _teller(found, arguments)
     teller.problems(problems)
-    proofs = [
-        teller.proof(_proof(found, name, rules[name], arguments)) for name in names if name in rules
-    ]
+    shown = side_by_side(
+        lambda name: _proof(found, name, rules[name], arguments),
+        [name for name in names if name in rules],
+    )
+    proofs = [teller.proof(each) for each in shown]
     strengths = [teller.strength(_strength(found, name, arguments.every or 1)) for name in measured]
     teller.end()
     return _status(problems, proofs, strengths)
