@@ -10,6 +10,8 @@ from collections.abc import Callable, Hashable, Iterable, Mapping
 from dataclasses import replace
 from typing import TypeAlias
 
+from chamberwise.engine.graph.arrows import arrows, rewired
+from chamberwise.engine.graph.met import view
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway, WallChart
 from chamberwise.engine.model.rule import AnyOf, Rule
@@ -23,8 +25,6 @@ from chamberwise.engine.model.step import (
     Step,
     StepId,
 )
-from chamberwise.engine.mutants.editing import arrows, rewired
-from chamberwise.engine.mutants.sameness import view
 
 Renames: TypeAlias = Mapping[StepId, StepId]
 """From the name of a step to the name it bears now; names that stayed are left out."""

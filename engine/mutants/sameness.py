@@ -9,27 +9,24 @@ where a bounded step is entered: walks that enter the same steps count alike.
 from __future__ import annotations
 
 from collections.abc import Hashable, Iterator, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from typing import TypeAlias
 
 import networkx as nx
 from chamberwise.engine.exploration.compiling import compiled
 from chamberwise.engine.exploration.liveness import mark_live
 from chamberwise.engine.exploration.program import Node, Program
+from chamberwise.engine.graph.met import view
 from chamberwise.engine.graph.view import step_graph
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import (
-    Action,
     Branch,
-    Handover,
     Outcome,
     PathwayId,
     Question,
-    Step,
     StepId,
 )
-from chamberwise.engine.model.words import NO_EFFECTS
 
 MOST_PAIRS = 400_000
 MOST_TURNS = 1_000
@@ -122,22 +119,6 @@ def is_same(original: Walked, mutant: Walked) -> bool:
         met.update(new)
         waiting += new
     return not waiting
-
-
-def view(step: Step) -> Hashable:
-    """Return what the team meets at a step: all of it but its name, where it leads, and what is
-
-    known after it, which shows in what is asked later.
-    """
-    step = replace(step, id="", bound=None)
-    match step:
-        case Question():
-            return replace(step, answers=tuple(replace(each, go_to="") for each in step.answers))
-        case Action():
-            return replace(step, go_to="", effects=NO_EFFECTS)
-        case Handover():
-            return replace(step, on_return=())
-    return step
 
 
 def _met_at(node: Node) -> Hashable:

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.graph.arrows import arrows
 from chamberwise.engine.model.step import CANNOT_TELL, Branch, Handover, Outcome, Question
-from chamberwise.engine.mutants.editing import arrows
 from chamberwise.engine.mutants.kinds import (
     cannot_tell,
     drop_handover,

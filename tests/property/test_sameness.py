@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from chamberwise.engine.graph.met import view
 from chamberwise.engine.graph.targets import all_targets
 from chamberwise.engine.meaning.advance import advance, begin, moves
 from chamberwise.engine.meaning.state import State
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.mutants.all_mutants import mutants
 from chamberwise.engine.mutants.mutant import Mutant
-from chamberwise.engine.mutants.sameness import is_same, view, walked
+from chamberwise.engine.mutants.sameness import is_same, walked
 from hypothesis import given
 from hypothesis import strategies as st
 

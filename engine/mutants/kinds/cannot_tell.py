@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from chamberwise.engine.graph.arrows import turned
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import CANNOT_TELL, Question
 from chamberwise.engine.model.words import Words
-from chamberwise.engine.mutants.editing import turned, with_steps
+from chamberwise.engine.mutants.editing import with_steps
 from chamberwise.engine.mutants.mutant import Mutant, mutant
 
 KIND = "cannot-tell"

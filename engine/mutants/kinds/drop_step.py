@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.graph.arrows import onward
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Action, Branch, Question
 from chamberwise.engine.model.words import Words
-from chamberwise.engine.mutants.editing import onward, without_step
+from chamberwise.engine.mutants.editing import without_step
 from chamberwise.engine.mutants.mutant import Mutant, mutant
 
 KIND = "drop-step"

@@ -9,11 +9,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from chamberwise.engine.graph.arrows import arrows, onward, turned
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Outcome, Step, StepId
 from chamberwise.engine.model.words import Words
-from chamberwise.engine.mutants.editing import arrows, onward, turned, with_steps
+from chamberwise.engine.mutants.editing import with_steps
 from chamberwise.engine.mutants.mutant import Mutant, mutant
 
 KIND = "retarget"

@@ -6,11 +6,12 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import combinations
 
+from chamberwise.engine.graph.arrows import told
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Branch
 from chamberwise.engine.model.words import Words
-from chamberwise.engine.mutants.editing import told, with_steps
+from chamberwise.engine.mutants.editing import with_steps
 from chamberwise.engine.mutants.mutant import Mutant, mutant
 
 KIND = "swap-rows"

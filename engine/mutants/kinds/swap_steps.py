@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from chamberwise.engine.graph.arrows import rewired
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Action
 from chamberwise.engine.model.words import Words
-from chamberwise.engine.mutants.editing import rewired
 from chamberwise.engine.mutants.mutant import Mutant, mutant
 
 KIND = "swap-steps"

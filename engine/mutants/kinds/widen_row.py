@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from chamberwise.engine.graph.arrows import told
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.condition import Condition
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Branch
 from chamberwise.engine.model.words import Words
-from chamberwise.engine.mutants.editing import told, with_steps
+from chamberwise.engine.mutants.editing import with_steps
 from chamberwise.engine.mutants.mutant import Mutant, mutant
 
 KIND = "widen-row"
