@@ -1,8 +1,7 @@
 """No mutant of a shipped pathway survives that nobody has reviewed.
 
 A sample by default; every mutant with CHAMBERWISE_TESTS=thorough, which also tells entries whose
-mutant is killed by now. The list of the longest pathway is not complete yet; that pathway is held
-to a share of mutants killed.
+mutant is killed by now.
 """
 
 from __future__ import annotations
@@ -21,12 +20,15 @@ from chamberwise.engine.reading.reviewed import reviewed_of
 
 FOLDER = Path(str(files("chamberwise.protocols")))
 IS_THOROUGH = os.environ.get("CHAMBERWISE_TESTS") == "thorough"
-REVIEWED = {"anterior-vitrectomy": 25, "closing-and-after-care": 60, "dropped-nucleus": 60}
-UNDER_REVIEW = {"posterior-capsule-rupture": 120}
+REVIEWED = {
+    "anterior-vitrectomy": 25,
+    "closing-and-after-care": 60,
+    "dropped-nucleus": 60,
+    "posterior-capsule-rupture": 120,
+}
 """Of the mutants each so-manieth makes the sample."""
 
-LEAST_KILLED, LEAST_SO_FAR = 0.95, 0.9
-LEAST_OF_A_SAMPLE = 0.8
+LEAST_KILLED = 0.95
 
 
 @cache
@@ -42,10 +44,10 @@ def found(name: str, every: int) -> Strength:
 
 
 def test_every_shipped_pathway_is_measured() -> None:
-    assert {*REVIEWED, *UNDER_REVIEW} == {path.stem for path in FOLDER.glob("*.yaml")}
+    assert {*REVIEWED} == {path.stem for path in FOLDER.glob("*.yaml")}
 
 
-@pytest.mark.parametrize("name", [*REVIEWED, *UNDER_REVIEW])
+@pytest.mark.parametrize("name", [*REVIEWED])
 def test_every_entry_speaks_of_an_edit_that_is_made(name: str) -> None:
     reviewed = reviewed_of(shipped().file_of[name], name)
     made = [each.id for each in mutants(shipped().library, name)]
@@ -60,10 +62,3 @@ def test_every_survivor_is_reviewed(name: str, every: int) -> None:
     assert strength.stale == ()
     if IS_THOROUGH:
         assert strength.share >= LEAST_KILLED
-
-
-@pytest.mark.parametrize(("name", "every"), UNDER_REVIEW.items())
-def test_most_edits_are_noticed(name: str, every: int) -> None:
-    strength = found(name, every)
-    assert strength.problems == ()
-    assert strength.share >= (LEAST_SO_FAR if IS_THOROUGH else LEAST_OF_A_SAMPLE)
