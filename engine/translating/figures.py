@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from functools import cache
 
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.translating.word_list import any_of, word_list
 
 _DIGITS = r"[0-9]+(?:[.,][0-9]+)*"
@@ -56,7 +57,9 @@ def _value(written: str, language: str) -> str:
     if re.fullmatch(grouped, written):
         written = written.replace(group, "")
     elif not re.fullmatch(rf"[0-9]+(?:{re.escape(point)}[0-9]+)?", written):
-        return f"{written} (written as in no {language} text)"
+        return _("{written} (written as in no text in `{language}`)").format(
+            written=written, language=language
+        )
     value = f"{Decimal(written.replace(point, '.')):f}"
     return value.rstrip("0").rstrip(".") if "." in value else value
 

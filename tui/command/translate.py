@@ -6,6 +6,7 @@ from argparse import Namespace, _SubParsersAction
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import (
     Asked,
@@ -20,7 +21,7 @@ from chamberwise.tui.command.status import Status
 if TYPE_CHECKING:
     from chamberwise.engine.reading.library import File
 
-EXAMPLE = """example:
+EXAMPLE = N_("""example:
   chamberwise translate posterior-capsule-rupture --language de
   chamberwise translate vocabulary --language de --out vocabulary.yaml
   chamberwise translate our-unit.yaml --language de
@@ -31,15 +32,19 @@ the texts that are its own are shown, to be put under `translations:`.
 
 exit status:
   0 every text has a translation that stands, 1 some have none, 2 unusable input
-"""
+""")
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
-    parser = commands.add_parser("translate", help="write or refresh a translation", epilog=EXAMPLE)
-    parser.add_argument("name", metavar="ID or SHEET", help="or `vocabulary`: the shared words")
+    parser = commands.add_parser(
+        "translate", help=_("write or refresh a translation"), epilog=_(EXAMPLE)
+    )
     parser.add_argument(
-        "--out", type=Path, metavar="FILE", help="left out: its place beside the library"
+        "name", metavar=_("ID or SHEET"), help=_("or `vocabulary`: the shared words")
+    )
+    parser.add_argument(
+        "--out", type=Path, metavar=_("FILE"), help=_("left out: its place beside the library")
     )
     add_library(parser)
     parser.set_defaults(run=run)
