@@ -53,7 +53,7 @@ _CUTS = (
     (Kind.NOT_DONE, r"instead of|rather than|without|but not|and not"),
     (
         Kind.LATER,
-        r"before|until|till|to stop|ready for|unless|by the time",
+        r"before|until|till|to stop|(?<!get )(?<!be )ready for|unless|by the time",
     ),
     (
         Kind.DONE_BEFORE,
@@ -72,11 +72,17 @@ _PATTERN = re.compile(
     ),
     re.IGNORECASE,
 )
-_ENDS = re.compile(
-    r"[,;:!?]|\.(?!\d)|\bthen\b"
-    rf"|(?<=\w\s)(?<!\band\s)(?<!because\s)(?<!since\s)(?={_WOULD}\s)",
+_NOT_AFTER = "".join(
+    rf"(?<!\b{word}\s)" for word in ("and", "if", "when", "that", "because", "since")
+)
+_ENDS = re.compile(rf"[,;:!?]|\.(?!\d)|\bthen\b|(?<=\w\s){_NOT_AFTER}(?={_WOULD}\s)", re.IGNORECASE)
+_ACTS = re.compile(
+    rf"(?<=\w\s){_NOT_AFTER}(?<!\bbefore\s)(?<!\buntil\s)(?=(?:i|we) (?:go|take|put|use|make|do|get"
+    r"|ask|call|fill|hold|stop|check|look|inject|cut|leave|open|pull|bring|remove|lift|close|suture"
+    r"|tell|place|choose|set|start)\b)",
     re.IGNORECASE,
 )
+"""What comes first, without a comma after it: `before closing I check the wound`."""
 _DENIED = re.compile(r"\b(?:not|no|never|avoid|\w+n't|dont|wont|cant)\b", re.IGNORECASE)
 """What hangs on it by `then` is denied with it: `don't cut then aspirate`."""
 _STARTS_ANEW = re.compile(rf"^(?:{_WOULD}|then|now|next|first|please|so)\b", re.IGNORECASE)
@@ -140,7 +146,10 @@ def _given(kind: Kind) -> Kind:
 
 
 def _add(found: list[Clause], text: str, kind: Kind) -> None:
-    for place, part in enumerate(_ENDS.split(text) if kind is not Kind.DONE else [text]):
+    parts = _ENDS.split(text) if kind is not Kind.DONE else [text]
+    if not found and kind in (Kind.LATER, Kind.DONE_BEFORE):
+        parts = [piece for part in parts for piece in _ACTS.split(part)]
+    for place, part in enumerate(parts):
         if part.strip():
             found.append(Clause(" ".join(part.split()), kind if place == 0 else Kind.DONE))
 

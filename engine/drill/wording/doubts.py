@@ -19,11 +19,17 @@ _CONDITION = re.compile(
 _ELSEWHERE = frozenset({"it", "them", "one", "that", "this"})
 
 
-def is_doubtful(book: Phrasebook, text: str, acts: Iterable[Clause]) -> bool:
+def is_doubtful(book: Phrasebook, text: str, clauses: Iterable[Clause]) -> bool:
     """Whether a line is conditional, leaves something out, or only puts something off."""
-    if _CONDITION.search(text) or "without" in written(text):
-        return True
-    return bool(_NOT_YET.search(text)) and any(is_denied(book, each) for each in acts)
+    for clause in clauses:
+        if clause.kind is Kind.REASON:
+            text = text.replace(clause.text, "")
+    return bool(_CONDITION.search(text)) or "without" in written(text) or puts_off(book, text)
+
+
+def puts_off(book: Phrasebook, text: str) -> bool:
+    """Whether a line denies something only for now, so that nothing is done instead."""
+    return bool(_NOT_YET.search(text)) and is_denied(book, Clause(text))
 
 
 def is_denied(book: Phrasebook, clause: Clause) -> bool:

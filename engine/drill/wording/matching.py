@@ -18,7 +18,12 @@ from chamberwise.engine.drill.wording.clauses import (
     clauses_of,
     says_what_is_so,
 )
-from chamberwise.engine.drill.wording.doubts import is_denied, is_doubtful, points_elsewhere
+from chamberwise.engine.drill.wording.doubts import (
+    is_denied,
+    is_doubtful,
+    points_elsewhere,
+    puts_off,
+)
 from chamberwise.engine.drill.wording.marks import unmarked
 from chamberwise.engine.drill.wording.nearness import Near, alike, nearest
 from chamberwise.engine.drill.wording.offering import OF_WHAT_IS_SO, likely, pieces_of
@@ -28,6 +33,8 @@ from chamberwise.engine.drill.wording.surety import MOST_ASKED, in_safe_order, i
 from chamberwise.engine.drill.wording.tokens import tokens_of
 
 WORD_FOR_WORD = 0.97
+AROUND = 0.1
+"""How much nearer what belongs here and now is offered."""
 _EXCLAIMED = re.compile(r"^(?:oh|ah|no)[ ,!]+no[ ,!]+(?=\S)", re.IGNORECASE)
 """It denies nothing: `oh no, the capsule has gone`."""
 
@@ -49,16 +56,18 @@ class Understood:
     certainty: Certainty | None = None
 
 
-def understand(book: Phrasebook, typed: str) -> Understood:
+def understand(book: Phrasebook, typed: str, around: frozenset[Target] = frozenset()) -> Understood:
     """Return what a typed line means. A mark at its end says how sure somebody is.
 
-    What asks whether to do something is done only once somebody says yes to it.
+    What asks whether to do something is done only once somebody says yes to it. `around` are acts
+    and looks of the step now open and those beside it: of what is near they are offered first;
+    nothing is taken because of them.
     """
     whole, certainty = unmarked(_EXCLAIMED.sub("", typed.strip()))
     text = whole.rstrip("!~?").strip()
     if not any(letter.isalpha() for letter in text):
         return Understood(certainty=certainty)
-    meant = _understood(book, as_an_order(text))
+    meant = _understood(book, as_an_order(text), around)
     named = [each for each in clauses_of(text) if says_trigger(book, each)]
     says = any(not _asks(whole, text, each) for each in named)
     meant = replace(meant, says_trigger=says, certainty=certainty)
@@ -86,7 +95,7 @@ def _not_announced(book: Phrasebook, meant: Understood) -> Understood:
     )
 
 
-def _understood(book: Phrasebook, text: str) -> Understood:
+def _understood(book: Phrasebook, text: str, around: frozenset[Target]) -> Understood:
     """Return what a line without marks means, its trigger left aside."""
     if said := _word_for_word(book, text):
         return Understood((said,))
@@ -96,13 +105,13 @@ def _understood(book: Phrasebook, text: str) -> Understood:
     heard = _heard(book, told, several=len(acts) > 1)
     not_done = all(is_denied(book, each) for each in clauses if each.kind not in ONLY_NAMED)
     harmful = {book.is_harmful(each) for each in heard.sure}
-    if not is_doubtful(book, text, acts):
+    if not is_doubtful(book, text, clauses):
         if heard.sure and not heard.in_doubt and len(harmful) == 1:
             first = tuple(each for each in heard.first if each not in heard.sure)
             return Understood(heard.sure, first, only_not_done=not_done)
         if whole := _whole(book, clauses):
             return Understood(whole, only_not_done=not_done)
-    asked = _offered(book, clauses, heard)
+    asked = _offered(book, clauses, heard, around)
     if book.announce in heard.sure and any(says_trigger(book, each) for each in acts):
         rest = tuple(each for each in asked if each != book.announce)
         return Understood((book.announce,), asked=rest, only_not_done=not_done)
@@ -141,7 +150,9 @@ def _heard(book: Phrasebook, told: Sequence[Clause], *, several: bool) -> _Heard
     return _Heard(tuple(dict.fromkeys(sure)), tuple(dict.fromkeys(first)), tuple(near), in_doubt)
 
 
-def _offered(book: Phrasebook, clauses: Sequence[Clause], heard: _Heard) -> tuple[Target, ...]:
+def _offered(
+    book: Phrasebook, clauses: Sequence[Clause], heard: _Heard, around: frozenset[Target]
+) -> tuple[Target, ...]:
     """Return what to choose from: what clauses are near to, and what the line is as a whole."""
     score: dict[Target, Near] = {each: Near(each, 1.0) for each in heard.sure}
     found = list(heard.near)
@@ -151,6 +162,8 @@ def _offered(book: Phrasebook, clauses: Sequence[Clause], heard: _Heard) -> tupl
     for each in found:
         if each.target not in score or score[each.target].score < each.score:
             score[each.target] = each
+    for target in around & score.keys():
+        score[target] = replace(score[target], score=score[target].score + AROUND)
     order = sorted(score.values(), key=lambda each: (-each.score, each.target))
     return tuple(each.target for each in in_safe_order(book, order))
 
@@ -171,7 +184,7 @@ def _told_apart(book: Phrasebook, clauses: Sequence[Clause]) -> Iterator[Clause]
     `after filling withdraw the tip` says two things.
     """
     first, *others = clauses or (Clause(""),)
-    if first.kind is Kind.DONE or any(each.kind is Kind.DONE for each in others):
+    if first.kind in (Kind.DONE, Kind.LATER) or any(each.kind is Kind.DONE for each in others):
         yield from clauses
         return
     words = first.text.split()
@@ -205,7 +218,7 @@ def _word_for_word(book: Phrasebook, text: str) -> Target | None:
     """Return the target of a line that is itself one of the phrases, whatever words cut it up."""
     found = nearest(book, text)
     if found and found[0].score >= WORD_FOR_WORD and is_sure(book, found):
-        return found[0].target
+        return None if puts_off(book, text) else found[0].target
     return None
 
 

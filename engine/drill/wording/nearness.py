@@ -14,6 +14,7 @@ from chamberwise.engine.drill.wording.opposites import THINGS, WAYS, against, st
 from chamberwise.engine.drill.wording.phrasebook import Phrase, Phrasebook, Target
 from chamberwise.engine.drill.wording.tokens import asks, is_denied_twice, tokens_of
 from rapidfuzz.fuzz import ratio
+from rapidfuzz.process import extract
 
 NEAR = 0.52
 NEAR_NOT = 0.66
@@ -107,14 +108,18 @@ def _scored(
     ]
     every = sum(weight for weight, _ in typed)
     wrong_way, things = against(stands(heard.slips.keys())), THINGS & best.keys()
-    for phrase in dict.fromkeys(phrase for each in best for phrase in book.holding[each]):
+    told: dict[Phrase, float] = {}
+    for each, how in best.items():
+        worth = how * book.weights[each]
+        for phrase in book.holding[each]:
+            told[phrase] = told.get(phrase, 0.0) + worth
+    for phrase, share in told.items():
+        if share < LEAST_OF_A_PHRASE * phrase.weight:
+            continue
         if phrase.is_negative is not negative or phrase.stands & wrong_way:
             continue
-        told = sum([weight * best[token] for token, weight in phrase.tells if token in best])
-        if told < LEAST_OF_A_PHRASE * phrase.weight:
-            continue
         met = _met(typed, phrase.tokens)
-        of_phrase, of_typed = told / phrase.weight, met / every
+        of_phrase, of_typed = share / phrase.weight, met / every
         score = 2 * of_phrase * of_typed / (of_phrase + of_typed)
         if things - phrase.tokens and phrase.things - best.keys():
             score *= SWAPPED
@@ -140,13 +145,16 @@ def left_over(book: Phrasebook, heard: Heard, target: Target) -> float:
     return left / sum(weights.values())
 
 
+@lru_cache(maxsize=8192)
 def _slips(book: Phrasebook, token: str) -> dict[str, float]:
     """Return the stems of the book that a typed one may be, and how alike they are."""
     found = {each: ALIKE_IN_MEANING for each in book.like.get(token, ()) if each in book.holding}
     if token in book.holding:
         return {**found, token: 1.0}
-    slips = {} if found else {each: how for each in book.holding if (how := alike(token, each)) > 0}
-    return {**found, **slips}
+    if found or len(token) < SHORTEST_MISSPELT:
+        return found
+    near = extract(token, book.holding.keys(), scorer=ratio, score_cutoff=LIKE, limit=None)
+    return {each: how / 100 for each, how, _ in near if len(each) >= SHORTEST_MISSPELT}
 
 
 def _bare(book: Phrasebook, text: str) -> tuple[Near, ...]:

@@ -62,7 +62,7 @@ def pieces_of(book: Phrasebook, clauses: Sequence[Clause]) -> Iterator[Piece]:
             yield from (Piece(text, counts=counts) for text in _until_denied(book, clause.text))
     if not denies:
         for kept in (said, clauses):
-            if len(kept) > 1:
+            if len(kept) > 1 or not said:
                 yield Piece(" ".join(each.text for each in kept), counts=OF_THE_WHOLE)
 
 

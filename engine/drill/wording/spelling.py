@@ -12,9 +12,10 @@ from dataclasses import dataclass, field
 
 from chamberwise.engine.drill.wording.stems import stem
 from rapidfuzz.distance import OSA
+from rapidfuzz.process import extract
 
 SHORTEST = 4
-_SLIPS = ((10, 3), (7, 2), (5, 1), (SHORTEST, 0))
+_SLIPS = ((10, 3), (8, 2), (5, 1), (SHORTEST, 0))
 """By length of a sound at least, how many slips are forgiven."""
 _SOUNDS = (
     (re.compile(r"ph"), "f"),
@@ -103,17 +104,15 @@ def _closest(by_sound: Mapping[str, str], word: str) -> str | None:
     said = sound(word)
     if said in by_sound:
         return by_sound[said]
-    most = next((slips for length, slips in _SLIPS if len(said) >= length), 0)
-    best: tuple[int, str] | None = None
-    for known, spelt in by_sound.items():
-        if known[0] != said[0] or abs(len(known) - len(said)) > most:
-            continue
-        slips = OSA.distance(said, known, score_cutoff=max(most, 1))
-        forgiven = 1 if sorted(said) == sorted(known) else min(most, _forgiven(known))
-        if slips <= forgiven and (best is None or slips < best[0]):
-            best = (slips, spelt)
-    return best[1] if best else None
+    most = _forgiven(said)
+    same_start = [known for known in by_sound if known[0] == said[0]]
+    near = extract(said, same_start, scorer=OSA.distance, score_cutoff=max(most, 1), limit=None)
+    for known, slips, _ in near:
+        if slips <= min(most, _forgiven(known)) or sorted(said) == sorted(known):
+            return by_sound[known]
+    return None
 
 
 def _forgiven(known: str) -> int:
+    """Return how many slips of the keys are forgiven in a sound of this length."""
     return next((slips for length, slips in _SLIPS if len(known) >= length), 0)

@@ -16,7 +16,7 @@ _DENIALS = frozenset(
         *("not", "dont", "doesnt", "didnt", "no", "never", "cannot", "cant", "wont", "shouldnt"),
         *("mustnt", "isnt", "nor", "neither", "without", "wouldnt", "couldnt", "wasnt", "werent"),
         *("havent", "hasnt", "hadnt", "arent", "neednt", "oughtnt", "mightnt", "mightn", "aint"),
-        *("nobody", "none", "nothing", "noone", "nowhere", "cant", "shant", "unable", "against"),
+        *("nobody", "none", "noone", "nowhere", "cant", "shant", "unable", "against"),
     }
 )
 _HALTS = frozenset(
@@ -56,6 +56,7 @@ _FILLING = frozenset(
 )
 _CARRIES = {
     "still": frozenset({"", "in", "inside", "and", "please", "for", "there", "with", "where"}),
+    "let": frozenset({"the", "it", "go", "some", "a", "that", "them", "out", "vitreoretinal"}),
     "going": frozenset({"", "as", "while", "until", "and", "with", "on", "out"}),
 }
 """Filling words that carry a meaning before some words or at the end: `hold the lens still`."""
@@ -74,6 +75,7 @@ _ASKING = frozenset(
 _WRITTEN_AS = {"1": "one", "2": "two", "3": "three", "into": "in", "inside": "in"}
 _LETTERS = re.compile(r"[a-z0-9]+")
 _WITH = re.compile(r"\bw/(?=\s|[a-z])")
+_SLASHED_FIGURES = re.compile(r"(?<=\d)/(?=\d)")
 _FIGURE = re.compile(r"\b([123])(?=[a-z]+\b)(?!st\b|nd\b|rd\b|x\b|d\b)()")
 _LONGEST_KEY = 3
 
@@ -85,7 +87,7 @@ def written(text: str) -> list[str]:
     ['dont', 'put', 'the', 'three', 'pc', 'ia', 'tip', 'there']
     """
     text = text.casefold().replace("’", "'").replace("'", "")
-    text = _WITH.sub(" with ", text).replace("/", "")
+    text = _SLASHED_FIGURES.sub(" ", _WITH.sub(" with ", text)).replace("/", "")
     words = _LETTERS.findall(_FIGURE.sub(r"\1 \2", text))
     return [_WRITTEN_AS.get(word, word) for word in words]
 
@@ -146,7 +148,7 @@ def tokens_of(words: list[str]) -> tuple[frozenset[str], bool]:
     is_negative = any(word in _NEGATIVE for word in words)
     kept = [
         word
-        for word, after in zip(words, [*words[1:], ""], strict=True)
+        for word, after in zip(words, (*words[1:], ""), strict=bool(words))
         if word not in _NEGATIVE and (word not in _FILLING or after in _CARRIES.get(word, ()))
     ]
     if len(kept) < 2:
