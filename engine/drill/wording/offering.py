@@ -30,7 +30,7 @@ _LIGHT = frozenset(
     for word in (
         *("put", "take", "get", "bring", "have", "go", "come", "keep", "leave", "make", "let"),
         *("look", "check", "see", "in", "out", "on", "off", "up", "down", "over", "back"),
-        *("one", "two"),
+        *("one", "two", "eat", "time"),
     )
 )
 OF_WHAT_IS_SO = 0.6
