@@ -26,7 +26,12 @@ from chamberwise.engine.drill.wording.doubts import (
 )
 from chamberwise.engine.drill.wording.marks import unmarked
 from chamberwise.engine.drill.wording.nearness import Near, alike, nearest
-from chamberwise.engine.drill.wording.offering import OF_WHAT_IS_SO, likely, pieces_of
+from chamberwise.engine.drill.wording.offering import (
+    MOST_LEFT_OVER,
+    OF_WHAT_IS_SO,
+    likely,
+    pieces_of,
+)
 from chamberwise.engine.drill.wording.phrasebook import Phrasebook, Target
 from chamberwise.engine.drill.wording.questions import as_an_order, asks_leave, asks_whether
 from chamberwise.engine.drill.wording.surety import MOST_ASKED, in_safe_order, is_sure
@@ -155,7 +160,7 @@ def _offered(
 ) -> tuple[Target, ...]:
     """Return what to choose from: what clauses are near to, and what the line is as a whole."""
     score: dict[Target, Near] = {each: Near(each, 1.0) for each in heard.sure}
-    found = list(heard.near)
+    found = [each for each in heard.near if each.left_over <= MOST_LEFT_OVER]
     for piece in pieces_of(book, clauses):
         for each in likely(book, piece.text, negative=piece.is_denied):
             found.append(replace(each, score=each.score * piece.counts))
