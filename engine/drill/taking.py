@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
 
+from chamberwise.engine.drill.around import said_around
 from chamberwise.engine.drill.doing import due_injects, sign_of, what_is_seen
 from chamberwise.engine.drill.entries import (
     Certainty,
@@ -75,7 +76,7 @@ class Taken:
 def take(drill: Drill, typed: Typed) -> Taken:
     """Return the drill after a line typed."""
     book = phrasebook_of(drill.scenario)
-    meant = understand(book, typed.text)
+    meant = understand(book, typed.text, said_around(drill.scenario, drill.standing))
     typed = replace(typed, certainty=typed.certainty or meant.certainty)
     taken = Taken(drill)
     if meant.says_trigger and not is_recognised(drill):

@@ -79,11 +79,13 @@ class TruthBook:
 
 @dataclass(frozen=True, slots=True)
 class Phrases:
-    """How people say things: acts, looks, and words that stand for other words."""
+    """How people say things: acts, looks, words that stand for others, and words much alike."""
 
     acts: Mapping[ActId, tuple[str, ...]] = field(default_factory=dict)
     looks: Mapping[FindingId, tuple[str, ...]] = field(default_factory=dict)
     words: Mapping[str, str] = field(default_factory=dict)
+    like: tuple[str, ...] = ()
+    """Each holds words that often mean the same, with blanks between them."""
 
 
 @dataclass(frozen=True, slots=True)

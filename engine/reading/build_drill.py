@@ -80,7 +80,7 @@ def phrases(raw: Raw) -> Phrases:
     """Return how people say things."""
     acts = {name: _texts(raw["acts"], name) for name in raw.get("acts", {})}
     looks = {name: _texts(raw["looks"], name) for name in raw.get("looks", {})}
-    return Phrases(acts, looks, dict(raw.get("words", {})))
+    return Phrases(acts, looks, dict(raw.get("words", {})), _texts(raw, "like"))
 
 
 def drill_book(raw: Raw) -> DrillBook:

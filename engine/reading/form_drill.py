@@ -99,6 +99,7 @@ PHRASES = Record(
     {
         "phrases": Key(TEXT, N_("What the file lists"), required=True),
         "words": Key(Entries(TEXT), N_("Words and abbreviations that stand for others")),
+        "like": Key(TEXTS, N_("Words that often mean the same, each group a text")),
         "acts": Key(Entries(TEXTS), N_("By act: how people say it"), required=True),
         "looks": Key(Entries(TEXTS), N_("By finding: how people say they look"), required=True),
     },

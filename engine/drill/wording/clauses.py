@@ -1,9 +1,9 @@
-"""A line cut into what is done, what is not done, and what it waits for."""
+"""A line cut into what is done, what is not, what it waits for, and what is only said of it."""
 
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 
@@ -15,7 +15,11 @@ class Kind(StrEnum):
     DONE_BEFORE = "done before"
     """It belongs before the rest: `after filling`, `once the chamber is full`."""
     LATER = "later"
-    """Only named: `before withdrawing`, `until help comes`, `so that`."""
+    """Only named: `before withdrawing`, `until help comes`."""
+    REASON = "reason"
+    """Why, or what for: `because`, `so that`, `otherwise`."""
+    GIVEN = "given"
+    """What is so already: `the eye is hard, so I ...`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,18 +30,41 @@ class Clause:
     kind: Kind = Kind.DONE
 
 
+ONLY_NAMED = frozenset({Kind.LATER, Kind.REASON, Kind.GIVEN})
+"""Kinds of clause that name an act without saying that it is done or not done now."""
+
+_SOMETHING = (
+    r"(?:i|i'm|it|it's|its|we|we're|we've|i've|they|there|there's|theres|the|this|that|any|a|an"
+    r"|my|you|he|she|she's|he's|no|otherwise|nothing|nobody|vitreous|fluid|what|what's)"
+)
+_PURPOSE = r"(?:i|we) (?:can|can't|cant|could|don't|dont|won't|have|see|know|am|are|get|might)"
+_MOVES = r"(?:i|we|it|they) (?:come|leave|withdraw|exit|go|take|pull|bring|remove|slide|move)s?"
+"""After `as` it is no reason but the same moment."""
+_WOULD = r"(?:i'd|i would|i'll|i will|we'd|we'll|let's|lets|i'm going to|id|ill)"
 _CUTS = (
+    (
+        Kind.REASON,
+        r"because|cos|cause|so that|so as to|in order to|in case|to avoid|to prevent|otherwise"
+        r"|or else|since|given(?: that)?|due to|for fear of|lest"
+        rf"|as(?! {_MOVES}\b)(?= {_SOMETHING}\b)"
+        rf"|so(?= {_PURPOSE}\b)|so(?= (?:the|it|it's|its|nothing|there|there's|they|no|you)\b)"
+        r"|to make sure|which|meaning",
+    ),
     (Kind.NOT_DONE, r"instead of|rather than|without|but not|and not"),
     (
         Kind.LATER,
-        r"before|until|till|so that|so as to|in order to|because|in case|to avoid"
-        r"|to prevent|to stop|ready for|unless|otherwise",
+        r"before|until|till|to stop|(?<!get )(?<!be )ready for|unless|by the time",
     ),
     (
         Kind.DONE_BEFORE,
-        r"(?<!go )(?<!going )after|once|as soon as|when|now that|only when|only after|only once",
+        r"(?<!go )(?<!going )after(?! everything| all)|once|as soon as|when|now that|only when"
+        r"|only after|only once",
     ),
-    (Kind.DONE, r"and then|then|but|while|followed by|plus|, and|[;.,!?]"),
+    (
+        Kind.DONE,
+        r"so(?= (?:i|i'd|i'll|id|ill|we|we'll|let's|lets|let|now|please|just|next|i'm)\b)"
+        r"|and then|then|but|while|followed by|plus|, and|[;.,:!?]",
+    ),
 )
 _PATTERN = re.compile(
     "|".join(
@@ -45,7 +72,31 @@ _PATTERN = re.compile(
     ),
     re.IGNORECASE,
 )
-_ENDS = re.compile(r"[,;!?]|\.(?!\d)|\bthen\b", re.IGNORECASE)
+_NOT_AFTER = "".join(
+    rf"(?<!\b{word}\s)" for word in ("and", "if", "when", "that", "because", "since")
+)
+_ENDS = re.compile(rf"[,;:!?]|\.(?!\d)|\bthen\b|(?<=\w\s){_NOT_AFTER}(?={_WOULD}\s)", re.IGNORECASE)
+_ACTS = re.compile(
+    rf"(?<=\w\s){_NOT_AFTER}(?<!\bbefore\s)(?<!\buntil\s)(?=(?:i|we) (?:go|take|put|use|make|do|get"
+    r"|ask|call|fill|hold|stop|check|look|inject|cut|leave|open|pull|bring|remove|lift|close|suture"
+    r"|tell|place|choose|set|start)\b)",
+    re.IGNORECASE,
+)
+"""What comes first, without a comma after it: `before closing I check the wound`."""
+_DENIED = re.compile(r"\b(?:not|no|never|avoid|\w+n't|dont|wont|cant)\b", re.IGNORECASE)
+"""What hangs on it by `then` is denied with it: `don't cut then aspirate`."""
+_STARTS_ANEW = re.compile(rf"^(?:{_WOULD}|then|now|next|first|please|so)\b", re.IGNORECASE)
+_WITH = re.compile(rf"^(?:with|having)\b(?=.*\b{_WOULD}\s)", re.IGNORECASE)
+_IS_SO = re.compile(
+    r"^(?:(?:ok|okay|right|now|and|well|yes|oh) )*(?:"
+    r"(?:there|theres|there's|it's|its|it is|they're|that's|this is|we're|we are|i'm|i am)\b"
+    r"|(?!(?:let|what|who|where|how|here)'s)\w+'s (?!tip|bag|eye)"
+    r"|(?!(?:is|are|has|check|make|see|ask|tell|say|ensure|confirm|keep|hold|think|hope|i|we|you"
+    r"|who|what|which|where|how|if|leave|do|does)\b)(?:(?:the|my|that|this|our) )?"
+    r"(?:[\w-]+ ){1,2}(?:is|are|has|have|looks|seems|was|were|isn't|isnt)\b"
+    r")",
+    re.IGNORECASE,
+)
 
 
 def clauses_of(line: str) -> tuple[Clause, ...]:
@@ -55,18 +106,58 @@ def clauses_of(line: str) -> tuple[Clause, ...]:
     [('fill the chamber', 'done'), ('taking the tip out', 'later')]
     >>> [(c.text, str(c.kind)) for c in clauses_of("once the chamber is full, take the tip out")]
     [('the chamber is full', 'done before'), ('take the tip out', 'done')]
+    >>> [str(c.kind) for c in clauses_of("hold still because it tears, and vitreous comes")]
+    ['done', 'reason', 'reason']
     """
-    line = re.sub(r"([,;!?]|\.(?!\d))", r" \1 ", line)
+    line = re.sub(r"([,;!?]|:(?!\d)|\.(?!\d))", r" \1 ", line.replace("’", "'"))
     found: list[Clause] = []
-    kind, start = Kind.DONE, 0
+    kind, start = (Kind.GIVEN if _WITH.search(line) else Kind.DONE), 0
     for cut in _PATTERN.finditer(line):
         _add(found, line[start : cut.start()], kind)
-        kind, start = Kind[cut.lastgroup or Kind.DONE.name], cut.end()
+        kind = _kind_after(found, kind, cut, line)
+        start = cut.end()
     _add(found, line[start:], kind)
     return tuple(found)
 
 
+def _kind_after(found: list[Clause], kind: Kind, cut: re.Match[str], line: str) -> Kind:
+    """Return the kind of what follows a cut: a reason goes on until something starts anew."""
+    named = Kind[cut.lastgroup or Kind.DONE.name]
+    if (
+        cut[0].casefold() in ("then", "and then", "while")
+        and found
+        and _DENIED.search(found[-1].text)
+    ):
+        return Kind.DONE if line[: cut.start()].rstrip().endswith(",") else Kind.LATER
+    if kind is not Kind.REASON or named is Kind.REASON:
+        if cut[0].casefold() == "so" and named is Kind.DONE:
+            found[:] = [replace(each, kind=_given(each.kind)) for each in found]
+        return named
+    if cut[0] in ".;!?" or cut[0].casefold() in ("then", "and then", "so"):
+        return named
+    acts = any(each.kind in (Kind.DONE, Kind.NOT_DONE) for each in found)
+    if cut[0] in (",", ", and") and (not acts or _STARTS_ANEW.match(line[cut.end() :].strip())):
+        return named
+    return Kind.REASON
+
+
+def _given(kind: Kind) -> Kind:
+    return Kind.GIVEN if kind is Kind.DONE else kind
+
+
 def _add(found: list[Clause], text: str, kind: Kind) -> None:
-    for place, part in enumerate(_ENDS.split(text)):
+    parts = _ENDS.split(text) if kind is not Kind.DONE else [text]
+    if not found and kind in (Kind.LATER, Kind.DONE_BEFORE):
+        parts = [piece for part in parts for piece in _ACTS.split(part)]
+    for place, part in enumerate(parts):
         if part.strip():
             found.append(Clause(" ".join(part.split()), kind if place == 0 else Kind.DONE))
+
+
+def says_what_is_so(text: str) -> bool:
+    """Whether a clause tells how things are rather than what is done.
+
+    >>> [says_what_is_so(each) for each in ("the vitrector's out", "it is hard", "take it out")]
+    [True, True, False]
+    """
+    return bool(_IS_SO.match(text))

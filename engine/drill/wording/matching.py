@@ -11,21 +11,35 @@ from dataclasses import dataclass, replace
 from itertools import groupby
 
 from chamberwise.engine.drill.entries import Certainty
-from chamberwise.engine.drill.wording.clauses import Clause, Kind, clauses_of
+from chamberwise.engine.drill.wording.clauses import (
+    ONLY_NAMED,
+    Clause,
+    Kind,
+    clauses_of,
+    says_what_is_so,
+)
+from chamberwise.engine.drill.wording.doubts import (
+    is_denied,
+    is_doubtful,
+    points_elsewhere,
+    puts_off,
+)
 from chamberwise.engine.drill.wording.marks import unmarked
 from chamberwise.engine.drill.wording.nearness import Near, alike, nearest
+from chamberwise.engine.drill.wording.offering import (
+    MOST_LEFT_OVER,
+    OF_WHAT_IS_SO,
+    likely,
+    pieces_of,
+)
 from chamberwise.engine.drill.wording.phrasebook import Phrasebook, Target
 from chamberwise.engine.drill.wording.questions import as_an_order, asks_leave, asks_whether
-from chamberwise.engine.drill.wording.tokens import tokens_of, words_of
-
-SURE = 0.80
-CLEARLY = 0.06
-"""How far the best target must be ahead of the next."""
-CLEARLY_NOT_HARM = 0.15
-"""How far ahead it must be where one of the two is harmful and the other is not."""
-MOST_ASKED = 4
+from chamberwise.engine.drill.wording.surety import MOST_ASKED, in_safe_order, is_sure
+from chamberwise.engine.drill.wording.tokens import tokens_of
 
 WORD_FOR_WORD = 0.97
+AROUND = 0.1
+"""How much nearer what belongs here and now is offered."""
 _EXCLAIMED = re.compile(r"^(?:oh|ah|no)[ ,!]+no[ ,!]+(?=\S)", re.IGNORECASE)
 """It denies nothing: `oh no, the capsule has gone`."""
 
@@ -47,16 +61,18 @@ class Understood:
     certainty: Certainty | None = None
 
 
-def understand(book: Phrasebook, typed: str) -> Understood:
+def understand(book: Phrasebook, typed: str, around: frozenset[Target] = frozenset()) -> Understood:
     """Return what a typed line means. A mark at its end says how sure somebody is.
 
-    What asks whether to do something is done only once somebody says yes to it.
+    What asks whether to do something is done only once somebody says yes to it. `around` are acts
+    and looks of the step now open and those beside it: of what is near they are offered first;
+    nothing is taken because of them.
     """
     whole, certainty = unmarked(_EXCLAIMED.sub("", typed.strip()))
     text = whole.rstrip("!~?").strip()
     if not any(letter.isalpha() for letter in text):
         return Understood(certainty=certainty)
-    meant = _understood(book, as_an_order(text))
+    meant = _understood(book, as_an_order(text), around)
     named = [each for each in clauses_of(text) if says_trigger(book, each)]
     says = any(not _asks(whole, text, each) for each in named)
     meant = replace(meant, says_trigger=says, certainty=certainty)
@@ -84,32 +100,87 @@ def _not_announced(book: Phrasebook, meant: Understood) -> Understood:
     )
 
 
-def _understood(book: Phrasebook, text: str) -> Understood:
+def _understood(book: Phrasebook, text: str, around: frozenset[Target]) -> Understood:
     """Return what a line without marks means, its trigger left aside."""
-    clauses = clauses_of(text)
     if said := _word_for_word(book, text):
         return Understood((said,))
-    taken: list[Target] = []
+    clauses = clauses_of(text)
+    told = [each for each in _told_apart(book, clauses) if _says_something(book, each)]
+    acts = [each for each in told if each.kind in (Kind.DONE, Kind.NOT_DONE)]
+    heard = _heard(book, told, several=len(acts) > 1)
+    not_done = all(is_denied(book, each) for each in clauses if each.kind not in ONLY_NAMED)
+    harmful = {book.is_harmful(each) for each in heard.sure}
+    if not is_doubtful(book, text, clauses):
+        if heard.sure and not heard.in_doubt and len(harmful) == 1:
+            first = tuple(each for each in heard.first if each not in heard.sure)
+            return Understood(heard.sure, first, only_not_done=not_done)
+        if whole := _whole(book, clauses):
+            return Understood(whole, only_not_done=not_done)
+    asked = _offered(book, clauses, heard, around)
+    if book.announce in heard.sure and any(says_trigger(book, each) for each in acts):
+        rest = tuple(each for each in asked if each != book.announce)
+        return Understood((book.announce,), asked=rest, only_not_done=not_done)
+    return Understood(asked=asked, only_not_done=not_done)
+
+
+@dataclass(frozen=True, slots=True)
+class _Heard:
+    """What the clauses of a line mean, and whether one of them is not sure."""
+
+    sure: tuple[Target, ...]
+    first: tuple[Target, ...]
+    near: tuple[Near, ...]
+    in_doubt: bool
+
+
+def _heard(book: Phrasebook, told: Sequence[Clause], *, several: bool) -> _Heard:
+    sure: list[Target] = []
     first: list[Target] = []
-    asked: list[Target] = []
-    for clause in _told_apart(book, clauses):
-        if clause.kind is Kind.LATER:
+    near: list[Near] = []
+    in_doubt = False
+    for clause in told:
+        if clause.kind in ONLY_NAMED:
             continue
-        sure, near = _meant(book, clause)
-        (first if clause.kind is Kind.DONE_BEFORE else taken).extend(sure)
-        if clause.kind is not Kind.DONE_BEFORE:
-            asked += near
-    whole = _whole(book, text) if not taken or asked else ()
-    if whole:
-        taken, asked = list(whole), []
-    not_done = all(_is_negative(book, each) for each in clauses if each.kind is not Kind.LATER)
-    chosen = tuple(dict.fromkeys(taken))
-    return Understood(
-        chosen,
-        tuple(each for each in dict.fromkeys(first) if each not in chosen),
-        () if chosen else tuple(dict.fromkeys(asked))[:MOST_ASKED],
-        only_not_done=not_done,
-    )
+        meant, may_be = _meant(book, clause)
+        exact = _is_exact(book, clause.text)
+        if clause.kind is Kind.DONE_BEFORE:
+            first += meant
+        elif several and says_what_is_so(clause.text) and not exact:
+            near += [replace(each, score=each.score * OF_WHAT_IS_SO) for each in may_be]
+        elif meant and (exact or len(told) == 1 or not points_elsewhere(clause.text)):
+            sure += meant
+        else:
+            in_doubt = in_doubt or clause.kind is Kind.DONE
+            near += [*(Near(each, 1.0) for each in meant), *may_be]
+    return _Heard(tuple(dict.fromkeys(sure)), tuple(dict.fromkeys(first)), tuple(near), in_doubt)
+
+
+def _offered(
+    book: Phrasebook, clauses: Sequence[Clause], heard: _Heard, around: frozenset[Target]
+) -> tuple[Target, ...]:
+    """Return what to choose from: what clauses are near to, and what the line is as a whole."""
+    score: dict[Target, Near] = {each: Near(each, 1.0) for each in heard.sure}
+    found = [each for each in heard.near if each.left_over <= MOST_LEFT_OVER]
+    for piece in pieces_of(book, clauses):
+        for each in likely(book, piece.text, negative=piece.is_denied):
+            found.append(replace(each, score=each.score * piece.counts))
+    for each in found:
+        if each.target not in score or score[each.target].score < each.score:
+            score[each.target] = each
+    for target in around & score.keys():
+        score[target] = replace(score[target], score=score[target].score + AROUND)
+    order = sorted(score.values(), key=lambda each: (-each.score, each.target))
+    return tuple(each.target for each in in_safe_order(book, order))
+
+
+def _says_something(book: Phrasebook, clause: Clause) -> bool:
+    words = book.words(clause.text)
+    return bool(tokens_of(words)[0]) or any(word in ("stop", "halt") for word in words)
+
+
+def _is_exact(book: Phrasebook, text: str) -> bool:
+    found = nearest(book, text)
+    return bool(found) and found[0].score >= WORD_FOR_WORD and is_sure(book, found)
 
 
 def _told_apart(book: Phrasebook, clauses: Sequence[Clause]) -> Iterator[Clause]:
@@ -118,7 +189,7 @@ def _told_apart(book: Phrasebook, clauses: Sequence[Clause]) -> Iterator[Clause]
     `after filling withdraw the tip` says two things.
     """
     first, *others = clauses or (Clause(""),)
-    if first.kind is Kind.DONE or any(each.kind is Kind.DONE for each in others):
+    if first.kind in (Kind.DONE, Kind.LATER) or any(each.kind is Kind.DONE for each in others):
         yield from clauses
         return
     words = first.text.split()
@@ -136,10 +207,10 @@ def _told_apart(book: Phrasebook, clauses: Sequence[Clause]) -> Iterator[Clause]
 
 def says_trigger(book: Phrasebook, clause: Clause) -> bool:
     """Whether a clause says what this is, in any of the words for it."""
-    tokens, is_negative = tokens_of(words_of(clause.text, book.stand_for))
+    tokens, is_negative = tokens_of(book.words(clause.text))
     if is_negative and clause.kind is not Kind.DONE:
         return False
-    words = words_of(clause.text, book.stand_for)
+    words = book.words(clause.text)
     if any(word in ("not", "no", "never", "without", "isnt", "avoid") for word in words):
         return False
     return any(
@@ -152,26 +223,23 @@ def _word_for_word(book: Phrasebook, text: str) -> Target | None:
     """Return the target of a line that is itself one of the phrases, whatever words cut it up."""
     found = nearest(book, text)
     if found and found[0].score >= WORD_FOR_WORD and is_sure(book, found):
-        return found[0].target
+        return None if puts_off(book, text) else found[0].target
     return None
 
 
-def _is_negative(book: Phrasebook, clause: Clause) -> bool:
-    return clause.kind is Kind.NOT_DONE or tokens_of(words_of(clause.text, book.stand_for))[1]
-
-
-def _whole(book: Phrasebook, text: str) -> tuple[Target, ...]:
+def _whole(book: Phrasebook, clauses: Sequence[Clause]) -> tuple[Target, ...]:
     """Return what a line means taken as one, where cutting it up left a doubt."""
-    if any(each.kind is not Kind.DONE for each in clauses_of(text)):
+    if any(each.kind is not Kind.DONE for each in clauses):
         return ()
+    text = " ".join(each.text for each in clauses)
     sure, _ = _meant(book, Clause(text))
     return tuple(sure)
 
 
-def _meant(book: Phrasebook, clause: Clause) -> tuple[list[Target], list[Target]]:
+def _meant(book: Phrasebook, clause: Clause) -> tuple[list[Target], list[Near]]:
     """Return the targets a clause surely means, else those it may mean."""
     best_sure: list[Target] = []
-    best_near: list[Target] = []
+    best_near: list[Near] = []
     best = -1.0
     for parts in _ways_to_cut(clause.text):
         found = [nearest(book, part, negative=clause.kind is Kind.NOT_DONE) for part in parts]
@@ -182,9 +250,19 @@ def _meant(book: Phrasebook, clause: Clause) -> tuple[list[Target], list[Target]
             continue
         best = score
         best_sure = [each[0].target for each in found if is_sure(book, each)]
-        sure = len(best_sure) == len(found)
-        best_near = [] if sure else [each.target for each in in_safe_order(book, found[0])]
-    return (best_sure, best_near) if not best_near or len(best_sure) else ([], best_near)
+        if len(best_sure) == len(found):
+            best_near = []
+        else:
+            best_near = _nears(book, parts, found)
+            best_sure = []
+    return best_sure, best_near
+
+
+def _nears(book: Phrasebook, parts: Sequence[str], found: Sequence[Sequence[Near]]) -> list[Near]:
+    """Return what the parts of a clause come near; where one is denied, only denied parts count."""
+    denied = [is_denied(book, Clause(part)) for part in parts]
+    kept = [each for each, is_denied in zip(found, denied, strict=True) if is_denied >= any(denied)]
+    return [near for each in kept for near in each[:MOST_ASKED]]
 
 
 def _ways_to_cut(text: str) -> Iterator[tuple[str, ...]]:
@@ -205,27 +283,3 @@ def _ways_to_cut(text: str) -> Iterator[tuple[str, ...]]:
             else:
                 parts[-1] += f" {piece}"
         yield tuple(parts)
-
-
-def is_sure(book: Phrasebook, found: Sequence[Near]) -> bool:
-    """Whether the nearest target may be taken without asking."""
-    if found[0].score < SURE:
-        return False
-    harm = book.is_harmful(found[0].target)
-    for other in found[1:]:
-        ahead = found[0].score - other.score
-        apart = CLEARLY_NOT_HARM if book.is_harmful(other.target) is not harm else CLEARLY
-        if ahead < apart and not (found[0].score >= 0.995 and ahead > 0):
-            return False
-    return True
-
-
-def in_safe_order(book: Phrasebook, found: Sequence[Near]) -> list[Near]:
-    """Return what to choose from: a wrong act comes first only where no right one is as near."""
-    near = list(found[:MOST_ASKED])
-    if near and book.is_harmful(near[0].target):
-        limit = near[0].score - CLEARLY
-        right = [each for each in found if not book.is_harmful(each.target) and each.score >= limit]
-        if right:
-            near = [right[0], *(each for each in near if each is not right[0])]
-    return near[:MOST_ASKED]

@@ -2,13 +2,23 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from math import log
 
 from chamberwise.engine.drill.scenario import Scenario
-from chamberwise.engine.drill.wording.tokens import asks, tokens_of, words_of
+from chamberwise.engine.drill.wording.opposites import THINGS, stands
+from chamberwise.engine.drill.wording.spelling import Spelling, spelling_of
+from chamberwise.engine.drill.wording.stems import stem
+from chamberwise.engine.drill.wording.tokens import (
+    KNOWN_ANYHOW,
+    asks,
+    tokens_of,
+    words_of,
+    written,
+)
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import Action, Question
 from chamberwise.engine.model.words import ActId, FindingId
@@ -23,7 +33,7 @@ class Target:
     finding: FindingId = ""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Phrase:
     """One way of saying a target, as stems. A negative phrase says it by what is not done."""
 
@@ -31,11 +41,18 @@ class Phrase:
     tokens: frozenset[str]
     is_negative: bool
     is_question: bool
+    tells: tuple[tuple[str, float], ...] = ()
+    """Each stem and how much it tells."""
+    weight: float = 0.0
+    """What its stems tell together."""
+    stands: int = 0
+    """On which sides of the pairs of opposites it stands."""
+    things: frozenset[str] = frozenset()
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Phrasebook:
-    """Phrases, how much each stem tells, and which acts are never right."""
+    """Phrases, how much each stem tells, and which acts are never right. Every book is its own."""
 
     phrases: tuple[Phrase, ...]
     weights: Mapping[str, float]
@@ -46,6 +63,15 @@ class Phrasebook:
     """What says aloud what this is."""
     holding: Mapping[str, tuple[Phrase, ...]]
     """By stem, the phrases that hold it."""
+    spelling: Spelling
+    like: Mapping[str, frozenset[str]]
+    """By stem, others that often mean the same."""
+    used: Mapping[tuple[Target, bool], Mapping[str, float]]
+    """By target, and whether its phrases deny: each stem and the share of phrases that hold it."""
+
+    def words(self, text: str) -> list[str]:
+        """Return the words of a typed text: spelt rightly, those that stand for others replaced."""
+        return words_of(text, self.stand_for, self.spelling)
 
     def is_harmful(self, target: Target) -> bool:
         """Whether a target is an act that is never right."""
@@ -63,6 +89,17 @@ def phrasebook_of(scenario: Scenario) -> Phrasebook:
         for tokens, is_negative in [tokens_of(words)]
         if tokens
     )
+    weights = _weights(phrases)
+    phrases = tuple(
+        replace(
+            each,
+            tells=tuple((token, weights[token]) for token in sorted(each.tokens)),
+            weight=sum(weights[token] for token in each.tokens),
+            stands=stands(each.tokens),
+            things=THINGS & each.tokens,
+        )
+        for each in phrases
+    )
     triggers = tuple(
         tokens
         for text in scenario.book.triggers
@@ -76,7 +113,52 @@ def phrasebook_of(scenario: Scenario) -> Phrasebook:
     harmful = frozenset(scenario.harms)
     held = {token: tuple(found) for token, found in holding.items()}
     announce = Target(act=scenario.book.announce)
-    return Phrasebook(phrases, _weights(phrases), triggers, stand_for, harmful, announce, held)
+    return Phrasebook(
+        phrases,
+        weights,
+        triggers,
+        stand_for,
+        harmful,
+        announce,
+        held,
+        spelling_of(_every_word(scenario)),
+        _like(scenario.phrases.like),
+        _used(phrases),
+    )
+
+
+def _every_word(scenario: Scenario) -> Iterator[str]:
+    yield from KNOWN_ANYHOW
+    for key in scenario.phrases.words:
+        yield from key.split("-")
+    for group in scenario.phrases.like:
+        yield from written(group)
+    for text in scenario.book.triggers:
+        yield from written(text)
+    for _target, text in _said(scenario):
+        yield from written(text)
+
+
+def _like(groups: Iterable[str]) -> dict[str, frozenset[str]]:
+    found: dict[str, set[str]] = {}
+    for group in groups:
+        stems = {stem(word) for word in written(group)}
+        for each in stems:
+            found.setdefault(each, set()).update(stems - {each})
+    return {each: frozenset(others) for each, others in found.items()}
+
+
+def _used(phrases: Iterable[Phrase]) -> dict[tuple[Target, bool], dict[str, float]]:
+    counts: dict[tuple[Target, bool], Counter[str]] = {}
+    totals: Counter[tuple[Target, bool]] = Counter()
+    for phrase in phrases:
+        key = (phrase.target, phrase.is_negative)
+        counts.setdefault(key, Counter()).update(phrase.tokens)
+        totals[key] += 1
+    return {
+        key: {token: held / totals[key] for token, held in found.items()}
+        for key, found in counts.items()
+    }
 
 
 def _said(scenario: Scenario) -> Iterator[tuple[Target, str]]:

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from functools import lru_cache
+
+from chamberwise.engine.drill.wording.spelling import Spelling
+from chamberwise.engine.drill.wording.stems import stem
 
 NOT = "not"
 """Stands for every word that says what is not done."""
@@ -12,10 +14,17 @@ NOT = "not"
 _DENIALS = frozenset(
     {
         *("not", "dont", "doesnt", "didnt", "no", "never", "cannot", "cant", "wont", "shouldnt"),
-        *("mustnt", "isnt", "nor", "neither", "without"),
+        *("mustnt", "isnt", "nor", "neither", "without", "wouldnt", "couldnt", "wasnt", "werent"),
+        *("havent", "hasnt", "hadnt", "arent", "neednt", "oughtnt", "mightnt", "mightn", "aint"),
+        *("nobody", "none", "noone", "nowhere", "cant", "shant", "unable", "against"),
     }
 )
-_HALTS = frozenset({"avoid", "refrain", "stop", "stopping", "cease", "halt"})
+_HALTS = frozenset(
+    {
+        *("avoid", "avoiding", "refrain", "stop", "stopping", "cease", "halt", "skip", "delay"),
+        *("postpone", "quit", "refuse", "omit", "defer"),
+    }
+)
 _NEGATIVE = _DENIALS | _HALTS
 _FILLING = frozenset(
     {
@@ -41,11 +50,21 @@ _FILLING = frozenset(
         *("well", "make", "sure", "some", "very", "really", "quickly", "gently", "slowly", "yet"),
         *("carefully", "immediately", "straight", "away", "first", "next", "also", "have", "has"),
         *("had", "do", "does", "did", "as", "by", "from", "at", "which", "what", "where", "when"),
-        *("how", "any", "all", "if", "into", "again", "still", "bit", "little", "only", "exactly"),
+        *("how", "any", "all", "if", "again", "still", "bit", "little", "only", "exactly"),
+        *("assistant", "scrub", "nurse", "guys", "asap", "right", "then", "might", "and"),
     }
 )
-KEPT_IN_SHORT = frozenset({"still", "where", "what", "how", "any", "again"})
+_CARRIES = {
+    "still": frozenset({"", "in", "inside", "and", "please", "for", "there", "with", "where"}),
+    "let": frozenset({"the", "it", "go", "some", "a", "that", "them", "out", "vitreoretinal"}),
+    "going": frozenset({"", "as", "while", "until", "and", "with", "on", "out"}),
+}
+"""Filling words that carry a meaning before some words or at the end: `hold the lens still`."""
+KEPT_IN_SHORT = frozenset({"let", "still", "where", "what", "how", "any", "again"})
 """Filling words that carry a phrase which has few others."""
+
+KNOWN_ANYHOW = _NEGATIVE | _FILLING
+"""Words that are spelt rightly whatever the book holds."""
 
 _ASKING = frozenset(
     {
@@ -53,25 +72,53 @@ _ASKING = frozenset(
         *("whats", "how", "hows", "which", "any"),
     }
 )
-_NUMBERS = {"1": "one", "2": "two", "3": "three"}
-_ENDINGS = ("ingly", "ings", "ing", "ies", "ed", "es", "s", "e")
-_SHORTEST_STEM = 3
-_DOUBLED = re.compile(r"([bdgmnprt])\1$")
-_LETTERS = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
+_WRITTEN_AS = {"1": "one", "2": "two", "3": "three", "into": "in", "inside": "in"}
+_LETTERS = re.compile(r"[a-z0-9]+")
+_WITH = re.compile(r"\bw/(?=\s|[a-z])")
+_SLASHED_FIGURES = re.compile(r"(?<=\d)/(?=\d)")
+_FIGURE = re.compile(r"\b([123])(?=[a-z]+\b)(?!st\b|nd\b|rd\b|x\b|d\b)()")
+_LONGEST_KEY = 3
 
 
-def words_of(text: str, stand_for: Mapping[str, str]) -> list[str]:
+def written(text: str) -> list[str]:
+    """Return the words of a text as they were written, in small letters.
+
+    >>> written("Don't put the 3pc I/A-tip there!")
+    ['dont', 'put', 'the', 'three', 'pc', 'ia', 'tip', 'there']
+    """
+    text = text.casefold().replace("’", "'").replace("'", "")
+    text = _SLASHED_FIGURES.sub(" ", _WITH.sub(" with ", text)).replace("/", "")
+    words = _LETTERS.findall(_FIGURE.sub(r"\1 \2", text))
+    return [_WRITTEN_AS.get(word, word) for word in words]
+
+
+def words_of(
+    text: str, stand_for: Mapping[str, str], spelling: Spelling | None = None
+) -> list[str]:
     """Return the words of a text in small letters, those that stand for others replaced.
+
+    A key of several words has hyphens between them; the longest that fits is replaced.
 
     >>> words_of("Don't take the I/A tip out!", {"ia": "aspiration"})
     ['dont', 'take', 'the', 'aspiration', 'tip', 'out']
+    >>> words_of("it's going south", {"going-south": "falling"})
+    ['its', 'falling']
     """
-    text = text.casefold().replace("’", "'").replace("'", "").replace("/", "")
+    words = written(text)
+    if spelling is not None:
+        words = [spelling.of(word) for word in words]
     found: list[str] = []
-    for word in _LETTERS.findall(text):
-        whole = stand_for.get(word)
-        parts = [whole] if whole else [stand_for.get(each, each) for each in word.split("-")]
-        found += [_NUMBERS.get(each, each) for part in parts for each in part.split()]
+    at = 0
+    while at < len(words):
+        for length in range(min(_LONGEST_KEY, len(words) - at), 0, -1):
+            instead = stand_for.get("-".join(words[at : at + length]))
+            if instead is not None:
+                found += written(instead)
+                at += length
+                break
+        else:
+            found.append(words[at])
+            at += 1
     return found
 
 
@@ -81,7 +128,9 @@ def asks(words: list[str]) -> bool:
     >>> asks(["is", "the", "tip", "out"]), asks(["can", "you", "get", "help"])
     (True, False)
     """
-    return bool(words) and words[0] in _ASKING and words[1:2] != ["you"]
+    if words[:1] == ["can"] and words[2:3] in (["have"], ["get"]):
+        return False
+    return words[:1] != [] and words[0] in _ASKING and words[1:2] not in (["you"], ["not"])
 
 
 def is_denied_twice(words: list[str]) -> bool:
@@ -97,23 +146,13 @@ def tokens_of(words: list[str]) -> tuple[frozenset[str], bool]:
     (['tip', 'withdraw'], True)
     """
     is_negative = any(word in _NEGATIVE for word in words)
-    kept = [word for word in words if word not in _NEGATIVE and word not in _FILLING]
+    kept = [
+        word
+        for word, after in zip(words, (*words[1:], ""), strict=bool(words))
+        if word not in _NEGATIVE and (word not in _FILLING or after in _CARRIES.get(word, ()))
+    ]
     if len(kept) < 2:
         kept += [word for word in words if word in KEPT_IN_SHORT]
     elif len(kept) == 2 and words[0] == "you":
         kept.append("you")  # `you carry on` speaks of who operates, `carry on` of the work
     return frozenset(stem(word) for word in kept), is_negative
-
-
-@lru_cache(maxsize=4096)
-def stem(word: str) -> str:
-    """Return a word without its ending.
-
-    >>> [stem(word) for word in ("cutting", "cuts", "removed", "fill", "pass")]
-    ['cut', 'cut', 'remov', 'fill', 'pass']
-    """
-    for ending in _ENDINGS:
-        root = word.removesuffix(ending)
-        if root != word and len(root) >= _SHORTEST_STEM and not word.endswith("ss"):
-            return _DOUBLED.sub(r"\1", root)
-    return word
