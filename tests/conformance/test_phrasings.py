@@ -2,7 +2,7 @@
 
 Mapped is what is taken for the act, or offered where it is not sure. The share asked for is nine of
 ten; nothing is taken for what was not said, and no act for one that its words deny. What each set
-was when first tried stands in its head: neither is held out any more.
+was when first tried stands in its head: the third alone is held out.
 """
 
 from __future__ import annotations
@@ -29,7 +29,8 @@ def _read(name: str) -> dict[str, Any]:
 
 SETS = {"first": _read("phrasings.yaml"), "second": _read("phrasings_second.yaml")}
 SIZES = {"first": 433, "second": 225}
-DENIED = [case for each in SETS.values() for case in each["never"]]
+HELD_OUT = _read("phrasings_third.yaml")
+DENIED = [case for each in (*SETS.values(), HELD_OUT) for case in each["never"]]
 BOOK = phrasebook_of(scenario())
 LEAST = 0.9
 LEAST_TAKEN = {"first": 0.7, "second": 0.4}
@@ -79,6 +80,21 @@ def test_nothing_is_taken_for_what_was_not_said(name: str) -> None:
 def test_what_is_plain_is_taken_without_asking(name: str) -> None:
     found = list(understood(name))
     assert sum(each.target in each.meant.taken for each in found) / len(found) >= LEAST_TAKEN[name]
+
+
+def test_nine_of_ten_held_out_phrasings_are_mapped_and_none_is_turned_into_harm_or_from_it() -> (
+    None
+):
+    said = [(act, typed) for act, phrases in HELD_OUT["means"].items() for typed in phrases]
+    mapped, turned = 0, []
+    for act, typed in said:
+        meant, target = understand(BOOK, typed), Target(act=act)
+        mapped += target in (*meant.taken, *meant.asked)
+        harm = BOOK.is_harmful(target)
+        turned += [(typed, each) for each in meant.taken if BOOK.is_harmful(each) is not harm]
+    assert len(said) == 200
+    assert mapped / len(said) >= LEAST
+    assert turned == []
 
 
 @pytest.mark.parametrize("case", DENIED, ids=lambda case: case["typed"])

@@ -90,7 +90,7 @@ def test_every_problem_of_a_pathway_is_told(path: Path) -> None:
     with speaking_dots():
         found = problems_of(case, case.text)
     assert len(found) == len(case.expected)
-    # Patterns of rules are file words, `stale` a key that a rule cannot have; a figure has its unit,
+    # Patterns of rules are file words, `stale` a key that a rule cannot have; figures have units,
     # and a negation is told by its word.
     keys = "chain response stale cannot tell Never mg"
     assert forgotten(found, written_by_the_author(case.text) + keys) == []
