@@ -51,7 +51,7 @@ def test_what_keeps_the_next_goes_with_it() -> None:
 
 def test_a_word_wider_than_its_column_is_told_with_a_way_out() -> None:
     with pytest.raises(UnfitError, match="wider than its column") as told:
-        lay(RULER, groups(["m" * 60], [False]), 60.0, 40.0)
+        lay(RULER, groups(["7" * 60], [False]), 60.0, 40.0)
     assert told.value.ways_out
 
 

@@ -84,7 +84,7 @@ def test_greek_and_cyrillic_print(room: str) -> None:
 
 @pytest.mark.parametrize("room", ["pocket", "roles", "script"])
 def test_a_word_that_no_column_holds_is_told(room: str) -> None:
-    step = replace(action("a", "done", Line("surgeon", "m" * 90)), short="m" * 90)
+    step = replace(action("a", "done", Line("surgeon", "7" * 90)), short="7" * 90)
     odd = library(pathway("odd", step, end("done")))
     with pytest.raises(UnfitError) as told:
         ROOMS[room].make(order(odd, "odd"))
