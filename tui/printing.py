@@ -24,7 +24,7 @@ from chamberwise.exports.printing.files import (
     write,
 )
 from chamberwise.exports.printing.kinds import ON_A4, NotMadeError, usual
-from chamberwise.exports.printing.letters import faults
+from chamberwise.exports.printing.letters import refuse_letters
 from chamberwise.exports.printing.order import Kind, Order
 from chamberwise.exports.printing.printing import (
     Cut,
@@ -234,9 +234,7 @@ def _apart(laid: tuple[Laid, ...], wanted: Wanted) -> list[tuple[Laid, ...]]:
 
 def _made(laid: tuple[Laid, ...], wanted: Wanted, *, must_audit: bool) -> _Made:
     sheet = sheet_of(laid)
-    lacking = faults(sheet)
-    if lacking:
-        raise UnprintableError("\n".join([_("This cannot be printed:"), *map(str, lacking)]))
+    refuse_letters(sheet)
     what = wanted.what if wanted.form is Form.PDF or not wanted.is_pack else laid[0].kind.value
     name = f"{wanted.pathway}-{what}-{laid[0].order.sized.paper}"
     name += "-tiles" if wanted.is_tiled else ""

@@ -15,6 +15,7 @@ from chamberwise.exports.audit.kinds import ON_THE_WALL
 from chamberwise.exports.audit.printed.content import Leaf, Path, Printed, Stretch
 from chamberwise.exports.audit.rule import Where
 from chamberwise.exports.audit.terms import Distances, Terms, usual_distances
+from chamberwise.exports.control.content import Control
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Page, Role, Shape, Sheet, Text, Tier
 
@@ -147,6 +148,13 @@ class Subject:
     printed: Printed
     terms: Terms
     sides: tuple[Side, ...]
+
+    @property
+    def control(self) -> Control:
+        """The document control, for rules of sheets that have one."""
+        if self.terms.control is None:
+            raise ValueError(self.terms.kind)
+        return self.terms.control
 
     @cached_property
     def _printed(self) -> tuple[tuple[Side, Block], ...]:

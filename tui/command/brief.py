@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 from chamberwise.engine.language.texts import N_, ngettext
 from chamberwise.engine.language.texts import gettext as _
+from chamberwise.tui.command.audit_told import tell_report
 from chamberwise.tui.command.finding_files import UnusableError, shipped
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
@@ -170,9 +171,7 @@ def _tell(report: Report, is_wanted: bool) -> None:
     for line in told_of_draft([report]):
         talk(line)
     if is_wanted:
-        from chamberwise.exports.audit.text import report_text
-
-        product("\n" + report_text(report).rstrip("\n"))
+        tell_report(report)
 
 
 def listed(path: Path) -> CaseList:
