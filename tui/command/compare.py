@@ -146,6 +146,7 @@ def _refuse_paper(path: Path, pathways: int) -> None:
 
 
 def _on_paper(shown: ComparisonShown, new: Side, arguments: Namespace, today: date) -> None:
+    from chamberwise.engine.language.languages import ENGLISH
     from chamberwise.engine.stamp.code import stamp_of
     from chamberwise.engine.stamp.content import content_digest
     from chamberwise.engine.store.whole_file import write_bytes_whole
@@ -157,7 +158,7 @@ def _on_paper(shown: ComparisonShown, new: Side, arguments: Namespace, today: da
     from chamberwise.exports.typesetting.compiling import UnprintableError
 
     path, library = arguments.paper, new.loaded.library
-    code = stamp_of(content_digest(library, shown.pathway), sheet_name(Kind.FULL))
+    code = stamp_of(content_digest(library, shown.pathway), sheet_name(Kind.FULL, ENGLISH.code))
     local = library.local_to(shown.pathway)
     control = control_of(
         library.pathways[shown.pathway],
