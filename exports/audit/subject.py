@@ -21,7 +21,7 @@ from chamberwise.exports.paper.sheet import Page, Role, Shape, Sheet, Text, Tier
 
 LEAST_GROUND = 3.0
 """Areas narrower than this, in millimetres, are no ground of a text: heads, modules."""
-FAR = re.compile(r"(?:up to|bis zu|bis) (\d+(?:[.,]\d+)?) ?(c?m)(?!\w)")
+FAR = re.compile(r"(?:[Uu]p to|[Bb]is zu|[Bb]is) (\d+(?:[.,]\d+)?) ?(c?m)(?!\w)")
 PLAIN = str.maketrans({"\u00a0": " ", "\u202f": " ", "\u2007": " ", "\u200b": None, "\u2060": None})
 
 
