@@ -40,7 +40,7 @@ class Debriefing:
             found = replace(found, next_due=next_due)
         content = debrief_content(drill.scenario.library, found)
         if self.page is not None:
-            remarks.append(_written(self.page, content, run.began.on.date()))
+            remarks += _written(self.page, content, run.began.on.date())
         told = [_line(line) for line in debrief_text(content).rstrip("\n").split("\n")]
         return [*(Part(remark, "! ") for remark in remarks), *told]
 
@@ -79,23 +79,27 @@ def _kept(
         runs.close()
 
 
-def _written(path: Path, content: DebriefContent, on: date) -> str:
+def _written(path: Path, content: DebriefContent, on: date) -> list[str]:
+    """Write the page, and return what to say of it."""
     from chamberwise.engine.store.whole_file import write_bytes_whole
-    from chamberwise.exports.debrief.sheet import debrief_pdf
+    from chamberwise.exports.debrief.sheet import debrief_paper
     from chamberwise.exports.debrief.text import debrief_text
+    from chamberwise.exports.printing.auditing import told_of_paper
     from chamberwise.exports.printing.unfit import UnfitError
     from chamberwise.exports.typesetting.compiling import UnprintableError
 
     try:
-        is_text = path.suffix.lower() == ".txt"
-        made = debrief_text(content).encode() if is_text else debrief_pdf(content, on)
-        write_bytes_whole(path, made)
+        if path.suffix.lower() == ".txt":
+            found = None
+            write_bytes_whole(path, debrief_text(content).encode())
+        else:
+            found = debrief_paper(content, on)
+            write_bytes_whole(path, found.pdf)
     except OSError as error:
-        return _("The debrief cannot be written as {path}: {reason}.").format(
-            path=path, reason=error.strerror
-        )
+        told = _("The debrief cannot be written as {path}: {reason}.")
+        return [told.format(path=path, reason=error.strerror)]
     except (UnfitError, UnprintableError) as error:
-        return _("The debrief does not go on a page: {reason} Name a .txt file instead.").format(
-            reason=error.args[0]
-        )
-    return _("The debrief is saved as {path}.").format(path=path)
+        told = _("The debrief does not go on a page: {reason} Name a .txt file instead.")
+        return [told.format(reason=error.args[0])]
+    saved = _("The debrief is saved as {path}.").format(path=path)
+    return [saved, *(told_of_paper(found.report) if found else ())]

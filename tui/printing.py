@@ -11,7 +11,6 @@ from typing import TYPE_CHECKING, NamedTuple
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
-from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.pathway import Status as Standing
 from chamberwise.engine.store import register_file
 from chamberwise.exports.paper.sheet import Sheet
@@ -24,7 +23,7 @@ from chamberwise.exports.printing.files import (
     write,
 )
 from chamberwise.exports.printing.kinds import ON_A4, NotMadeError, usual
-from chamberwise.exports.printing.letters import faults
+from chamberwise.exports.printing.letters import refuse_letters
 from chamberwise.exports.printing.order import Kind, Order
 from chamberwise.exports.printing.printing import (
     Cut,
@@ -49,6 +48,9 @@ if TYPE_CHECKING:
 
 PACK = "pack"
 NOT_AUDITED = N_("A draft of many pages is printed unaudited; --report audits it.")
+ENGLISH_APPROVED = N_(
+    "Approved is the English text; in this language it is printed as a draft, errors and all."
+)
 FEW = 12
 """Pages; the audit of more takes longer than the printing, and a draft does without."""
 
@@ -116,7 +118,7 @@ def print_sheets(library: Library, wanted: Wanted) -> Done:
         must = is_approved or wanted.is_reported or bool(wanted.waivers)
         made = tuple(_made(each, wanted, must_audit=must) for each in _apart(laid, wanted))
         reports = tuple(report for each in made for report in each.reports)
-        audit_lines = _judged(reports, library.pathways[wanted.pathway], wanted)
+        audit_lines = _judged(reports, library, wanted)
         files = {path: content for each in made for path, content in _document(each, wanted)}
         for path in () if wanted.overwrite else files:
             refuse_strangers(path)
@@ -178,14 +180,16 @@ def _orders(library: Library, wanted: Wanted) -> tuple[tuple[Kind, Order], ...]:
     return ordered(job, ((kind, wanted.sized(kind)) for kind in kinds))
 
 
-def _judged(reports: tuple[Report, ...], pathway: Pathway, wanted: Wanted) -> tuple[str, ...]:
+def _judged(reports: tuple[Report, ...], library: Library, wanted: Wanted) -> tuple[str, ...]:
     """Return what to say of the audit, or raise `StoppedOrderError`: somebody stands for it."""
     from chamberwise.exports.printing.auditing import told, told_of_draft, told_of_waivers
 
-    waived = told_of_waivers(reports, wanted.waivers)
+    pathway, waived = library.pathways[wanted.pathway], told_of_waivers(reports, wanted.waivers)
     if not pathway.is_approved:
         unaudited = () if reports else (_(NOT_AUDITED),)
-        return (*waived, *told_of_draft(reports), *unaudited)
+        errors = tuple(told_of_draft(reports))
+        is_fallen = errors and library.translation and pathway.approved_by
+        return (*waived, *errors, *((_(ENGLISH_APPROVED),) if is_fallen else ()), *unaudited)
     found = [line for each in reports for line in told(each)]
     if found:
         raise StoppedOrderError("\n".join(found), reports)
@@ -234,9 +238,7 @@ def _apart(laid: tuple[Laid, ...], wanted: Wanted) -> list[tuple[Laid, ...]]:
 
 def _made(laid: tuple[Laid, ...], wanted: Wanted, *, must_audit: bool) -> _Made:
     sheet = sheet_of(laid)
-    lacking = faults(sheet)
-    if lacking:
-        raise UnprintableError("\n".join([_("This cannot be printed:"), *map(str, lacking)]))
+    refuse_letters(sheet)
     what = wanted.what if wanted.form is Form.PDF or not wanted.is_pack else laid[0].kind.value
     name = f"{wanted.pathway}-{what}-{laid[0].order.sized.paper}"
     name += "-tiles" if wanted.is_tiled else ""

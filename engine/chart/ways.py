@@ -128,7 +128,10 @@ def _said_behind(label: str, name: str, onward: str) -> str:
     """
     if not name:
         return f"{label}: {small(onward)}" if label else onward
-    return f"{label}, with {small(name)}: {small(onward)}" if label else f"{name}: {small(onward)}"
+    if not label:
+        return f"{name}: {small(onward)}"
+    told = _("{label}, with {name}: {onward}")
+    return told.format(label=label, name=small(name), onward=small(onward))
 
 
 def followed(

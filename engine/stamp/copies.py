@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
 
+from chamberwise.engine.stamp.sheet import language_of
+
 
 @dataclass(frozen=True, slots=True)
 class Copy:
@@ -16,6 +18,7 @@ class Copy:
     title: str
     edition: str
     sheet: str
+    """Its name: the kind, and the language where that is not English."""
     paper: str
     printed: date
     content: str
@@ -23,8 +26,11 @@ class Copy:
     hangs: str = ""
     source: str = ""
     """The file it was printed from, where that lies outside the library."""
-    language: str = ""
-    """The language of its texts, where that is not the one the pathway was written in."""
+
+    @property
+    def language(self) -> str:
+        """The language it is in, by code: the name of the sheet tells it."""
+        return language_of(self.sheet)
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,6 +14,7 @@ from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.stamp.code import MistypedError, read_stamp, stamp_of
 from chamberwise.engine.stamp.content import content_digest
 from chamberwise.engine.stamp.copies import Copy, Register
+from chamberwise.engine.stamp.sheet import language_of
 
 
 class Printable(NamedTuple):
@@ -22,8 +23,11 @@ class Printable(NamedTuple):
     pathway: PathwayId
     sheet: str
     content: str
-    language: str = ""
-    """That of its texts, where it is not the one the pathway was written in."""
+
+    @property
+    def language(self) -> str:
+        """The language it is in, by code."""
+        return language_of(self.sheet)
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,9 +71,8 @@ def stamps(library: Library, sheets: Iterable[str]) -> dict[str, Printable]:
     """Return the stamp of every sheet that could be printed of a library now."""
     kinds = tuple(sheets)
     contents = {name: content_digest(library, name) for name in library.pathways}
-    language = library.translation.language if library.translation else ""
     return {
-        stamp_of(content, sheet): Printable(name, sheet, content, language)
+        stamp_of(content, sheet): Printable(name, sheet, content)
         for name, content in contents.items()
         for sheet in kinds
     }

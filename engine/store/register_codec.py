@@ -34,8 +34,7 @@ def encode(register: Register) -> str:
 
 
 def _copy_values(copy: Copy) -> dict[str, str]:
-    values = asdict(copy) | {"printed": copy.printed.isoformat()}
-    return {name: each for name, each in values.items() if each or name != "language"}
+    return asdict(copy) | {"printed": copy.printed.isoformat()}
 
 
 def _line(values: Any) -> str:

@@ -41,12 +41,16 @@ def audit(
     order = ("error", "warning", "note")
     found.sort(key=lambda each: (bool(each.waived), order.index(each.severity)))
     return Report(
-        f"{terms.control.title}, {terms.kind.words}",
+        f"{_title(sheet, terms)}, {terms.kind.words}",
         tuple(_declared(terms)),
         tuple(found),
         tuple(judged),
         tuple(_about_waivers(terms, found)),
     )
+
+
+def _title(sheet: Sheet, terms: Terms) -> str:
+    return terms.control.title if terms.control else sheet.title
 
 
 def apply(rule: Rule, subject: Subject, waived: str = "") -> tuple[list[Found], Judged]:

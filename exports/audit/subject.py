@@ -15,12 +15,13 @@ from chamberwise.exports.audit.kinds import ON_THE_WALL
 from chamberwise.exports.audit.printed.content import Leaf, Path, Printed, Stretch
 from chamberwise.exports.audit.rule import Where
 from chamberwise.exports.audit.terms import Distances, Terms, usual_distances
+from chamberwise.exports.control.content import Control
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Page, Role, Shape, Sheet, Text, Tier
 
 LEAST_GROUND = 3.0
 """Areas narrower than this, in millimetres, are no ground of a text: heads, modules."""
-FAR = re.compile(r"(?:up to|bis zu|bis) (\d+(?:[.,]\d+)?) ?(c?m)(?!\w)")
+FAR = re.compile(r"(?:[Uu]p to|[Bb]is zu|[Bb]is) (\d+(?:[.,]\d+)?) ?(c?m)(?!\w)")
 PLAIN = str.maketrans({"\u00a0": " ", "\u202f": " ", "\u2007": " ", "\u200b": None, "\u2060": None})
 
 
@@ -147,6 +148,13 @@ class Subject:
     printed: Printed
     terms: Terms
     sides: tuple[Side, ...]
+
+    @property
+    def control(self) -> Control:
+        """The document control, for rules of sheets that have one."""
+        if self.terms.control is None:
+            raise ValueError(self.terms.kind)
+        return self.terms.control
 
     @cached_property
     def _printed(self) -> tuple[tuple[Side, Block], ...]:

@@ -68,7 +68,8 @@ class Terms:
 
     kind: AnyKind
     sized: Sized
-    control: Control
+    control: Control | None = None
+    """What the foot has to say; none for papers that nobody approves."""
     distance: float | None = None
     lighting: Lighting = Lighting.BRIGHT
     waivers: tuple[Waiver, ...] = ()

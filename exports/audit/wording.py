@@ -8,9 +8,10 @@ from chamberwise.engine.checks.wording.rule import WordingRule
 from chamberwise.engine.diagnostics.problem import Severity as Found
 from chamberwise.engine.language.languages import GERMAN
 from chamberwise.exports.audit.german.quantities import Search
-from chamberwise.exports.audit.kinds import RUNNING
+from chamberwise.exports.audit.kinds import QUOTING, RUNNING
 from chamberwise.exports.audit.rule import (
     ENGLISH_ALONE,
+    EVERY_KIND,
     EVERY_LANGUAGE,
     NO_FAULT,
     NO_FAULT_WARNED,
@@ -56,5 +57,6 @@ def printed_rule(
         source=rule.source,
         mark=mark,
         measure=lambda subject: hits(subject, rule, roles, german),
+        kinds=EVERY_KIND - QUOTING,
         languages=ENGLISH_ALONE if german is None else EVERY_LANGUAGE,
     )

@@ -11,7 +11,6 @@ from chamberwise.engine.brief.brief import Brief
 from chamberwise.engine.language.speaking import spoken
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.stamp.code import stamp_of
-from chamberwise.exports.audit.audit import audit
 from chamberwise.exports.audit.report import Report
 from chamberwise.exports.audit.terms import Terms
 from chamberwise.exports.brief.content import BriefContent
@@ -21,11 +20,10 @@ from chamberwise.exports.control.content import Control
 from chamberwise.exports.control.frame import Frame
 from chamberwise.exports.paper.sheet import Sheet
 from chamberwise.exports.paper.sizes import Sized
+from chamberwise.exports.printing.finishing import finished
 from chamberwise.exports.printing.kind import ListKind
-from chamberwise.exports.printing.letters import faults
 from chamberwise.exports.printing.marking import subject
 from chamberwise.exports.stamp.modules import modules
-from chamberwise.exports.typesetting.compiling import UnprintableError, to_pdf
 from chamberwise.exports.typesetting.measuring import Ruler
 
 ASKED_WITH = "chamberwise brief LIST --stamp"
@@ -60,11 +58,7 @@ def make(brief: Brief, content: BriefContent, sized: Sized, made: date) -> MadeB
         made,
         tuple(pages),
     )
-    lacking = faults(sheet)
-    if lacking:
-        raise UnprintableError("\n".join([_("This cannot be printed:"), *map(str, lacking)]))
-    pdf = to_pdf(sheet)
-    return MadeBrief(pdf, audit(sheet, pdf, Terms(ListKind.BRIEF, sized, control)), code)
+    return MadeBrief(*finished(sheet, Terms(ListKind.BRIEF, sized, control)), code)
 
 
 def _control(content: BriefContent, made: date, code: str) -> Control:

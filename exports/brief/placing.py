@@ -31,15 +31,15 @@ from chamberwise.exports.typesetting.searching import most
 
 PITCH = 1.25
 REMARK = Style(FOOT_SIZE, ink=Ink.GREY, pitch=PITCH)
-LEAST, MOST, STEP = 10.0, 18.0, 0.2
+LEAST, MOST, STEP = 9.7, 18.0, 0.1
 """Points: 16 minutes of arc at 0.4 m; the same at 0.7 m, for a team around the page; between them.
 """
 COLUMNS = (N_("Case, risk, ceiling, what to open"), N_("Lenses: exact power, and what is there"))
 WIDTHS = (7.6, 11.0)
 ROUNDED = 20
 """Letters by which a text of a few lines is longer on paper than it is: its last line is short."""
-LINE = 0.4
-"""Millimetres between lines of a cell."""
+LINE = 0.06
+"""Of the size in points: millimetres between lines of a cell, for the dots of a capital Ö."""
 WAYS_OUT = (
     N_("Print on larger paper."),
     N_("Part the list, and brief each part."),
@@ -68,6 +68,10 @@ class _Type:
     @property
     def body(self) -> Style:
         return Style(self.size, pitch=PITCH)
+
+    @property
+    def gap(self) -> float:
+        return LINE * self.size
 
 
 def brief_pages(frame: Frame, brief: BriefContent) -> list[Page]:
@@ -112,7 +116,7 @@ def _above(frame: Frame, brief: BriefContent, type_: _Type, area: Area) -> list[
     ]
     widths = shares(area.width, (1.2, 1.1, 0.9, 1))
     return [
-        *lay(frame.ruler, [Group((title,), LINE)], area.width, area.height),
+        *lay(frame.ruler, [Group((title,), type_.gap)], area.width, area.height),
         row(frame.ruler, people, widths, area.height, ground=Ink.WASH),
         *_to_do(frame, brief.to_do, type_, area),
     ]
@@ -140,7 +144,9 @@ def _half(said: Sequence[str]) -> int:
 
 def _ticks(said: Sequence[str], head: Cell, type_: _Type) -> Cell:
     indent = 0.46 * type_.size
-    ticked = (Block(plain(each), type_.body, indent=indent, lead="□", before=LINE) for each in said)
+    ticked = (
+        Block(plain(each), type_.body, indent=indent, lead="□", before=type_.gap) for each in said
+    )
     return (*head, *ticked)
 
 
@@ -169,7 +175,7 @@ def _case(case: CaseLine, type_: _Type) -> list[Cell]:
 
 
 def _lines(said: Sequence[tuple[Run, ...]], type_: _Type) -> Cell:
-    return tuple(Block(runs, type_.body, before=LINE) for runs in said)
+    return tuple(Block(runs, type_.body, before=type_.gap) for runs in said)
 
 
 def _worked(case: CaseLine) -> tuple[BackupLine, ...]:
@@ -207,7 +213,10 @@ def _below(frame: Frame, brief: BriefContent, area: Area) -> list[Laid]:
         *brief.of_figures,
     )
     said = [each for each in told if each]
-    blocks = [Block(plain(each), REMARK, Role.NOTE, before=LINE, tier=Tier.REFER) for each in said]
+    blocks = [
+        Block(plain(each), REMARK, Role.NOTE, before=LINE * FOOT_SIZE, tier=Tier.REFER)
+        for each in said
+    ]
     half = _half(said)
     cells: list[Cell] = [tuple(blocks[:half]), tuple(blocks[half:])]
     return [row(frame.ruler, cells, shares(area.width, (1, 1)), area.height)]

@@ -6,6 +6,7 @@ A long timeline is cut role by role until the page holds it, and says how much i
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from typing import NamedTuple
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
@@ -29,42 +30,54 @@ from chamberwise.exports.typesetting.measuring import Ruler
 
 TITLE = Style(15, Weight.BOLD, pitch=1.2)
 HEAD = Style(10.5, Weight.BOLD, pitch=1.25)
-BODY = Style(9.4)
+BODY = Style(9.7)
 REMARK = Style(9.2, ink=Ink.GREY, pitch=1.25)
-MOST_SAID = (1000, 24, 16, 10, 6, 3, 1)
-"""So many doings of each role are tried, the most first."""
 RESULT = N_("Result")
-MOST_TOLD = 6
-"""So many reasons stand under a gate; the text form has them all."""
+
+
+class Most(NamedTuple):
+    """How much is told: doings of a role, and reasons under a gate. The text form has them all."""
+
+    said: int
+    reasons: int
+
+
+CUTS = tuple(
+    Most(said, reasons)
+    for reasons, every in ((6, (1000, 24, 16, 10, 6)), (3, (6, 3, 1)), (1, (1,)))
+    for said in every
+)
+"""The cuts that are tried, the fullest first."""
 
 Section = tuple[str, Sequence[Block]]
 
 
 def debrief_page(of: DebriefContent, ruler: Ruler) -> Page:
     """Return the page. Raises `UnfitError` where even the shortest timeline leaves no room."""
-    for most in MOST_SAID[:-1]:
+    for most in CUTS[:-1]:
         try:
             return _page(of, ruler, most)
         except UnfitError:
             continue
-    return _page(of, ruler, MOST_SAID[-1])
+    return _page(of, ruler, CUTS[-1])
 
 
-def _page(of: DebriefContent, ruler: Ruler, most: int) -> Page:
+def _page(of: DebriefContent, ruler: Ruler, most: Most) -> Page:
     groups = [
         Group(
             (Block(plain(title), HEAD, Role.HEADING), *blocks),
             after=GAP,
             panel=Panel() if title == _(RESULT) else None,
         )
-        for title, blocks in (*_first(of), *_then(of, most), *_last(of))
+        for title, blocks in (*_first(of, most.reasons), *_then(of, most.said), *_last(of))
     ]
     return two_columns(ruler, _head(of), groups, _foot())
 
 
-def _first(of: DebriefContent) -> Iterator[Section]:
+def _first(of: DebriefContent, reasons: int) -> Iterator[Section]:
     result = Block(plain(of.result, Weight.BOLD), HEAD, before=0.8)
-    yield _(RESULT), [result, *(block for gate in of.gates for block in _gate(gate)), *_note()]
+    gates = (block for gate in of.gates for block in _gate(gate, reasons))
+    yield _(RESULT), [result, *gates, *_note()]
     if of.sure_and_wrong:
         yield _("Sure, and not so: first"), _listed(of.sure_and_wrong)
     if of.talking:
@@ -122,16 +135,17 @@ def _foot() -> Group:
         Run(f"{_(STANDING)} ", Weight.BOLD),
         Run(f"{_(FOLLOW)} {_(MARKED)}"),
         *((Run(f" {foreign}", Weight.BOLD),) if (foreign := unreviewed_notice()) else ()),
+        Run(" " + _("Page {page} of {pages}").format(page=1, pages=1)),
     )
     return Group((Block(runs, REMARK, Role.FOOTER),), 0.0)
 
 
-def _gate(gate: Gate) -> Iterator[Block]:
+def _gate(gate: Gate, most: int) -> Iterator[Block]:
     runs = (Run(f"{gate.asks}: "), Run(gate.stands, Weight.BOLD))
     yield Block(runs, BODY, indent=5.0, before=0.8, lead=gate.letter)
-    left = len(gate.because) - MOST_TOLD
+    left = len(gate.because) - most
     more = (_("and {left} more").format(left=left),) if left > 0 else ()
-    for each in (*gate.because[:MOST_TOLD], *more):
+    for each in (*gate.because[:most], *more):
         yield Block(plain(each), BODY, indent=5.0, before=0.4)
 
 

@@ -11,6 +11,8 @@ from chamberwise.exports.full.content import Caution, Kind, Step
 from chamberwise.exports.full.exits import RAIL, down_row, exit_row, is_labelled, split_ways
 from chamberwise.exports.full.piece import Piece, Setter, box, stacked
 from chamberwise.exports.full.words import after_runs, before_runs, line_runs
+from chamberwise.exports.legibility.angle import MM_PER_POINT
+from chamberwise.exports.legibility.marks_above import above
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Item, Outline, Role, Run, Shape, Style, Weight
 
@@ -136,8 +138,11 @@ class Blocks:
         pad = self.setter.mm(PAD)
         words = stacked(pieces, self.setter.mm(GAP))
         least = self.setter.mm(DIAMOND if is_decision(step) else NUMBER)
-        height = max(words.height, least) + 2 * pad
-        items = (*self._symbol(step, height), *words.at(self._left(step, is_down), pad))
+        # A step whose heading has marks on its capitals stands a little lower in its box.
+        style = self.setter.head
+        higher = 0.0 if is_decision(step) else above(step.heading) * style.size * MM_PER_POINT
+        height = max(words.height + higher, least) + 2 * pad
+        items = (*self._symbol(step, height), *words.at(self._left(step, is_down), pad + higher))
         piece = Piece(height, items, words.over, words.word)
         if is_decision(step):
             return Block(piece, pad, pad + self.setter.mm(DIAMOND))

@@ -195,8 +195,10 @@ def _laid(setter: Setter, phase: Phase, start: int, is_across: bool) -> Layout:
 def _node(setter: Setter, symbol: Symbol) -> Node:
     if is_decision(symbol.steps[0]):
         return Node(symbol.name, setter.mm(9.6), setter.mm(9.6), True)
-    wide = 10.0 if len(symbol.steps) == 1 else 18.0
-    return Node(symbol.name, setter.mm(wide), setter.mm(6.0))
+    if len(symbol.steps) == 1:
+        return Node(symbol.name, setter.mm(10.0), setter.mm(6.0))
+    words = _line(setter, symbol.name, _style(setter)).width
+    return Node(symbol.name, max(setter.mm(18.0), words + setter.mm(2.4)), setter.mm(6.0))
 
 
 def _outline(symbol: Symbol) -> Outline:

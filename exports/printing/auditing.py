@@ -94,6 +94,17 @@ def told(report: Report) -> Iterator[str]:
         yield _("{sheet}: it is approved, and the audit finds errors. It is not printed.").format(
             sheet=report.sheet
         )
+    yield from _errors(report)
+
+
+def told_of_paper(report: Report) -> Iterator[str]:
+    """Yield a line for each rule that a paper breaks which is written all the same."""
+    if report.errors:
+        yield _("The audit finds errors on the paper that was written:")
+    yield from _errors(report)
+
+
+def _errors(report: Report) -> Iterator[str]:
     for rule in dict.fromkeys(each.rule for each in report.errors):
         first, *more = (each for each in report.errors if each.rule == rule)
         places = _("; and at {count} more").format(count=len(more)) if more else ""

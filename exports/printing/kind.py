@@ -37,6 +37,19 @@ class ListKind(StrEnum):
         return _(_WORDS[self])
 
 
+class PaperKind(StrEnum):
+    """A paper that tells of what people did or changed, and is no sheet of a pathway."""
+
+    DEBRIEF = "debrief"
+    RECORD = "record"
+    COMPARISON = "comparison"
+
+    @property
+    def words(self) -> str:
+        """How the kind is named in a sentence."""
+        return _(_WORDS[self])
+
+
 _WORDS: dict[StrEnum, str] = {
     Kind.WALL_CHART: N_("wall chart"),
     Kind.POCKET_CARD: N_("pocket card"),
@@ -46,7 +59,10 @@ _WORDS: dict[StrEnum, str] = {
     Kind.CASE_TABLE: N_("case table"),
     Kind.FULL: N_("full pathway"),
     ListKind.BRIEF: N_("brief"),
+    PaperKind.DEBRIEF: N_("debrief"),
+    PaperKind.RECORD: N_("record of drills"),
+    PaperKind.COMPARISON: N_("what changes"),
 }
 
-AnyKind: TypeAlias = Kind | ListKind
-EVERY_KIND: frozenset[AnyKind] = frozenset((*Kind, *ListKind))
+AnyKind: TypeAlias = Kind | ListKind | PaperKind
+EVERY_KIND: frozenset[AnyKind] = frozenset((*Kind, *ListKind, *PaperKind))

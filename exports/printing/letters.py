@@ -10,6 +10,7 @@ from unicodedata import bidirectional, name
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.paper.sheet import Sheet
+from chamberwise.exports.typesetting.compiling import UnprintableError
 from chamberwise.exports.typesetting.fonts import FAMILY, upright
 
 RIGHT_TO_LEFT = ("R", "AL")
@@ -48,6 +49,13 @@ def faults(sheet: Sheet) -> tuple[Fault, ...]:
     for fault in _faults(sheet):
         found.setdefault("right to left" if fault.is_right_to_left else fault.letter, fault)
     return tuple(found.values())
+
+
+def refuse_letters(sheet: Sheet) -> None:
+    """Raise `UnprintableError` where there are letters that cannot be printed."""
+    told = [str(each) for each in faults(sheet)]
+    if told:
+        raise UnprintableError("\n".join([_("This cannot be printed:"), *told]))
 
 
 def _faults(sheet: Sheet) -> Iterator[Fault]:

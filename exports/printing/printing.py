@@ -24,6 +24,7 @@ from chamberwise.exports.printing.marking import marked_png, marked_svg, marked_
 from chamberwise.exports.printing.order import Kind, Order, UnfitError
 from chamberwise.exports.printing.sheet_name import sheet_name
 from chamberwise.exports.stamp.modules import modules
+from chamberwise.exports.typesetting.forgetting import forget
 from chamberwise.exports.typesetting.measuring import Ruler
 
 PLAIN = str.maketrans({"\u00a0": " ", "\u2011": "-"})
@@ -106,14 +107,17 @@ def ordered(job: Job, kinds: Iterable[tuple[Kind, Sized]]) -> tuple[tuple[Kind, 
 
 def laid_out(orders: Iterable[tuple[Kind, Order]]) -> tuple[Laid, ...]:
     """Return each kind laid out. Raises `UnfitSheetsError` once all were tried, `NotMadeError`."""
+    several = tuple(orders)
     laid, unfit = [], []
-    for kind, order in orders:
+    for kind, order in several:
         try:
             made = maker(kind)(order)
         except UnfitError as error:
             unfit.append((kind, error))
         else:
             laid.append(Laid(kind, order, made.pages, made.told))
+        if len(several) > 1:
+            forget()
     if unfit:
         raise UnfitSheetsError(tuple(unfit))
     return tuple(laid)

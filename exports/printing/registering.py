@@ -51,7 +51,6 @@ def copy_of(kind: Kind, order: Order, hangs: str = "", source: str = "") -> Copy
         content=content_digest(order.library, order.pathway),
         hangs=hangs,
         source=source,
-        language=order.library.translation.language if order.library.translation else "",
     )
 
 
@@ -78,6 +77,5 @@ def found_copy(
         "",
         today,
         printable.content,
-        language=printable.language,
     )
     return copy, kept

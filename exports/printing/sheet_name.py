@@ -1,36 +1,30 @@
-"""The name of a sheet in stamps and in the register: its kind, and its language where not English.
-
-Printed words differ from language to language, so each has a stamp of its own.
-"""
+"""The names of the sheets that can be printed, and how they are told and asked for."""
 
 from __future__ import annotations
 
-from chamberwise.engine.language.languages import ENGLISH, LANGUAGES, Language
+from chamberwise.engine.language.languages import ENGLISH, LANGUAGES
 from chamberwise.engine.language.speaking import spoken
+from chamberwise.engine.stamp.sheet import kind_of, language_of, named
 from chamberwise.exports.printing.kind import Kind
 
-BETWEEN = "."
 
-
-def sheet_name(kind: Kind, language: Language | None = None) -> str:
+def sheet_name(kind: Kind, language: str | None = None) -> str:
     """Return the name of a kind in a language, by default the one that is spoken.
 
-    >>> sheet_name(Kind.WALL_CHART), sheet_name(Kind.WALL_CHART, LANGUAGES["de"])
-    ('wall-chart', 'wall-chart.de')
+    >>> sheet_name(Kind.WALL_CHART, "de")
+    'wall-chart.de'
     """
-    code = (language or spoken()).code
-    return kind.value if code == ENGLISH.code else f"{kind.value}{BETWEEN}{code}"
+    return named(kind.value, language or spoken().code)
 
 
-def every_sheet_name() -> tuple[str, ...]:
-    """Return the name of every sheet that can be printed, in every language."""
-    return tuple(sheet_name(kind, language) for language in LANGUAGES.values() for kind in Kind)
+def sheet_names(language: str) -> tuple[str, ...]:
+    """Return the name of every sheet that can be printed in a language."""
+    return tuple(sheet_name(kind, language) for kind in Kind)
 
 
 def sheet_told(name: str) -> str:
     """Return a sheet in words; one that this version does not know, as it is named."""
-    kind, _dot, code = name.partition(BETWEEN)
-    language = LANGUAGES.get(code or ENGLISH.code)
+    kind, language = kind_of(name), LANGUAGES.get(language_of(name))
     if kind not in [*Kind] or language is None:
         return name
     words = Kind(kind).words
@@ -43,5 +37,5 @@ def sheet_asked_for(name: str) -> str:
     >>> sheet_asked_for("wall-chart.de")
     '--what wall-chart --language de'
     """
-    kind, _dot, code = name.partition(BETWEEN)
-    return f"--what {kind} --language {code}" if code else f"--what {kind}"
+    asked, language = f"--what {kind_of(name)}", language_of(name)
+    return asked if language == ENGLISH.code else f"{asked} --language {language}"

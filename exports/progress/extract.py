@@ -142,7 +142,7 @@ def _due(of: Progress, words: Words) -> Iterator[str]:
         yield _("Next: {date}.").format(date=day(due.next_on.date()))
     yield _(
         "By FSRS 6: retention {retention}, {most_days} days at most; advice, never a duty."
-    ).format(retention=RETENTION, most_days=MOST_DAYS)
+    ).format(retention=decimal(str(RETENTION)), most_days=MOST_DAYS)
 
 
 def _named(memory: Memory, words: Words) -> str:

@@ -17,7 +17,7 @@ from chamberwise.exports.typesetting.measuring import Ruler
 
 TITLE = Style(15, Weight.BOLD, pitch=1.2)
 HEAD = Style(10.5, Weight.BOLD, pitch=1.25)
-BODY = Style(9.6)
+BODY = Style(9.7)
 REMARK = Style(9.2, ink=Ink.GREY, pitch=1.25)
 MOST_MONTHS = 12
 MADE_BY = N_("Kept by whoever drilled, on one machine, without a name. Seen by, and when:")
@@ -91,6 +91,7 @@ def _foot() -> Group:
         Run(f"{_(FOLLOW)} ", Weight.BOLD),
         Run(_(STANDING)),
         *((Run(f" {foreign}", Weight.BOLD),) if (foreign := unreviewed_notice()) else ()),
+        Run(" " + _("Page {page} of {pages}").format(page=1, pages=1)),
     )
     return Group((seen, Block(runs, REMARK, Role.FOOTER, before=2.0)), 0.0)
 

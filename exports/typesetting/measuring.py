@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from typing import NamedTuple, TypeAlias
 
 import typst
+from chamberwise.engine.language.speaking import spoken
 from chamberwise.exports.paper.sheet import Run, Style
 from chamberwise.exports.typesetting.compiling import HERE, fonts
 from chamberwise.exports.typesetting.values import style_values
@@ -34,15 +35,19 @@ Rooms: TypeAlias = dict[Setting, Room]
 
 @dataclass(slots=True)
 class Ruler:
-    """Measures many texts at once and remembers them."""
+    """Measures many texts at once and remembers them.
+
+    The language, by code, tells where a long word may be parted.
+    """
 
     known: Rooms = field(default_factory=dict)
+    language: str = field(default_factory=lambda: spoken().code)
 
     def measure(self, settings: Iterable[Setting]) -> None:
         """Measure what is not known yet, in one go."""
         new = [each for each in dict.fromkeys(settings) if each not in self.known]
         if new:
-            self.known.update(zip(new, _measured(new), strict=True))
+            self.known.update(zip(new, _measured(new, self.language), strict=True))
 
     def __call__(self, setting: Setting) -> Room:
         """Return the room of a text, measured now if need be."""
@@ -51,7 +56,7 @@ class Ruler:
         return self.known[setting]
 
 
-def _measured(settings: Sequence[Setting]) -> list[Room]:
+def _measured(settings: Sequence[Setting], language: str) -> list[Room]:
     data = [
         {**style_values(style, runs), "width": width, "words": _words(style_values(style, runs))}
         for runs, style, width in settings
@@ -65,7 +70,7 @@ def _measured(settings: Sequence[Setting]) -> list[Room]:
             root=str(HERE),
             font_paths=fonts(),
             ignore_system_fonts=True,
-            sys_inputs={"data": json.dumps(data, ensure_ascii=False)},
+            sys_inputs={"data": json.dumps(data, ensure_ascii=False), "language": language},
         )
     )
     return [Room(each["height"], each["width"], each["longest"]) for each in found]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.legibility.marks_above import above
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Align, Arrow, Outline, Role, Shape, Weight
 from chamberwise.exports.wall.box import Piece
@@ -64,10 +65,11 @@ def _box(pen: Pen, text: str, sign: Sign | None, width: float, side: Side) -> Pi
     words = pen.words(text, room - 2 * pad, PLAIN, role=Role.STEP, of=side.of)
     is_short = "\n" not in text and words.room.width + 2 * pad + 0.5 < room
     box_width = words.room.width + 2 * pad + 0.5 if is_short else room
-    height = words.height + pen.em(1.16)
+    higher = pen.em(above(text))
+    height = words.height + higher + pen.em(1.16)
     weight = pen.line(1.5) if sign is Sign.CHART else pen.line()
     shape = Shape(OUTLINES[sign], 0, 0, box_width, height, weight=weight, of=side.of)
-    return Piece((shape, words.at(pad, pen.em(0.58))), box_width, height)
+    return Piece((shape, words.at(pad, higher + pen.em(0.58))), box_width, height)
 
 
 def _stacked(pen: Pen, above: Piece, below: Piece) -> Piece:

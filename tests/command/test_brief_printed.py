@@ -34,6 +34,9 @@ def test_the_same_brief_has_the_same_bytes_and_its_stamp_is_known(
     assert paths[0].read_bytes() == paths[1].read_bytes()
     code = capsys.readouterr().err.split("Stamp of the brief: ")[1].split("\n")[0]
     assert run(["brief", "--stamp", code.lower()]) == Status.CLEAN
+    assert run(["--language", "de", "brief", "--stamp", code]) == Status.CLEAN, (
+        "known in every language"
+    )
     assert "current" in capsys.readouterr().out
     assert run(["brief", "--stamp", code, "--stop-word", "Hold"]) == Status.FINDINGS
     assert "not current" in capsys.readouterr().out

@@ -197,3 +197,14 @@ def test_cards_lie_on_a4_in_the_register_too(tmp_path: Path) -> None:
     assert typed(DRAFT, "--what", "role-cards", "--portrait") == Status.CLEAN
     (copy,) = read(tmp_path / "home" / "register.json").copies
     assert copy.paper == str(kinds.usual(Kind.ROLE_CARDS))
+
+
+def test_in_a_language_nobody_reviewed_an_approved_pathway_is_a_draft(
+    here: Path, capsys: Said
+) -> None:
+    assert typed(APPROVED, "--language", "de") == Status.CLEAN
+    said = " ".join(capsys.readouterr().err.split())
+    assert "Fehler gefunden: der Bericht zeigt sie." in said
+    assert "Freigegeben ist der englische Text; in dieser Sprache wird als Entwurf gedruckt" in said
+    assert (here / f"{APPROVED}-wall-chart-A3.pdf").exists()
+    assert typed(APPROVED) == Status.FINDINGS

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from argparse import Namespace, _SubParsersAction
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 
 from chamberwise.engine.language.texts import N_, ngettext
 from chamberwise.engine.language.texts import gettext as _
+from chamberwise.tui.command.audit_told import tell_report
 from chamberwise.tui.command.finding_files import UnusableError, shipped
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
@@ -78,7 +79,7 @@ def run(arguments: Namespace) -> int:
     found = worked_brief(arguments)
     content = brief_content(found)
     if arguments.stamp:
-        return _compare(arguments.stamp, found, content)
+        return _compare(arguments.stamp, arguments)
     if arguments.out:
         _print(found, content, arguments)
     elif arguments.format == "json":
@@ -104,24 +105,42 @@ def worked_brief(arguments: Namespace) -> Brief:
     """Return the brief of what was typed. Raises `UnusableError` for files that cannot be used."""
     from chamberwise.engine.brief.work import brief
 
+    if arguments.list is None:
+        talk(_("No list was named: this is the invented one of the Harbour Eye Unit."))
+    return brief(*_read(arguments))
+
+
+def _read(arguments: Namespace) -> tuple[CaseList, Stock]:
     path, stock_path = arguments.list, arguments.stock
     if path is None:
         folder = shipped() / DEMONSTRATION
         path, stock_path = folder / "list.csv", stock_path or folder / "stock.yaml"
-        talk(_("No list was named: this is the invented one of the Harbour Eye Unit."))
-    return brief(_listed(path, arguments), _stock(stock_path))
+    return _listed(path, arguments), _stock(stock_path)
 
 
-def _compare(typed: str, found: Brief, content: BriefContent) -> int:
-    """Say whether a printed brief is the one that would be printed now."""
-    from chamberwise.engine.stamp.code import MistypedError, read_stamp
+def _stamps(arguments: Namespace) -> Iterator[str]:
+    """Yield the stamp of the brief in every language: what it says is told when it is worked."""
+    from chamberwise.engine.brief.work import brief
+    from chamberwise.engine.language.languages import LANGUAGES
+    from chamberwise.engine.language.speaking import speaking
+    from chamberwise.exports.brief.extract import brief_content
     from chamberwise.exports.brief.make import stamp
+
+    for language in LANGUAGES:
+        with speaking(language):
+            found = brief(*_read(arguments))
+            yield stamp(found, brief_content(found))
+
+
+def _compare(typed: str, arguments: Namespace) -> int:
+    """Say whether a printed brief is the one that would be printed now, in any language."""
+    from chamberwise.engine.stamp.code import MistypedError, read_stamp
 
     try:
         code = read_stamp(typed)
     except MistypedError as error:
         raise UnusableError(str(error)) from error
-    if code == stamp(found, content):
+    if code in _stamps(arguments):
         product(
             _("{code}: current. This list and this shelf give the same brief.").format(code=code)
         )
@@ -170,9 +189,7 @@ def _tell(report: Report, is_wanted: bool) -> None:
     for line in told_of_draft([report]):
         talk(line)
     if is_wanted:
-        from chamberwise.exports.audit.text import report_text
-
-        product("\n" + report_text(report).rstrip("\n"))
+        tell_report(report)
 
 
 def listed(path: Path) -> CaseList:

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
+from chamberwise.tui.command.audit_told import tell_audit, tell_report
 from chamberwise.tui.command.finding_files import UnusableError, add_library, shipped
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
@@ -18,7 +19,9 @@ from chamberwise.tui.command.versions import Side, beside_each_other, side
 
 if TYPE_CHECKING:
     from chamberwise.engine.model.drill import DrillBook
+    from chamberwise.exports.audit.report import Report
     from chamberwise.exports.comparing.content import ComparisonShown
+    from chamberwise.exports.control.content import Control
 
 EXAMPLE = N_("""example:
   chamberwise compare anterior-vitrectomy my-vitrectomy.yaml
@@ -59,6 +62,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
         metavar="PDF",
         help=_("a paper for the meeting that approves, as well"),
     )
+    parser.add_argument("--report", action="store_true", help=_("also show the audit of the page"))
     add_on(parser)
     add_library(parser)
     parser.set_defaults(run=run)
@@ -90,7 +94,7 @@ def run(arguments: Namespace) -> int:
             product(_(_ALONE[what]).format(name=name) + "\n")
         product(what_it_means())
     if arguments.paper is not None:
-        _on_paper(shown[0], new, arguments.paper, today)
+        _on_paper(shown[0], new, arguments, today)
     is_same = not alone and not any(each.changes for each in shown)
     return Status.CLEAN if is_same else Status.FINDINGS
 
@@ -141,7 +145,8 @@ def _refuse_paper(path: Path, pathways: int) -> None:
         )
 
 
-def _on_paper(shown: ComparisonShown, new: Side, path: Path, today: date) -> None:
+def _on_paper(shown: ComparisonShown, new: Side, arguments: Namespace, today: date) -> None:
+    from chamberwise.engine.language.languages import ENGLISH
     from chamberwise.engine.stamp.code import stamp_of
     from chamberwise.engine.stamp.content import content_digest
     from chamberwise.engine.store.whole_file import write_bytes_whole
@@ -152,8 +157,8 @@ def _on_paper(shown: ComparisonShown, new: Side, path: Path, today: date) -> Non
     from chamberwise.exports.printing.unfit import UnfitError
     from chamberwise.exports.typesetting.compiling import UnprintableError
 
-    library = new.loaded.library
-    code = stamp_of(content_digest(library, shown.pathway), sheet_name(Kind.FULL))
+    path, library = arguments.paper, new.loaded.library
+    code = stamp_of(content_digest(library, shown.pathway), sheet_name(Kind.FULL, ENGLISH.code))
     local = library.local_to(shown.pathway)
     control = control_of(
         library.pathways[shown.pathway],
@@ -164,7 +169,9 @@ def _on_paper(shown: ComparisonShown, new: Side, path: Path, today: date) -> Non
         library=library,
     )
     try:
-        write_bytes_whole(path, document(shown, control))
+        made = document(shown, control)
+        _refuse_errors(made.report, control, arguments)
+        write_bytes_whole(path, made.pdf)
     except (UnfitError, UnprintableError) as error:
         raise UnusableError(_("The paper cannot be made: {error}").format(error=error)) from error
     except OSError as error:
@@ -176,3 +183,18 @@ def _on_paper(shown: ComparisonShown, new: Side, path: Path, today: date) -> Non
             path=path, code=code
         )
     )
+    tell_audit(made.report, is_wanted=arguments.report, is_aside=_is_read_by_programs(arguments))
+
+
+def _is_read_by_programs(arguments: Namespace) -> bool:
+    return bool(arguments.log) or arguments.format == "json"
+
+
+def _refuse_errors(report: Report, control: Control, arguments: Namespace) -> None:
+    """Raise where the paper of an approved pathway has errors: somebody stands for it."""
+    from chamberwise.exports.printing.auditing import told
+
+    if control.is_approved and report.errors:
+        if arguments.report:
+            tell_report(report, is_aside=_is_read_by_programs(arguments))
+        raise UnusableError("\n".join(told(report)))

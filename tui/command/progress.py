@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
+from chamberwise.tui.command.audit_told import tell_audit
 from chamberwise.tui.command.finding_files import UnusableError, add_library, asked
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
@@ -47,6 +48,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
         dest="to_print",
         help=_("print a record of one page, for an annual review; needs ID"),
     )
+    parser.add_argument("--report", action="store_true", help=_("also show the audit of the page"))
     parser.add_argument(
         "--not-understood",
         action="store_true",
@@ -125,7 +127,8 @@ def _print(runs: Runs, arguments: Namespace) -> int:
     from chamberwise.exports.printing.files import NotWrittenError, destination, write
     from chamberwise.exports.printing.printing import Form
     from chamberwise.exports.printing.unfit import UnfitError
-    from chamberwise.exports.progress.sheet import record_pdf
+    from chamberwise.exports.progress.sheet import record_paper
+    from chamberwise.exports.typesetting.compiling import UnprintableError
 
     if not arguments.pathway:
         raise UnusableError(
@@ -137,14 +140,16 @@ def _print(runs: Runs, arguments: Namespace) -> int:
         if path.exists():
             raise UnusableError(_("{path} is there already. Name another file.").format(path=path))
         content = _content(runs, library, arguments.pathway, now)
-        write({path: record_pdf(content, now.date())})
-    except NotWrittenError as error:
+        made = record_paper(content, now.date())
+        write({path: made.pdf})
+    except (NotWrittenError, UnprintableError) as error:
         raise UnusableError(error.args[0]) from error
     except UnfitError as error:
         raise UnusableError(
             _("The record does not fit on one page. {reason}").format(reason=error.args[0])
         ) from error
     talk(_("{path} is written.").format(path=path))
+    tell_audit(made.report, is_wanted=arguments.report)
     return Status.CLEAN
 
 

@@ -66,35 +66,38 @@ def run(arguments: Namespace) -> int:
 def _known(
     copies: Sequence[Copy], arguments: Namespace, typed: str = ""
 ) -> tuple[dict[str, Library], dict[str, Printable]]:
-    """Return the library by language, "" for its own, and all its stamps.
+    """Return the library by language, and all its stamps.
 
     Files that copies were printed from belong to it. Other languages are looked at for copies in
     them, and for a stamp that nothing else has.
     """
     from chamberwise.engine.keys.base32 import as_meant
+    from chamberwise.engine.language.languages import ENGLISH
     from chamberwise.engine.stamp.verdict import stamps
     from chamberwise.engine.translating.checking import OTHERS
-    from chamberwise.exports.printing.sheet_name import every_sheet_name
+    from chamberwise.exports.printing.sheet_name import sheet_names
     from chamberwise.tui.in_language import translated_into
 
-    kinds = every_sheet_name()
     sources = dict.fromkeys(
         copy.source for copy in copies if copy.source and Path(copy.source).is_file()
     )
     loaded = [asked((each,) if each else (), arguments.library).loaded for each in ("", *sources)]
-    now = {code: each for read in loaded for code, each in stamps(read.library, kinds).items()}
+    now: dict[str, Printable] = {}
+    for read in loaded:
+        now |= stamps(read.library, sheet_names(ENGLISH.code))
     is_met = bool(copies) or as_meant(typed) in map(as_meant, now)
-    libraries = {"": loaded[-1].library}
-    for language in {copy.language for copy in copies} - {""} if is_met else OTHERS:
+    libraries = {ENGLISH.code: loaded[-1].library}
+    for language in {copy.language for copy in copies} & {*OTHERS} if is_met else OTHERS:
         for read in loaded:
             told = translated_into(read, arguments.library or shipped(), language).library
             libraries[language] = told
-            now |= stamps(told, kinds)
+            now |= stamps(told, sheet_names(language))
     return libraries, now
 
 
 def _one(typed: str, register: Register, arguments: Namespace) -> Status:
     from chamberwise.engine.keys.base32 import as_meant
+    from chamberwise.engine.language.languages import ENGLISH
     from chamberwise.engine.stamp.verdict import Current, Unknown, verdict
     from chamberwise.exports.stamp.extract import stamp_shown
     from chamberwise.exports.stamp.machine import stamp_values
@@ -103,7 +106,7 @@ def _one(typed: str, register: Register, arguments: Namespace) -> Status:
     copies = [copy for copy in register.copies if as_meant(copy.code) == as_meant(typed)]
     libraries, now = _known(copies, arguments, typed)
     found = verdict(typed, now, register)
-    library = libraries.get(_language(found), libraries[""])
+    library = libraries.get(_language(found), libraries[ENGLISH.code])
     if arguments.hangs is not None and not isinstance(found, Unknown):
         where = _place(arguments.hangs)
         if not where:
@@ -118,12 +121,13 @@ def _one(typed: str, register: Register, arguments: Namespace) -> Status:
 
 
 def _language(found: Verdict) -> str:
-    """Return the language of a sheet, "" for the one its pathway was written in."""
+    """Return the language of a sheet; that of one nobody knows is as good as any."""
+    from chamberwise.engine.language.languages import ENGLISH
     from chamberwise.engine.stamp.verdict import Current, Superseded
 
     if isinstance(found, Current):
         return found.printable.language
-    return found.copies[-1].language if isinstance(found, Superseded) else ""
+    return found.copies[-1].language if isinstance(found, Superseded) else ENGLISH.code
 
 
 def _place(typed: str) -> str:

@@ -20,6 +20,10 @@ _NEGATORS = (
 _FIND = re.compile(
     rf"\b(?:(?P<phrase>{'|'.join(_SET_PHRASES)})|(?P<negator>{_NEGATORS}))\b", re.IGNORECASE
 )
+_APART = re.compile(
+    r"[;:()–—]|,\s(?:und|aber|sondern|so|dann)\b|\b(?:aber|sondern)\b", re.IGNORECASE
+)
+"""Between two statements, as the English rule has it."""
 _TURNED = re.compile(r"ohne|außer|vermeide[nt]?|unterlassen?", re.IGNORECASE)
 
 
@@ -33,20 +37,31 @@ def negators(sentence: str) -> list[str]:
 
 
 def double_negative(sentence: str) -> Iterator[str]:
-    """Yield where one negator turns another: "nicht ... ohne", "nicht ... vermeiden"."""
-    first, *rest = negators(sentence) or [""]
-    for each in rest:
-        if not _TURNED.fullmatch(first) and _TURNED.fullmatch(each):
-            yield _('"{first}" and "{second}" act on each other').format(first=first, second=each)
-            return
+    """Yield where one negator turns another: "nicht ... ohne", "nicht ... vermeiden".
+
+    >>> len([*double_negative("Nicht aspirieren ohne Färbung")])
+    1
+    >>> len([*double_negative("Noch nicht festgelegt: Linse (ohne Kapsel)")])
+    0
+    """
+    for part in _APART.split(sentence):
+        first, *rest = negators(part) or [""]
+        for each in rest:
+            if not _TURNED.fullmatch(first) and _TURNED.fullmatch(each):
+                told = _('"{first}" and "{second}" act on each other')
+                yield told.format(first=first, second=each)
+                return
 
 
 def negated_question(text: str) -> Iterator[str]:
     """Yield the negator of a question: a yes to it is read either way.
 
+    "Ohne" is let through like "without" in English: it names a thing ("eine Linse ohne Kapsel").
+
     >>> len([*negated_question("Ist kein Glaskörper in der Vorderkammer?")])
     1
     """
     if text.rstrip().endswith("?"):
-        for each in negators(text)[:1]:
+        found = [each for each in negators(text) if each.lower() != "ohne"]
+        for each in found[:1]:
             yield _('the question is asked with "{negator}"').format(negator=each)

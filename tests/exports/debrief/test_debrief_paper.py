@@ -6,7 +6,7 @@ from datetime import date
 
 from chamberwise.exports.debrief.content import STANDING
 from chamberwise.exports.debrief.placing import debrief_page
-from chamberwise.exports.debrief.sheet import debrief_pdf
+from chamberwise.exports.debrief.sheet import debrief_paper
 from chamberwise.exports.paper.sheet import Page, Text
 from chamberwise.exports.typesetting.measuring import Ruler
 
@@ -41,6 +41,6 @@ def test_a_long_run_is_cut_role_by_role_and_says_how_much() -> None:
 
 def test_the_same_journal_gives_the_same_bytes() -> None:
     on = date(2026, 11, 25)
-    first = debrief_pdf(content(by_the_book()), on)
+    first = debrief_paper(content(by_the_book()), on).pdf
     assert first.startswith(b"%PDF")
-    assert debrief_pdf(content(by_the_book()), on) == first
+    assert debrief_paper(content(by_the_book()), on).pdf == first

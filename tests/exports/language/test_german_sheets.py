@@ -20,7 +20,7 @@ from chamberwise.exports.paper.sheet import Role
 from chamberwise.exports.paper.sizes import Paper, Sized, Turn
 from chamberwise.exports.printing.kind import Kind
 from chamberwise.exports.printing.printing import Job, laid_out, ordered, sheet_of
-from chamberwise.exports.printing.sheet_name import every_sheet_name, sheet_told
+from chamberwise.exports.printing.sheet_name import sheet_names, sheet_told
 from chamberwise.exports.typesetting.compiling import to_pdf
 from chamberwise.exports.typesetting.measuring import Ruler
 from pypdf import PdfReader
@@ -79,7 +79,7 @@ def test_the_stamp_tells_which_language_a_sheet_is_in() -> None:
     with speaking("de"):
         ((_kind, foreign),) = ordered(job, [(Kind.WALL_CHART, SIZED)])
     assert english.control.code != foreign.control.code
-    now = stamps(shipped(), every_sheet_name())
+    now = stamps(shipped(), [*sheet_names("en"), *sheet_names("de")])
     for code, told in (
         (english.control.code, "wall chart"),
         (foreign.control.code, "wall chart (Deutsch)"),

@@ -6,16 +6,20 @@ prints.
 
 from __future__ import annotations
 
+from datetime import date
 from functools import cache
 from pathlib import Path
 from shutil import copytree
 
 import pytest
+from chamberwise.exports.audit.printed.read import read
 from chamberwise.exports.audit.rules.legibility import alignment
-from chamberwise.exports.paper.sheet import Run, Style
+from chamberwise.exports.paper.sheet import Page, Role, Run, Sheet, Style, Text
+from chamberwise.exports.paper.sizes import Paper, Sized
 from chamberwise.exports.printing.auditing import audited
 from chamberwise.exports.printing.kind import Kind
 from chamberwise.exports.printing.printing import Laid
+from chamberwise.exports.typesetting.compiling import to_pdf
 from chamberwise.exports.typesetting.measuring import Room, Ruler, Setting
 
 from tests.exports.printing.printing_alone import laid
@@ -86,3 +90,15 @@ def test_a_word_that_is_not_long_may_not_be_parted() -> None:
 
 def room(text: str, width: float) -> Room:
     return ruler()(Setting((Run(text),), Style(12), width))
+
+
+def test_a_parted_word_keeps_its_last_four_letters_together() -> None:
+    """The German patterns alone would part off "es", the last two letters."""
+    word = "Konservierungsmittelfreies"
+    style = Style(10)
+    all_but_two = Setting((Run(word[:-2] + "-"),), style, 1000)
+    width = Ruler(language="de")(all_but_two).width + 0.5
+    page = Page(Sized(Paper.A4).format, (Text(20, 20, width, 30, (Run(word),), style, Role.NOTE),))
+    pdf = to_pdf(Sheet("Wort", "Wort", "de", date(2026, 11, 25), (page,)))
+    (leaf,) = read(pdf).leaves
+    assert "".join(each.text for each in leaf.stretches) == "Konservierungsmittel-freies"

@@ -7,6 +7,7 @@ from datetime import timedelta
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.audit.kinds import CONTROLLED
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, Where, at_most, counted
 from chamberwise.exports.audit.subject import Subject
 from chamberwise.exports.control.content import EXPIRED
@@ -16,7 +17,7 @@ NOTICE = at_most(N_("faults"), note=0)
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
-    control = subject.terms.control
+    control = subject.control
     if control.made > control.review_by:
         for side in subject.sides:
             yield counted(
@@ -36,4 +37,5 @@ RULE = Rule(
     source=N_("review starts 6 months before expiry, read in a policy"),
     mark=Mark.VERIFIED,
     measure=_measure,
+    kinds=CONTROLLED,
 )

@@ -7,6 +7,7 @@ from datetime import date
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.audit.kinds import CONTROLLED
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
 from chamberwise.exports.audit.subject import Subject
 from chamberwise.exports.control.content import Control, day
@@ -43,7 +44,7 @@ def _issued(control: Control) -> date:
 def _measure(subject: Subject) -> Iterator[Measure]:
     for side in subject.sides:
         printed = _bare(side.text)
-        for name, words in fields(subject.terms.control, side.number, len(subject.sides)).items():
+        for name, words in fields(subject.control, side.number, len(subject.sides)).items():
             is_missing = not words.strip() or _bare(words) not in printed
             yield counted(
                 is_missing, side.top, _("no {name}: {words}").format(name=name, words=repr(words))
@@ -62,4 +63,5 @@ RULE = Rule(
     source=N_("ISO 9001 clause 7.5, read in copies"),
     mark=Mark.VERIFIED,
     measure=_measure,
+    kinds=CONTROLLED,
 )

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from chamberwise.engine.language.numbers import decimal
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.audit.kinds import CONTROLLED
 from chamberwise.exports.audit.rule import Mark, Measure, Rule, at_most
 from chamberwise.exports.audit.subject import Subject
 
@@ -16,7 +17,7 @@ LEAP = 1
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
-    control = subject.terms.control
+    control = subject.control
     span = (control.review_by - (control.approved_on or control.reviewed)).days
     years = (span - LEAP) / YEAR
     yield Measure(years, told=_("{number} years").format(number=decimal(f"{span / YEAR:.1f}")))
@@ -29,4 +30,5 @@ RULE = Rule(
     source=N_("normally within 3 years, read in policies"),
     mark=Mark.VERIFIED,
     measure=_measure,
+    kinds=CONTROLLED,
 )

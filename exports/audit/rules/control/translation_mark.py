@@ -9,14 +9,22 @@ from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
 from chamberwise.exports.audit.subject import Subject
 from chamberwise.exports.control.content import UNREVIEWED
+from chamberwise.exports.language.unreviewed import unreviewed_notice
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
-    if subject.terms.control.translation:
-        wanted = _(UNREVIEWED)
+    if wanted := _wanted(subject):
         for side in subject.sides:
             told = _('"{text}" is not printed').format(text=wanted)
             yield counted(wanted not in side.text, side.top, told)
+
+
+def _wanted(subject: Subject) -> str:
+    """A paper without document control has no head for marks and says it in its foot."""
+    control = subject.terms.control
+    if control is None:
+        return unreviewed_notice()
+    return _(UNREVIEWED) if control.translation else ""
 
 
 RULE = Rule(

@@ -9,6 +9,7 @@ from chamberwise.engine.language.languages import ENGLISH
 from chamberwise.engine.language.speaking import spoken
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.audit.kinds import CONTROLLED
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
 from chamberwise.exports.audit.subject import Subject
 from chamberwise.exports.control.lines import COPIES
@@ -23,7 +24,7 @@ def _is_said(text: str) -> bool:
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
-    code = subject.terms.control.code
+    code = subject.control.code
     for side in subject.sides:
         yield counted(not _is_said(side.text), side.top, _("no notice on printed copies"))
         yield counted(code not in side.text, side.top, _("no stamp {code}").format(code=code))
@@ -36,4 +37,5 @@ RULE = Rule(
     source=N_("document control policies, read in copies"),
     mark=Mark.VERIFIED,
     measure=_measure,
+    kinds=CONTROLLED,
 )

@@ -11,8 +11,8 @@ from chamberwise.engine.language.languages import GERMAN
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.german import negation
-from chamberwise.exports.audit.kinds import CONTENT
-from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, at_most
+from chamberwise.exports.audit.kinds import CONTENT, QUOTING
+from chamberwise.exports.audit.rule import EVERY_KIND, NO_FAULT, Mark, Measure, Rule, at_most
 from chamberwise.exports.audit.subject import Subject
 from chamberwise.exports.audit.wording import hits
 from chamberwise.exports.paper.sheet import Role
@@ -49,4 +49,5 @@ RULE = Rule(
     source="Just and Clark 1973 (secondary source read)",
     mark=Mark.VERIFIED,
     measure=_measure,
+    kinds=EVERY_KIND - QUOTING,
 )

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from chamberwise.engine.checks.wording.sentences import sentences, words
 from chamberwise.engine.language.texts import N_
-from chamberwise.exports.audit.kinds import TABLES, TO_DO
+from chamberwise.exports.audit.kinds import TABLES, TELLING, TO_DO
 from chamberwise.exports.audit.rule import EVERY_KIND, Mark, Measure, Rule, at_most
 from chamberwise.exports.audit.subject import Subject
 
@@ -24,5 +24,5 @@ RULE = Rule(
     source=N_("ASD-STE100, 20 words (secondary source read); 12 is common practice"),
     mark=Mark.VERIFIED,
     measure=_measure,
-    kinds=EVERY_KIND - TABLES,
+    kinds=EVERY_KIND - TABLES - TELLING,
 )

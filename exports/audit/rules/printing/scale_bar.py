@@ -7,6 +7,7 @@ from collections.abc import Iterator
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
+from chamberwise.exports.audit.kinds import CONTROLLED
 from chamberwise.exports.audit.rule import NO_FAULT_WARNED, Mark, Measure, Rule, counted
 from chamberwise.exports.audit.subject import Side, Subject
 
@@ -36,4 +37,5 @@ RULE = Rule(
     source=N_("common practice, no source"),
     mark=Mark.COMMON_PRACTICE,
     measure=_measure,
+    kinds=CONTROLLED,
 )
