@@ -87,15 +87,17 @@ def at_a_terminal(home: Path, words: list[str], lines: list[str], *, kill: int) 
     child, terminal = pty.fork()
     if child == 0:
         os.execvpe(sys.executable, command(home, *words), environment(home))
-    said = _until(terminal, ":" if "--resume" not in words else ">")
+    said = ""
     if "--resume" not in words:
-        said += _until(terminal, "time goes by:")
+        said = _until(terminal, "time goes by:")
         os.write(terminal, b"\n")
-        said += _until(terminal, ">")
+    said += _until(terminal, ">")
     for line in lines:
         os.write(terminal, f"{line}\n".encode())
-        said += _until(terminal, "= Done")
-        said += _until(terminal, ">")
+        told = _until(terminal, "= Done")
+        if ">" not in told.partition("= Done")[2]:  # both may come at once
+            told += _until(terminal, ">")
+        said += told
     os.kill(child, kill)
     os.waitpid(child, 0)
     os.close(terminal)
