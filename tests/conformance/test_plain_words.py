@@ -19,9 +19,9 @@ CAPITALS_WITHIN = frozenset({"mL", "D", "Parkinson", "sub-Tenon's"})
 
 LOOKED_AT = """
 Acetylcholine Advance Aim Also Aspirate Assistant Begin Blade Book Brief Bulging Bury
-Cephalosporin Circulating Damaged Deepen Dissect Draining Either Epinucleus Faster Fetch Fix
-High Hydrate I Inject Inspect Judge Levitate Load Make Match Micro-scissors Part Part-way
-Penetrating Plate Prepare Preparing Prescribe Press Raise Reader Reduce Refill Replace Restock
+Cephalosporin Circulating Constrict Damaged Deepen Dissect Draining Either Epinucleus Faster Fetch
+Fix High Hydrate I Inject Inspect Judge Levitate Load Make Match Micro-scissors Part Part-way
+Penetrating Plate Prepare Preparing Prescribe Press Raise Reader Refill Replace Restock
 Return Reverse Send Settle Shallow Sheets Slide Softness Squeezing State Steadiness
 Sub-Tenon's Sudden Tenfold Tools Top Topical Treat Unchanged Uneven Unsuitable Untrained
 Unwashed Vergence Warn Wash We Wet Wristband Write
