@@ -68,13 +68,14 @@ def summary(problems: Sequence[Problem], files: int) -> str:
         (sum(problem.severity is severity for problem in problems), severity)
         for severity in Severity
     ]
-    said = ", ".join(_counted(count, severity) for count, severity in counts if count)
+    said = ", ".join(how_many(count, severity) for count, severity in counts if count)
     return ngettext("{files} file: {said}", "{files} files: {said}", files).format(
         files=files, said=f"{said}." if said else _(NOTHING_FOUND)
     )
 
 
-def _counted(count: int, severity: Severity) -> str:
+def how_many(count: int, severity: Severity) -> str:
+    """Return how many problems matter so much, e.g. `2 errors`."""
     match severity:
         case Severity.ERROR:
             told = ngettext("{count} error", "{count} errors", count)

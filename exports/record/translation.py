@@ -5,6 +5,7 @@ from __future__ import annotations
 from chamberwise.engine.language.languages import LANGUAGES
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.language.texts import ngettext
+from chamberwise.engine.language.unreviewed import unreviewed_texts
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.translating.doubts import MARK
@@ -15,11 +16,11 @@ def of_translation(library: Library, pathway: PathwayId) -> tuple[str, ...]:
     found = library.translation
     if found is None:
         return ()
-    title = LANGUAGES[found.language].own_title
-    standing = _("{language}: reviewed against the source, no part of any approval.")
-    if not found.is_reviewed:
-        standing = _("{language}: a translation that no clinician has reviewed.")
-    said = standing.format(language=title)
+    language = LANGUAGES[found.language]
+    said = unreviewed_texts(language)
+    if found.is_reviewed:
+        reviewed = _("{language}: reviewed against the source, no part of any approval.")
+        said = reviewed.format(language=language.own_title)
     return (" ".join(filter(None, (said, texts_in_english(library, pathway)))),)
 
 

@@ -11,6 +11,7 @@ from collections.abc import Mapping, Sequence
 from chamberwise.engine.language.languages import ENGLISH, LANGUAGES, Language
 from chamberwise.engine.language.speaking import speak
 from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.unreviewed import unreviewed_texts
 from chamberwise.tui.command.finding_files import UnusableError
 
 OPTION = "--language"
@@ -47,8 +48,4 @@ def _no_such(asked_by: str, code: str) -> str:
 
 def unreviewed(language: Language) -> str:
     """Return what is said of a language that no clinician has reviewed, else nothing."""
-    if language.is_reviewed:
-        return ""
-    return _("{language}: a translation that no clinician has reviewed.").format(
-        language=language.own_title
-    )
+    return "" if language.is_reviewed else unreviewed_texts(language)

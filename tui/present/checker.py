@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from chamberwise.engine.diagnostics.problem import Problem, Severity
-from chamberwise.engine.diagnostics.text import problem_text
+from chamberwise.engine.diagnostics.text import how_many, problem_text
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.proof.content import ProofShown, RuleShown, VerdictWord
@@ -16,7 +16,6 @@ from chamberwise.exports.proof.story_text import HERE
 from chamberwise.exports.proof.text import BREAKS, MEANS, counted, rule_told
 from chamberwise.tui.examining import Examined
 from chamberwise.tui.present.parts import GAP, Part, Tone
-from chamberwise.tui.present.words import severity_count
 
 MOST_TOLD = 20
 UNDER_WAY = N_("under way")
@@ -95,7 +94,7 @@ def in_short(found: Examined) -> str:
 
 def _count(problems: Sequence[Problem]) -> str:
     counts = [(sum(each.severity is kind for each in problems), kind) for kind in Severity]
-    told = [severity_count(kind, count) for count, kind in counts if count]
+    told = [how_many(count, kind) for count, kind in counts if count]
     return ", ".join(told) or _("no problem found")
 
 

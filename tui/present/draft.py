@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from chamberwise.engine.diagnostics.problem import Problem, Severity
-from chamberwise.engine.diagnostics.text import problem_text
+from chamberwise.engine.diagnostics.text import how_many, problem_text
 from chamberwise.engine.graph.targets import Target, all_targets, targets
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
@@ -21,7 +21,7 @@ from chamberwise.tui.drafting import Draft
 from chamberwise.tui.examining import Examined
 from chamberwise.tui.present.checker import checker_rows, in_short
 from chamberwise.tui.present.parts import GAP, Part, Tone
-from chamberwise.tui.present.words import severity_count, severity_word, signal_word
+from chamberwise.tui.present.words import signal_word
 
 NOTHING_WRONG = N_("No problem found so far.")
 NO_CHART = N_("There is no chart to show: the file has no `wall chart:`, or is not whole yet.")
@@ -75,7 +75,7 @@ def _problems(draft: Draft, found: Examined) -> Iterator[DraftRow]:
         told = [*_told(problem, draft), GAP, *around(draft, _step_of(problem))]
         name = f"{problem.code} {problem.pointer}"
         tone = _TONES.get(problem.severity, Tone.PLAIN)
-        text = f"{severity_word(problem.severity)}: {problem.message}"
+        text = f"{problem.severity.in_words}: {problem.message}"
         yield DraftRow(name, line, text, tuple(told), tone)
 
 
@@ -183,7 +183,7 @@ def page(rows: tuple[DraftRow, ...], chosen: int) -> list[Part]:
 def state_of(found: Examined, *, is_checked: bool) -> str:
     """Return how it stands, in a few words: problems, then the proof."""
     counts = [(sum(p.severity is kind for p in found.problems), kind) for kind in Severity]
-    told = [severity_count(kind, count) for count, kind in counts if count]
+    told = [how_many(count, kind) for count, kind in counts if count]
     problems = ", ".join(told) or (_("clean") if is_checked else _("no error yet"))
     proof = _("proof {state}").format(state=in_short(found)) if is_checked else _("checking")
     return f"{problems}; {proof}"

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from chamberwise.engine.diagnostics.problem import Severity
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.engine.language.texts import ngettext, pgettext
+from chamberwise.engine.language.texts import pgettext
 
 
 def status_word(status: str) -> str:
@@ -48,29 +47,6 @@ def harm_word(severity: str) -> str:
         "minor": pgettext("harm", "minor"),
         "negligible": pgettext("harm", "negligible"),
     }[severity]
-
-
-def severity_word(severity: Severity) -> str:
-    """Return how much a problem matters."""
-    match severity:
-        case Severity.ERROR:
-            return _("error")
-        case Severity.WARNING:
-            return _("warning")
-        case Severity.NOTICE:
-            return _("notice")
-
-
-def severity_count(severity: Severity, count: int) -> str:
-    """Return how many problems matter so much, e.g. `2 errors`."""
-    match severity:
-        case Severity.ERROR:
-            told = ngettext("{count} error", "{count} errors", count)
-        case Severity.WARNING:
-            told = ngettext("{count} warning", "{count} warnings", count)
-        case Severity.NOTICE:
-            told = ngettext("{count} notice", "{count} notices", count)
-    return told.format(count=count)
 
 
 def key_word(word: str) -> str:
