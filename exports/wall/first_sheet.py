@@ -17,6 +17,7 @@ from chamberwise.exports.paper.sheet import Item, Role, Weight
 from chamberwise.exports.typesetting.guessing import Asked, Guess, measured
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.content import Wall
+from chamberwise.exports.wall.edges import ONWARD
 from chamberwise.exports.wall.front import first_actions, head
 from chamberwise.exports.wall.growing import aired, grown, grown_tasks
 from chamberwise.exports.wall.panels import calls, calls_and_notes, dangers
@@ -123,7 +124,7 @@ def _placed(content: Wall, body: Body, pen: Pen, plan: _Plan) -> Piece | None:
     panels = calls_and_notes if plan.has_notes else calls
     foot = panels(pen, content, body.width)
     words = pen.words(
-        _("Continued on sheet 2"), body.width, SMALL, weight=Weight.BOLD, role=Role.NOTE
+        _(ONWARD).format(next=2), body.width, SMALL, weight=Weight.BOLD, role=Role.NOTE
     )
     used = sum(part.height + gap for part in parts)
     if used + words.height + gap + foot.height > body.height:

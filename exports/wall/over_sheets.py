@@ -11,23 +11,22 @@ from itertools import pairwise
 from math import ceil
 from typing import NamedTuple
 
-from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Body
 from chamberwise.exports.legibility.angle import size_for
-from chamberwise.exports.paper.sheet import Item, Role, Weight
+from chamberwise.exports.paper.sheet import Item
 from chamberwise.exports.typesetting.guessing import Asked, Guess, measured
 from chamberwise.exports.typesetting.measuring import Ruler
 from chamberwise.exports.typesetting.searching import most
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.columns import Flow
 from chamberwise.exports.wall.content import MOST_BOXES, Wall
+from chamberwise.exports.wall.edges import NAMED, ONWARD, edges
 from chamberwise.exports.wall.first_sheet import BESIDE, FirstSheet, first_sheet
-from chamberwise.exports.wall.front import head, in_rows
-from chamberwise.exports.wall.panels import calls_and_notes, key, lying
+from chamberwise.exports.wall.front import in_rows
+from chamberwise.exports.wall.panels import lying
 from chamberwise.exports.wall.parting import Measured, parted
 from chamberwise.exports.wall.pen import (
-    HEAD,
     LEAST_SIZE,
     MOST_SIZE,
     SMALL,
@@ -38,10 +37,10 @@ from chamberwise.exports.wall.pen import (
 from chamberwise.exports.wall.placing import texts
 
 MOST_SHEETS = 7
-NAMED = N_("{title}, sheet {number} of {count}")
-NAMED_ONWARD = N_("{title}, sheet {number} of {count}; continued on sheet {next}")
 KEPT = 0.85
 """Of their size: what the first actions keep at least beside where things lie."""
+CLEARLY = 1.1
+"""Times: how much larger letters are in two columns, or without regard to phases, if these are."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,11 +53,15 @@ class Sheets:
 
 
 class _Plan(NamedTuple):
-    """The most sheets of rows, the columns of each, and whether a column begins with a phase."""
+    """The most sheets of rows, the columns of each, and whether a column begins with a phase.
+
+    At the foot of the first of them some millimetres are kept free.
+    """
 
     most: int
     columns: int
     by_phase: bool
+    kept: float
 
 
 def over_sheets(
@@ -77,7 +80,7 @@ def over_sheets(
             numbers,
             *(
                 _(each).format(title="", number=numbers, count=numbers, next=numbers)
-                for each in (_(NAMED), _(NAMED_ONWARD))
+                for each in (NAMED, ONWARD)
             ),
         )
     )
@@ -112,16 +115,17 @@ def _behind_first(
         first, content = _first_sheet(content, body, guess, least)
     except TooNarrowError:
         return None
-    found = _row_sheets(content, body, guess, least, fewest - 1)
+    notes = first.apart
+    kept = notes.height + first.pen.em(1.0) if notes else 0.0
+    found = _row_sheets(content, body, guess, least, fewest - 1, kept)
     if found is None:
         return None
     pen, groups, rows = found
-    count = 1 + len(rows) + (first.apart is not None)
+    count = 1 + len(rows)
     sheets = [tuple(first.piece.at(body.x, body.y))]
-    for group, piece in zip(groups, rows, strict=True):
-        sheets.append(_row_sheet(group, body, pen, piece, len(sheets) + 1, count))
-    if first.apart is not None:
-        sheets.append(_named(content, body, first.pen, first.apart, count, count))
+    for number, (group, piece) in enumerate(zip(groups, rows, strict=True), start=2):
+        sheets.append(_row_sheet(group, body, pen, piece, number, count, notes))
+        notes = None
     return Sheets(tuple(sheets), min(pen.size, first.pen.size), first.pen.points(first.pen.glance))
 
 
@@ -154,25 +158,43 @@ def _later(content: Wall) -> Wall:
 
 
 def _row_sheets(
-    content: Wall, body: Body, guess: Guess, least: float, fewest: int
+    content: Wall, body: Body, guess: Guess, least: float, fewest: int, kept: float = 0.0
 ) -> tuple[Pen, list[Wall], list[Piece]] | None:
     """Return the rows on sheets, with what stands on each, in the largest letters that fit."""
     low = round(max(least, LEAST_SIZE) / STEP + 0.49)
     fewest = max(fewest, ceil(sum(one.boxes for one in content.rows) / MOST_BOXES))
     for count in range(fewest, MOST_SHEETS):
-        for by_phase in (True, False):
-            plans = [_Plan(count, columns, by_phase) for columns in (1, 2)]
-            sizes = [_most(content, body, guess, plan, low) for plan in plans]
-            steps, plan = max(zip(sizes, plans, strict=True), key=lambda each: each[0])
-            while steps >= low:
-                pen = Pen(guess, steps * STEP)
-                ruler = measured(guess, partial(_laid, content, body, pen, plan))
-                pen = replace(pen, ruler=ruler)
-                found = _parted(content, body, pen, plan)
-                if found is not None:
-                    return (pen, *found)
-                steps -= 1
+        steps, plan = _best(content, body, guess, count, low, kept)
+        while steps >= low:
+            pen = Pen(guess, steps * STEP)
+            ruler = measured(guess, partial(_laid, content, body, pen, plan))
+            pen = replace(pen, ruler=ruler)
+            found = _parted(content, body, pen, plan)
+            if found is not None:
+                return (pen, *found)
+            steps -= 1
     return None
+
+
+def _best(
+    content: Wall, body: Body, guess: Guess, count: int, low: int, kept: float
+) -> tuple[int, _Plan]:
+    """Return the steps of size, one less than the least where none hold, and how rows are parted.
+
+    What reads worse has to give clearly larger letters, or letters read at arm's length.
+    """
+    arm = ceil(size_for(BESIDE) / SMALL / STEP)
+    plans = [
+        _Plan(count, columns, by_phase, kept) for columns in (1, 2) for by_phase in (True, False)
+    ]
+    best, plan = low - 1, plans[0]
+    for each in plans:
+        clearly = arm if best < arm < best * CLEARLY else ceil(best * CLEARLY)
+        needed = clearly if best >= low else low
+        steps = _most(content, body, guess, each, needed)
+        if steps >= needed:
+            best, plan = steps, each
+    return best, plan
 
 
 def _most(content: Wall, body: Body, guess: Guess, plan: _Plan, low: int) -> int:
@@ -181,7 +203,7 @@ def _most(content: Wall, body: Body, guess: Guess, plan: _Plan, low: int) -> int
     def fits(steps: int) -> bool:
         return _parted(content, body, Pen(guess, steps * STEP), plan) is not None
 
-    return most(fits, low, int(MOST_SIZE / STEP))
+    return most(fits, low + 1, int(MOST_SIZE / STEP)) if fits(low) else low - 1
 
 
 def _laid(content: Wall, body: Body, pen: Pen, plan: _Plan, asked: Asked) -> None:
@@ -232,38 +254,29 @@ def _measured(flow: Flow, content: Wall, taken: float) -> list[Measured]:
 def _rooms(content: Wall, body: Body, pen: Pen, plan: _Plan) -> list[float]:
     """Return the room for rows in each column of each sheet, and in one more."""
     first = 2 if content.first else 1
-    return [
-        body.height - sum(each.height for each in _edges(content, body, pen, number, 10))
+    rooms = [
+        body.height - sum(each.height for each in edges(content, body, pen, number, 10))
         for number in range(first, first + plan.most + 1)
-        for _each in range(plan.columns)
     ]
-
-
-def _edges(content: Wall, body: Body, pen: Pen, number: int, count: int) -> tuple[Piece, Piece]:
-    """Return what stands above and below the rows of a sheet."""
-    below = key(pen, content, body.width)
-    if number > 1:
-        above = _name(content, body, pen, number, count)
-        return _spaced(above, under=pen.em(0.9)), _spaced(below, over=pen.em(0.6))
-    onward = pen.words(
-        _("Continued on sheet 2"), body.width, SMALL, weight=Weight.BOLD, role=Role.NOTE
-    )
-    panels = calls_and_notes(pen, content, body.width)
-    at = onward.height + pen.em(0.6), onward.height + panels.height + pen.em(1.2)
-    items = (onward.at(0, 0), *panels.at(0, at[0]), *below.at(0, at[1]))
-    foot = Piece(items, body.width, at[1] + below.height)
-    above = _spaced(head(pen, content, body.width), under=pen.em(0.9))
-    return above, _spaced(foot, over=pen.em(0.6))
-
-
-def _spaced(piece: Piece, over: float = 0.0, under: float = 0.0) -> Piece:
-    return Piece(tuple(piece.at(0, over)), piece.width, over + piece.height + under)
+    rooms[0] -= plan.kept
+    return [room for room in rooms for _each in range(plan.columns)]
 
 
 def _row_sheet(
-    group: Wall, body: Body, pen: Pen, rows: Piece, number: int, count: int
+    group: Wall,
+    body: Body,
+    pen: Pen,
+    rows: Piece,
+    number: int,
+    count: int,
+    notes: Piece | None = None,
 ) -> tuple[Item, ...]:
-    above, below = _edges(group, body, pen, number, count)
+    """Return the rows with what stands above and below them; the dangers where they came along."""
+    above, below = edges(group, body, pen, number, count)
+    if notes is not None:
+        below = Piece(
+            (*notes.at(0, 0), *below.at(0, notes.height)), body.width, notes.height + below.height
+        )
     spare = body.height - above.height - rows.height - below.height
     return (
         *above.at(body.x, body.y),
@@ -280,19 +293,3 @@ def _lying(group: Wall, body: Body, pen: Pen, bottom: float, spare: float) -> li
     if not places or piece.height + pen.em(1.0) > spare:
         return []
     return piece.at(body.x, bottom - piece.height)
-
-
-def _named(
-    content: Wall, body: Body, pen: Pen, piece: Piece, number: int, count: int
-) -> tuple[Item, ...]:
-    name = _name(content, body, pen, number, count)
-    below = body.y + name.height + pen.em(0.9)
-    return (*name.at(body.x, body.y), *piece.at(body.x, below))
-
-
-def _name(content: Wall, body: Body, pen: Pen, number: int, count: int) -> Piece:
-    """Return the name of a sheet: the pathway, which sheet, and where it goes on."""
-    named = _(NAMED_ONWARD) if number < count else _(NAMED)
-    said = _(named).format(title=content.title, number=number, count=count, next=number + 1)
-    words = pen.words(said, body.width, HEAD, weight=Weight.BOLD, role=Role.HEADING)
-    return Piece((words.at(0, 0),), body.width, words.height)
