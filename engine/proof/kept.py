@@ -22,7 +22,7 @@ MOST_KEPT = 4
 """Of how many states of a file verdicts are kept: enough to take an edit back."""
 
 
-@dataclass(slots=True)
+@dataclass(slots=True, eq=False)
 class _Of:
     """What was proved of a pathway of one bare library: its verdicts by bare rule."""
 
@@ -69,12 +69,11 @@ class Kept:
 
     def _of(self, library: Library, pathway: PathwayId) -> _Of:
         """Return what is known of a pathway of a bare library, at first nothing."""
-        for at, each in enumerate(self._found):
-            if each.library is library and each.pathway == pathway:
-                self._found.append(self._found.pop(at))
-                return each
-        self._found = [*self._found[1 - MOST_KEPT :], _Of(library, pathway)]
-        return self._found[-1]
+        asked = (library, pathway)
+        others = [each for each in self._found if (each.library, each.pathway) != asked]
+        known = next((each for each in self._found if each not in others), _Of(*asked))
+        self._found = [*others[1 - MOST_KEPT :], known]
+        return known
 
     def _forget_unproven(self, known: _Of) -> None:
         """Keep nothing that hangs on what else was proved at the time: a limit was reached."""

@@ -127,9 +127,9 @@ def _under(
     problems = check_files(loaded, dict.fromkeys((sheet.shown_as, *shown)), today)
     if loaded.library.local is None:
         return problems
-    from chamberwise.engine.local.blaming import blamed
+    from chamberwise.engine.local.blaming import Below, blamed
 
-    return blamed(problems, base, sheet, shown, today)
+    return blamed(problems, sheet, Below(base, shown, today))
 
 
 def _status(found: Asked, has_findings: bool) -> int:

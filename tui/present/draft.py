@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import Enum, StrEnum, auto
 
 from chamberwise.engine.diagnostics.problem import Problem, Severity
 from chamberwise.engine.diagnostics.text import how_many, problem_text
@@ -35,6 +35,15 @@ class View(StrEnum):
     STEPS = N_("steps")
     RULES = N_("rules")
     CHART = N_("chart")
+
+
+class Stage(Enum):
+    """How far the last save has been looked at."""
+
+    READ = auto()
+    SEEN = auto()
+    """As far as can be seen without looking at walks."""
+    CHECKED = auto()
 
 
 @dataclass(frozen=True, slots=True)
@@ -180,10 +189,13 @@ def page(rows: tuple[DraftRow, ...], chosen: int) -> list[Part]:
     return parts
 
 
-def state_of(found: Examined, *, is_checked: bool) -> str:
+def state_of(found: Examined, stage: Stage) -> str:
     """Return how it stands, in a few words: problems, then the proof."""
     counts = [(sum(p.severity is kind for p in found.problems), kind) for kind in Severity]
     told = [how_many(count, kind) for count, kind in counts if count]
-    problems = ", ".join(told) or (_("clean") if is_checked else _("no error yet"))
-    proof = _("proof {state}").format(state=in_short(found)) if is_checked else _("checking")
-    return f"{problems}; {proof}"
+    if stage is Stage.CHECKED:
+        problems = ", ".join(told) or _("clean")
+        return f"{problems}; " + _("proof {state}").format(state=in_short(found))
+    problems = ", ".join(told) or _("no error yet")
+    rest = _("walks, proof to come") if stage is Stage.SEEN else _("checking")
+    return f"{problems}; {rest}"
