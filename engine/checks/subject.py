@@ -30,6 +30,7 @@ from chamberwise.engine.reading.tree import Tree
 
 if TYPE_CHECKING:
     import networkx as nx
+    from chamberwise.engine.checks.rules.book import Book
 
 
 @dataclass(frozen=True)
@@ -66,6 +67,13 @@ class Subject:
     def references(self) -> tuple[Reference, ...]:
         """Every name it uses."""
         return tuple(references(self.pathway))
+
+    @cached_property
+    def book(self) -> Book:
+        """The safety rules of its own."""
+        from chamberwise.engine.checks.rules.book import own_book
+
+        return own_book(self)
 
     @property
     def tree(self) -> Tree:

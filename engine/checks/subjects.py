@@ -90,5 +90,5 @@ class Subjects:
         subject = Subject(self.loaded, own, self.today, (), self.explore)
         problems = [each for each in file.problems if each.severity is Severity.ERROR]
         for check in NEEDED_TO_WALK:
-            problems += check(subject)
+            problems += self.found_by(check, subject)
         return problems
