@@ -220,9 +220,12 @@ def _is_vocabulary(tree: Tree) -> bool:
 
 def load_library(folder: Path, extra: Iterable[Path] = ()) -> Loaded:
     """Read a folder's vocabulary and pathways, then `extra` files, which stand before namesakes."""
-    vocabulary = [read_file(path) for path in sorted(folder.glob("vocabulary/*.yaml"))]
-    files = [read_file(path) for path in sorted(folder.glob("*.yaml"))]
-    return assemble(vocabulary + files + [read_file(path) for path in extra])
+    return assemble([read_file(path) for path in (*library_paths(folder), *extra)])
+
+
+def library_paths(folder: Path) -> list[Path]:
+    """Return the files of a folder's vocabulary, then those of its pathways."""
+    return [*sorted(folder.glob("vocabulary/*.yaml")), *sorted(folder.glob("*.yaml"))]
 
 
 def assemble(files: Iterable[File], sheet: str = "", local: Local | None = None) -> Loaded:

@@ -178,15 +178,19 @@ def _build(events: Iterator[Any], tree: Tree) -> Node | None:
             if nodes > MOST_NODES or event.anchor or getattr(event, "tag", None) is not None:
                 _refuse_indirection(event, tree)
                 _refuse_more(event, nodes, tree)
-            at = open_nodes[-1].next_place() if open_nodes else ()
-            node = _node(event, at, tree)
-            if open_nodes:
-                _attach(node, open_nodes[-1], tree)
+            inside = open_nodes[-1] if open_nodes else None
+            node: Node
+            if isinstance(event, yaml.ScalarEvent):
+                text = event.value if event.value.isprintable() else _shown(event, inside, tree)
+                node = Scalar(text, _span(event), not event.implicit[0])
+            else:
+                node = _begun(event)
+                open_nodes.append(_Open(node, inside.next_place() if inside else ()))
+                _refuse_depth(event, open_nodes, tree)
+            if inside is not None:
+                _attach(node, inside, tree)
             else:
                 root = node
-            if not isinstance(node, Scalar):
-                open_nodes.append(_Open(node, at))
-                _refuse_depth(event, open_nodes, tree)
         elif isinstance(event, yaml.CollectionEndEvent):
             open_nodes.pop()
         elif isinstance(event, yaml.DocumentStartEvent):
@@ -198,24 +202,21 @@ def _build(events: Iterator[Any], tree: Tree) -> Node | None:
     return None if isinstance(root, Scalar) and not root.text and not root.quoted else root
 
 
-def _node(event: Any, at: Pointer, tree: Tree) -> Node:
-    if isinstance(event, yaml.ScalarEvent):
-        return Scalar(_shown(event, at, tree), _span(event), quoted=not event.implicit[0])
+def _begun(event: Any) -> Listing | Table:
     if isinstance(event, yaml.SequenceStartEvent):
         return Listing([], _span(event))
     return Table({}, _span(event))
 
 
-def _shown(event: Any, at: Pointer, tree: Tree) -> str:
+def _shown(event: Any, inside: _Open | None, tree: Tree) -> str:
     """Return a scalar's text; a backslash in double quotes can write what no file may hold."""
     text: str = event.value
-    if text.isprintable():
-        return text
     hidden = first_hidden(text)
     found = hidden[1] if hidden else _("carriage return U+000D")
     if hidden or "\r" in text:
         message = _("{found} is written here with a backslash").format(found=found)
         advice = _("Delete the backslash and what belongs to it.")
+        at = inside.next_place() if inside else ()
         tree.report(codes.HIDDEN_CHARACTER.at(tree.file, at, _span(event), message, advice))
     return without_hidden(text)
 
