@@ -89,7 +89,7 @@ def in_short(found: Examined) -> str:
         return _("not proved") if found.why else _(UNDER_WAY)
     if found.proof.is_under_way:
         still = len(found.proof.of(VerdictWord.BEING_PROVED))
-        return _("under way, {count} rules to go").format(count=still)
+        return _("under way, {count} to go").format(count=still)
     broken, unproven = (len(found.proof.of(each)) for each in _TONES)
     if broken or not unproven:
         return _("{count} broken").format(count=broken) if broken else _("none broken")
