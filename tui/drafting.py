@@ -1,20 +1,15 @@
-"""A file while it is written in some editor: read again at every save, checked, then proved."""
+"""A file while it is written in some editor, read again at every save."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from datetime import date
 from pathlib import Path
 from typing import TypeAlias
 
-from chamberwise.engine.checks.by_form import errors_of_form
-from chamberwise.engine.checks.run import check_files
-from chamberwise.engine.diagnostics.problem import Problem, Severity
+from chamberwise.engine.local.localising import localised
 from chamberwise.engine.model.pathway import Pathway
-from chamberwise.engine.reading.library import File, Loaded, assemble, read_file
-from chamberwise.tui.examining import Examined, proved
-from chamberwise.tui.walkable import problems_in_the_way
+from chamberwise.engine.reading.library import File, Loaded, assemble, read_file, read_file_again
 
 Stamps: TypeAlias = Mapping[str, tuple[int, int]]
 """Of each file, when it was written and how long it is; a file that is gone has no entry."""
@@ -27,6 +22,10 @@ class Draft:
     loaded: Loaded
     shown_as: str
     stamps: Stamps
+    base: Loaded | None = None
+    """The library below, where the file is a unit's sheet over it."""
+    sheet: File | None = None
+    """That sheet as it was read."""
 
     @property
     def file(self) -> File:
@@ -34,8 +33,17 @@ class Draft:
         return self.loaded.files[self.shown_as]
 
     @property
+    def source(self) -> File | None:
+        """The file of its pathway: itself, or the one that the sheet lies over."""
+        pathway = self.pathway
+        return self.loaded.source(pathway.id) if pathway is not None else None
+
+    @property
     def pathway(self) -> Pathway | None:
-        """Its pathway as far as it could be read."""
+        """Its pathway as far as it could be read; a sheet's as it stands under the sheet."""
+        if self.base is not None:
+            local = self.loaded.library.local
+            return self.loaded.library.pathways[local.over] if local is not None else None
         pathway = self.file.pathway
         return pathway if pathway is not None and pathway.id in self.loaded.file_of else None
 
@@ -43,6 +51,11 @@ class Draft:
 def draft_of(loaded: Loaded, shown_as: str) -> Draft:
     """Return a file as it has just been read."""
     return Draft(loaded, shown_as, stamps(loaded.files))
+
+
+def draft_of_sheet(loaded: Loaded, base: Loaded, sheet: File) -> Draft:
+    """Return a unit's sheet as it has just been read and laid over a library."""
+    return Draft(loaded, sheet.shown_as, stamps(loaded.files), base, sheet)
 
 
 def stamps(files: Mapping[str, File]) -> Stamps:
@@ -60,52 +73,25 @@ def stamps(files: Mapping[str, File]) -> Stamps:
 def read_again(draft: Draft, now: Stamps) -> Draft:
     """Return the draft with every file read again that changed, and shared words that are faulty.
 
-    A word defined twice is told in one file for the sake of another.
+    A word defined twice is told in one file for the sake of another. What is the same as before,
+    letter by letter, is not read again; where that is all, it is the same library.
     """
-    files = [
-        read_file(Path(name)) if _is_due(draft, file, now) else file
-        for name, file in draft.loaded.files.items()
-    ]
-    return Draft(assemble(files), draft.shown_as, now)
+    below = draft.base or draft.loaded
+    files = {name: _read(draft, file, now) for name, file in below.files.items()}
+    is_same = all(file is below.files[name] for name, file in files.items())
+    below = below if is_same else assemble(files.values())
+    if draft.base is None or draft.sheet is None:
+        return replace(draft, loaded=below, stamps=now)
+    sheet = _read(draft, draft.sheet, now)
+    if is_same and sheet is draft.sheet:
+        return replace(draft, stamps=now)
+    return replace(draft, loaded=localised(below, sheet), stamps=now, base=below, sheet=sheet)
 
 
-def _is_due(draft: Draft, file: File, now: Stamps) -> bool:
-    name = file.shown_as
-    changed = draft.stamps.get(name) != now.get(name)
-    return changed or (file.is_vocabulary and bool(file.problems))
-
-
-def seen_at_once(draft: Draft, today: date) -> Examined:
-    """Return what is seen without walking anything: form, names, arrows and answers."""
-    problems = list(draft.file.problems)
-    is_whole = not any(each.severity is Severity.ERROR for each in problems)
-    pathway = draft.pathway
-    if is_whole and pathway is not None:
-        problems += errors_of_form(draft.loaded, pathway.id, today)
-    return Examined(_gravest_first(problems))
-
-
-def checked_whole(draft: Draft, today: date) -> Examined:
-    """Return what every check finds, and why there can be no proof, where there can be none."""
-    problems = check_files(draft.loaded, [draft.shown_as], today)
-    why = problems_in_the_way(draft.loaded, draft.shown_as, today)
-    return Examined(_gravest_first(problems), why)
-
-
-def proved_whole(draft: Draft, today: date, found: Examined) -> Examined:
-    """Prove what can be walked; it may take a while."""
-    pathway = draft.pathway
-    if pathway is None or found.why:
-        return found
-    return replace(proved(draft.loaded, pathway.id, today, found), problems=found.problems)
-
-
-def _gravest_first(problems: list[Problem]) -> tuple[Problem, ...]:
-    kinds = tuple(Severity)
-
-    def rank(problem: Problem) -> tuple[int, int, int]:
-        span = problem.span
-        line, column = (span.line, span.column) if span else (0, 0)
-        return kinds.index(problem.severity), line, column
-
-    return tuple(sorted(dict.fromkeys(problems), key=rank))
+def _read(draft: Draft, file: File, now: Stamps) -> File:
+    path = Path(file.shown_as)
+    if file.is_vocabulary and file.problems:
+        return read_file(path)
+    if draft.stamps.get(file.shown_as) == now.get(file.shown_as):
+        return file
+    return read_file_again(path, file)

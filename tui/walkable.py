@@ -3,15 +3,24 @@
 from __future__ import annotations
 
 from datetime import date
+from typing import TYPE_CHECKING
 
 from chamberwise.engine.diagnostics.problem import Severity
 from chamberwise.engine.diagnostics.text import problem_text
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading.library import Loaded
 
+if TYPE_CHECKING:
+    from chamberwise.engine.checks.subjects import Subjects
+
 
 def problems_in_the_way(
-    loaded: Loaded, shown_as: str, today: date | None = None, *, to_print: bool = False
+    loaded: Loaded,
+    shown_as: str,
+    today: date | None = None,
+    *,
+    to_print: bool = False,
+    subjects: Subjects | None = None,
 ) -> str:
     """Return what stands in the way of walking a file's pathway, as text; nothing where it can."""
     from chamberwise.engine.checks.run import check_for_walk
@@ -22,7 +31,7 @@ def problems_in_the_way(
         if not problems:
             return _("{file} holds no pathway. Name a file that does.").format(file=shown_as)
     else:
-        problems = check_for_walk(loaded, file.pathway.id, today or date.today())
+        problems = check_for_walk(loaded, file.pathway.id, today or date.today(), subjects)
     if not problems:
         return ""
     told = [problem_text(problem, loaded.texts) for problem in problems]

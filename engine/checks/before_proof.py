@@ -11,12 +11,12 @@ from chamberwise.engine.checks.knowledge import (
     too_many_states,
     trapped,
 )
-from chamberwise.engine.checks.knowledge.at_sight import safe_by_form
+from chamberwise.engine.checks.knowledge.at_sight import explored_from, safe_by_form
 from chamberwise.engine.checks.registry import Check
 from chamberwise.engine.checks.shape import loop_without_bound, loop_without_exit
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.problem import Problem
-from chamberwise.engine.exploration.explore import explore
+from chamberwise.engine.exploration.bare import bare
 from chamberwise.engine.exploration.explored import Explored
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.reading.digest import reached_by_handover
@@ -42,13 +42,14 @@ def check_before_proof(loaded: Loaded, pathway: PathwayId, today: date) -> list[
 
     @cache
     def explored(entry: PathwayId) -> Explored:
-        return explore(loaded.library, entry)
+        return explored_from(bare(loaded.library), entry)
 
+    walked = bare(loaded.library)
     found: list[Problem] = []
     for name in reached_by_handover(loaded.library, pathway):
         about = Subject(loaded, loaded.library.pathways[name], today, (pathway,), explored)
         of_loops = [each for check in OF_LOOPS for each in check(about)]
         found += of_loops
-        if of_loops or not safe_by_form(loaded.library, about.pathway, about.entries):
+        if of_loops or not safe_by_form(walked, walked.pathways[name], about.entries):
             found += [each for check in OF_STATES for each in check(about)]
     return list(dict.fromkeys(found))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import lru_cache
 
 from chamberwise.engine.checks.rules.places import Said, conditions, happenings, known_or_not
 from chamberwise.engine.diagnostics.problem import Pointer
@@ -77,10 +78,11 @@ def of_words(words: Words) -> Iterator[Reference]:
         yield from _of_rule(rule)
 
 
-def _of_rule(rule: Rule) -> Iterator[Reference]:
-    for said in happenings(rule):
-        yield from _of_happening(said)
-    yield from _names(Of.SOURCE, rule.sources, ("rules", rule.id, "sources"))
+@lru_cache(maxsize=4096)
+def _of_rule(rule: Rule) -> tuple[Reference, ...]:
+    """Return the names a rule uses, kept by the rule's value: most rules outlive an edit."""
+    said = (each for said in happenings(rule) for each in _of_happening(said))
+    return (*said, *_names(Of.SOURCE, rule.sources, ("rules", rule.id, "sources")))
 
 
 def _of_happening(said: Said) -> Iterator[Reference]:
@@ -112,7 +114,13 @@ def _of_finding(finding: Finding) -> Iterator[Reference]:
                 yield Reference(Of.FINDING, name, (*at, key), value_of=finding.id)
 
 
-def _of_step(step: Step) -> Iterator[Reference]:
+@lru_cache(maxsize=4096)
+def _of_step(step: Step) -> tuple[Reference, ...]:
+    """Return the names a step uses, kept by the step's value."""
+    return tuple(_in_step(step))
+
+
+def _in_step(step: Step) -> Iterator[Reference]:
     at: Pointer = ("steps", step.id)
     if step.phase:
         yield Reference(Of.PHASE, step.phase, (*at, "phase"))

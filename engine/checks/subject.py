@@ -17,6 +17,7 @@ from chamberwise.engine.checks.knowledge.at_sight import (
 from chamberwise.engine.checks.references import Reference, references
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem
+from chamberwise.engine.exploration.bare import bare
 from chamberwise.engine.exploration.explored import Explored
 from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.model.library import Library
@@ -29,6 +30,7 @@ from chamberwise.engine.reading.tree import Tree
 
 if TYPE_CHECKING:
     import networkx as nx
+    from chamberwise.engine.checks.rules.book import Book
 
 
 @dataclass(frozen=True)
@@ -47,6 +49,15 @@ class Subject:
         """The library it stands in."""
         return self.loaded.library
 
+    @property
+    def walked(self) -> Library:
+        """The library as walks go by it: what is found of it stands for every other wording."""
+        return bare(self.library)
+
+    @property
+    def _as_walked(self) -> Pathway:
+        return self.walked.pathways[self.pathway.id]
+
     @cached_property
     def words(self) -> Words:
         """Every word it may use."""
@@ -56,6 +67,13 @@ class Subject:
     def references(self) -> tuple[Reference, ...]:
         """Every name it uses."""
         return tuple(references(self.pathway))
+
+    @cached_property
+    def book(self) -> Book:
+        """The safety rules of its own."""
+        from chamberwise.engine.checks.rules.book import own_book
+
+        return own_book(self)
 
     @property
     def tree(self) -> Tree:
@@ -97,8 +115,8 @@ class Subject:
         for a_spot in (A_FEW, None):
             seen.clear()
             for name in self.entries:
-                seen.append(seen_from(self.library, name, a_spot))
-                if not unwitnessed(self.library, self.pathway, seen):
+                seen.append(seen_from(self.walked, name, a_spot))
+                if not unwitnessed(self.walked, self._as_walked, seen):
                     return tuple(seen)
         return tuple(seen)
 
@@ -114,8 +132,8 @@ class Subject:
 
     @cached_property
     def _is_safe_by_form(self) -> bool:
-        is_safe = safe_by_form(self.library, self.pathway, self.entries)
-        return is_safe and exits_end(self.library)
+        is_safe = safe_by_form(self.walked, self._as_walked, self.entries)
+        return is_safe and exits_end(self.walked)
 
     @cached_property
     def definitions_are_whole(self) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator
 from functools import lru_cache
 
 from chamberwise.engine.checks.evidence.no_source import unsourced
@@ -48,25 +48,27 @@ def undefined(
 
 
 def _undefined(reference: Reference, shared: Words, file: File) -> Iterator[Problem]:
+    finding = shared.findings.get(reference.value_of or "")
     if reference.value_of is None:
-        code = not_defined.CODE
-        known = list(not_defined.of_words(shared, reference.of))
-        message = _("{of} `{name}` is not defined").format(
-            of=in_words(reference.of), name=reference.name
-        )
-    else:
-        finding = shared.findings.get(reference.value_of)
-        if finding is None:
-            return
-        code = no_such_value.CODE
+        known: Collection[str] = not_defined.of_words(shared, reference.of)
+    elif finding is not None:
         known = [value.id for value in finding.values]
+    else:
+        return
+    if reference.name in known:
+        return
+    code = not_defined.CODE
+    message = _("{of} `{name}` is not defined").format(
+        of=in_words(reference.of), name=reference.name
+    )
+    if reference.value_of is not None:
+        code = no_such_value.CODE
         message = _("`{finding}` has no value `{name}`").format(
             finding=reference.value_of, name=reference.name
         )
-    if reference.name not in known:
-        advice = did_you_mean(reference.name, known, _("Define it in a vocabulary file."))
-        span = file.tree.span(reference.pointer)
-        yield code.at(file.shown_as, reference.pointer, span, message, advice)
+    advice = did_you_mean(reference.name, known, _("Define it in a vocabulary file."))
+    span = file.tree.span(reference.pointer)
+    yield code.at(file.shown_as, reference.pointer, span, message, advice)
 
 
 def _unused(loaded: Loaded, file: File) -> Iterator[Problem]:

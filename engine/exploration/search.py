@@ -12,7 +12,11 @@ from typing import TypeAlias
 from chamberwise.engine.exploration.explored import Explored, Parent, Seen
 from chamberwise.engine.exploration.frame import Frame
 from chamberwise.engine.exploration.program import DONE, Call, Node
+from chamberwise.engine.exploration.wanted import go_on_if_wanted
 from chamberwise.engine.model.step import Branch, Handover, Outcome, PathwayId, StepId
+
+A_WHILE = 512
+"""After how many states it is asked whether anybody still waits."""
 
 Effect: TypeAlias = tuple[int, int]
 """`keep` and `add`: bits become `bits & keep | add`."""
@@ -49,6 +53,8 @@ class Search:
         waiting: list[int] = []
         self._meet(stretch, waiting, node, bits, by)
         for state in waiting:
+            if state % A_WHILE == 0:
+                go_on_if_wanted()
             if len(found.nodes) >= self.most:
                 found.stopped = True
                 return

@@ -67,7 +67,7 @@ def _checked(signs: Sequence[int]) -> list[int]:
     """Return signs with the two that make both sums nothing."""
     plain, weighted = _sums([*signs, 0, 0])
     # With check signs x and y last, x + y = plain and 2x + y = weighted, so 3x is their sum.
-    x = _times(plain ^ weighted, _inverse(3))
+    x = _THIRD[plain ^ weighted]
     return [*signs, x, plain ^ x]
 
 
@@ -76,7 +76,7 @@ def _sums(signs: Iterable[int]) -> tuple[int, int]:
     plain = weighted = 1
     for sign in signs:
         plain ^= sign
-        weighted = _times(weighted, 2) ^ sign
+        weighted = _DOUBLE[weighted] ^ sign
     return plain, weighted
 
 
@@ -92,3 +92,8 @@ def _times(one: int, other: int) -> int:
 
 def _inverse(sign: int) -> int:
     return next(each for each in range(1, len(SIGNS)) if _times(sign, each) == 1)
+
+
+_DOUBLE = tuple(_times(sign, 2) for sign in range(len(SIGNS)))
+_THIRD = tuple(_times(sign, _inverse(3)) for sign in range(len(SIGNS)))
+"""By sign what it is times two, and divided by three, for thousands of keys are written at once."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import date
 from functools import cache
 
@@ -22,9 +22,29 @@ UNUSED = "unused-acceptance"
 _Key = tuple[str, Pointer, str]
 
 
-def blamed(
-    problems: Sequence[Problem], base: Loaded, sheet: File, shown: Sequence[str], today: date
-) -> list[Problem]:
+@dataclass(slots=True)
+class Below:
+    """A library without the sheet, and what is found there, which is looked for once."""
+
+    base: Loaded
+    shown: tuple[str, ...]
+    """The files whose problems are told."""
+    today: date
+    _keys: frozenset[_Key] | None = None
+
+    @property
+    def keys(self) -> frozenset[_Key]:
+        """Every problem that is there without the sheet."""
+        if self._keys is None:
+            self._keys = self.found(self.base)
+        return self._keys
+
+    def found(self, loaded: Loaded) -> frozenset[_Key]:
+        """Return every problem of those files in a library."""
+        return frozenset(map(_key, check_files(loaded, self.shown, self.today)))
+
+
+def blamed(problems: Sequence[Problem], sheet: File, below: Below) -> list[Problem]:
     """Return problems at the line of the sheet that brought them about, where it did.
 
     Two kinds are no fault of either file and are left out: an acceptance below that accepts
@@ -33,8 +53,10 @@ def blamed(
 
     @cache
     def found(kept: Kept) -> frozenset[_Key]:
-        loaded = with_only(base, sheet, kept) if kept else base
-        return frozenset(map(_key, check_files(loaded, shown, today) if loaded else ()))
+        if not kept:
+            return below.keys
+        loaded = with_only(below.base, sheet, kept)
+        return below.found(loaded) if loaded else frozenset()
 
     told, looked_for = [], 0
     for problem in problems:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator
 from dataclasses import replace
+from functools import lru_cache
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.diagnostics.problem import Pointer, Problem, Severity, pointer_text
@@ -35,6 +36,7 @@ MOST_OPERATIONS = 1000
 """Each is held against all before it."""
 
 
+@lru_cache(maxsize=8)
 def base_digest(library: Library, pathway: PathwayId) -> str:
     """Return the digest that a sheet names of what lies below it."""
     return short_digest(content_digest(library, pathway))

@@ -8,7 +8,7 @@ every bound counted as well.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 
 from chamberwise.engine.proof.ground import Ground
@@ -31,18 +31,22 @@ class Closer:
     reduced: bool
     proved: set[int] = field(default_factory=set)
     """The numbers of the claims that hold on every walk."""
+    arising: set[int] = field(default_factory=set)
+    """The numbers of the triggers that some walk comes to, or may."""
     states: int = 0
+    tell: Callable[[Closer], None] | None = None
+    """Whom to tell after each look at several claims how it stands."""
 
     def judge(self) -> None:
         """Prove the claims that hold, as far as can be; the rest breaks, or may."""
         program, entry = self.ground.program, self.ground.entry
         known = known_view(program, entry)
         triggers = [number for number, claim in enumerate(self.claims) if claim.is_trigger]
-        arising = self.broken(known, triggers, A_SPOT)
+        self.arising = self.broken(known, triggers, A_SPOT)
         views = {
             number: own_view(program, entry, claim.roles)
             for number, claim in enumerate(self.claims)
-            if number not in arising
+            if number not in self.arising
         }
         broken = [
             number
@@ -50,12 +54,19 @@ class Closer:
             for number in self._judged(view, numbers)
         ]
         broken = self._judged(known, broken)
+        self.arising.update(number for number in broken if self.claims[number].is_trigger)
+        self._say()
         self._judged(EVERYTHING, [each for each in broken if not self.claims[each].is_trigger])
+
+    def _say(self) -> None:
+        if self.tell is not None:
+            self.tell(self)
 
     def _judged(self, view: View, numbers: Sequence[int]) -> list[int]:
         """Prove the claims that hold in a view; return the others."""
         broken = self.broken(view, numbers)
         self.proved.update(set(numbers) - broken)
+        self._say()
         return [number for number in numbers if number in broken]
 
     def broken(self, view: View, numbers: Sequence[int], a_spot: int | None = None) -> set[int]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 
 from chamberwise.engine.exploration.unswept import unswept
 from chamberwise.engine.language.numbers import thousands
@@ -31,6 +31,7 @@ def prove(
     stop_at_first: bool = False,
     most: int = MOST_STATES,
     reduced: bool = True,
+    tell: Callable[[Mapping[Rule, Verdict]], None] | None = None,
 ) -> Proof:
     """Return the verdicts on some rules, or on all that bind the pathway.
 
@@ -38,12 +39,14 @@ def prove(
     then, and what holds on them all holds. Only what breaks is looked at again with everything
     known and counted, shorter walks first. With `stop_at_first` that search ends with the first
     rule broken, and what is not settled by then is unproven; `reduced` forgets what can no longer
-    be read.
+    be read. `tell` is told, as it goes on, the verdicts that are settled so far.
     """
     rules = tuple(rules_for(library, pathway) if rules is None else rules)
     ground = ground_of(library, pathway, tracked_fields(library, pathway, rules))
     claims = monitors(rules)
     closer = Closer(ground, claims, most, reduced)
+    if tell is not None:
+        closer.tell = lambda so_far: tell(_settled(rules, so_far))
     closer.judge()
     held = {claims[number].rule for number in closer.proved if not claims[number].is_trigger}
     vacuous = {claims[number].rule for number in closer.proved if claims[number].is_trigger}
@@ -61,6 +64,22 @@ def prove(
         for number, rule in enumerate(rules)
     ]
     return Proof(pathway, seen, tuple(verdicts))
+
+
+def _settled(rules: Sequence[Rule], closer: Closer) -> dict[Rule, Verdict]:
+    """Return the rules that hold by now and of which it is known whether they arise."""
+    claims = closer.claims
+    vacuous = {claims[at].rule for at in closer.proved if claims[at].is_trigger}
+    open_still = {
+        claim.rule
+        for number, claim in enumerate(claims)
+        if number not in closer.proved and number not in closer.arising
+    }
+    return {
+        rule: Holds(rule, number in vacuous)
+        for number, rule in enumerate(rules)
+        if number not in open_still
+    }
 
 
 def _verdict(library: Library, found: Run, number: int, rule: Rule) -> Verdict:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
+from chamberwise.engine.exploration.wanted import go_on_if_wanted
 from chamberwise.engine.model.library import Place
 from chamberwise.engine.proof.monitors import Monitor
 from chamberwise.engine.proof.shots import NO_SHOT, Shot
@@ -49,6 +50,7 @@ class Search:
         """Go through everything, walks of fewer moves first."""
         front = self._first()
         while front and not self._is_enough():
+            go_on_if_wanted()
             self._at_ends(front)
             if stop_at_first and self.has_broken:
                 break

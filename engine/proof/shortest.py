@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from chamberwise.engine.exploration.wanted import go_on_if_wanted
 from chamberwise.engine.model.library import Place
 from chamberwise.engine.proof.monitors import Monitor
 from chamberwise.engine.proof.shots import Shot
@@ -23,6 +24,7 @@ def shortest(
     front: list[Pair] = [(states.first(), 0)]
     came_by: dict[Pair, tuple[Pair, int] | None] = dict.fromkeys(front)
     while front:
+        go_on_if_wanted()
         for pair in front:
             if _ends_badly(states, number, monitor, pair, is_end):
                 return _way(came_by, pair)

@@ -11,6 +11,7 @@ from itertools import islice
 from typing import TypeAlias
 
 from chamberwise.engine.exploration.program import Door, Entering, Node, Program, Way
+from chamberwise.engine.exploration.wanted import go_on_if_wanted
 from chamberwise.engine.model.step import Action, Branch, Handover, Outcome, Question, Step
 from chamberwise.engine.proof.carried import Carried, Images, Joined
 from chamberwise.engine.proof.outlook import Outlook
@@ -68,6 +69,7 @@ class Sweep:
 
     def _go_on(self, spot: Spot, front: Front, met: dict[Spot, Front]) -> None:
         """Go on from a spot with what is new there."""
+        go_on_if_wanted()
         found = self.found
         known = met.get(spot)
         if known is None:

@@ -148,6 +148,16 @@ def read_file(path: Path) -> File:
     return read_text(text, shown_as, problems)
 
 
+def read_file_again(path: Path, before: File) -> File:
+    """Read a file that was read before; it is the same where not one letter of it changed."""
+    shown_as = shown(path)
+    text, problems = source_text.load(path, shown_as)
+    is_same = text is not None and not problems and text == before.text
+    if is_same and before.tree.root is not None and shown_as == before.shown_as:
+        return before
+    return read_text(text, shown_as, problems)
+
+
 def read_text(text: str | None, shown_as: str, problems: Iterable[Problem] = ()) -> File:
     """Read one file's text; `None` where the problems say why there is none."""
     if text is None:
@@ -210,9 +220,12 @@ def _is_vocabulary(tree: Tree) -> bool:
 
 def load_library(folder: Path, extra: Iterable[Path] = ()) -> Loaded:
     """Read a folder's vocabulary and pathways, then `extra` files, which stand before namesakes."""
-    vocabulary = [read_file(path) for path in sorted(folder.glob("vocabulary/*.yaml"))]
-    files = [read_file(path) for path in sorted(folder.glob("*.yaml"))]
-    return assemble(vocabulary + files + [read_file(path) for path in extra])
+    return assemble([read_file(path) for path in (*library_paths(folder), *extra)])
+
+
+def library_paths(folder: Path) -> list[Path]:
+    """Return the files of a folder's vocabulary, then those of its pathways."""
+    return [*sorted(folder.glob("vocabulary/*.yaml")), *sorted(folder.glob("*.yaml"))]
 
 
 def assemble(files: Iterable[File], sheet: str = "", local: Local | None = None) -> Loaded:

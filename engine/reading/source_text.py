@@ -86,11 +86,12 @@ def refusals(text: str, shown_as: str) -> list[Problem]:
                 shown_as, (), span, _("{found} stands here").format(found=found), _(_DELETE_IT)
             )
         ]
-    if hard := _HARD_SPACE.search(text):
+    if "\u00a0" in text and (hard := _HARD_SPACE.search(text)):
         span = point(text, hard.start("space"))
         message = _("a hard space U+00A0 stands where a plain one is due")
         return [codes.HIDDEN_CHARACTER.at(shown_as, (), span, message, _(_TYPE_SPACES))]
-    if conflict := _CONFLICT.search(text):
+    marked = any(7 * mark in text for mark in "<>|=")
+    if marked and (conflict := _CONFLICT.search(text)):
         advice = _("Keep one of the two versions and delete the three marker lines.")
         message = _("a merge conflict was left in the file")
         span = point(text, conflict.start(), 7)

@@ -178,15 +178,22 @@ def _build(events: Iterator[Any], tree: Tree) -> Node | None:
             if nodes > MOST_NODES or event.anchor or getattr(event, "tag", None) is not None:
                 _refuse_indirection(event, tree)
                 _refuse_more(event, nodes, tree)
-            at = open_nodes[-1].next_place() if open_nodes else ()
-            node = _node(event, at, tree)
-            if open_nodes:
-                _attach(node, open_nodes[-1], tree)
+            inside = open_nodes[-1] if open_nodes else None
+            node: Node
+            if isinstance(event, yaml.ScalarEvent):
+                text = event.value if event.value.isprintable() else _shown(event, inside, tree)
+                node = Scalar(text, _span(event), not event.implicit[0])
             else:
-                root = node
-            if not isinstance(node, Scalar):
-                open_nodes.append(_Open(node, at))
+                is_list = isinstance(event, yaml.SequenceStartEvent)
+                node = Listing([], _span(event)) if is_list else Table({}, _span(event))
+                open_nodes.append(_Open(node, inside.next_place() if inside else ()))
                 _refuse_depth(event, open_nodes, tree)
+            if inside is None:
+                root = node
+            elif isinstance(inside.node, Listing):
+                inside.node.items.append(node)
+            else:
+                _attach(node, inside, inside.node, tree)
         elif isinstance(event, yaml.CollectionEndEvent):
             open_nodes.pop()
         elif isinstance(event, yaml.DocumentStartEvent):
@@ -198,54 +205,49 @@ def _build(events: Iterator[Any], tree: Tree) -> Node | None:
     return None if isinstance(root, Scalar) and not root.text and not root.quoted else root
 
 
-def _node(event: Any, at: Pointer, tree: Tree) -> Node:
-    if isinstance(event, yaml.ScalarEvent):
-        return Scalar(_shown(event, at, tree), _span(event), quoted=not event.implicit[0])
-    if isinstance(event, yaml.SequenceStartEvent):
-        return Listing([], _span(event))
-    return Table({}, _span(event))
-
-
-def _shown(event: Any, at: Pointer, tree: Tree) -> str:
+def _shown(event: Any, inside: _Open | None, tree: Tree) -> str:
     """Return a scalar's text; a backslash in double quotes can write what no file may hold."""
     text: str = event.value
-    if text.isprintable():
-        return text
     hidden = first_hidden(text)
     found = hidden[1] if hidden else _("carriage return U+000D")
     if hidden or "\r" in text:
         message = _("{found} is written here with a backslash").format(found=found)
         advice = _("Delete the backslash and what belongs to it.")
+        at = inside.next_place() if inside else ()
         tree.report(codes.HIDDEN_CHARACTER.at(tree.file, at, _span(event), message, advice))
     return without_hidden(text)
 
 
-def _attach(node: Node, inside: _Open, tree: Tree) -> None:
-    if isinstance(inside.node, Listing):
-        inside.node.items.append(node)
-        return
-    if inside.key is None:
-        inside.key, inside.repeated = _key(node, inside, tree)
+def _attach(node: Node, inside: _Open, table: Table, tree: Tree) -> None:
+    """Put a key, or the value of one, into a mapping; of two equal keys the first is kept."""
+    key = inside.key
+    if key is None:
+        inside.key = key = _key(node, tree)
+        first = table.entries.get(key.text)
+        inside.repeated = first is not None
+        if first is not None:
+            _refuse_twice(key, first, inside, tree)
         return
     if not inside.repeated:
-        inside.node.entries[inside.key.text] = Entry(inside.key, node)
+        table.entries[key.text] = Entry(key, node)
     inside.key = None
 
 
-def _key(node: Node, inside: _Open, tree: Tree) -> tuple[Scalar, bool]:
-    if not isinstance(node, Scalar):
-        message = _("a list or mapping cannot be a key")
-        advice = _("Put one plain word before the colon.")
-        raise EnoughError(codes.SYNTAX.at(tree.file, (), node.span, message, advice))
-    first = inside.node.entries.get(node.text) if isinstance(inside.node, Table) else None
-    if first:
-        message = _("`{text}` stands twice here, first on line {line}").format(
-            text=in_short(node.text), line=first.key.span.line
-        )
-        advice = _("Rename one of the two, or delete it.")
-        at = (*inside.at, node.text)
-        tree.report(codes.DUPLICATE_KEY.at(tree.file, at, node.span, message, advice))
-    return node, first is not None
+def _key(node: Node, tree: Tree) -> Scalar:
+    if isinstance(node, Scalar):
+        return node
+    message = _("a list or mapping cannot be a key")
+    advice = _("Put one plain word before the colon.")
+    raise EnoughError(codes.SYNTAX.at(tree.file, (), node.span, message, advice))
+
+
+def _refuse_twice(key: Scalar, first: Entry, inside: _Open, tree: Tree) -> None:
+    message = _("`{text}` stands twice here, first on line {line}").format(
+        text=in_short(key.text), line=first.key.span.line
+    )
+    advice = _("Rename one of the two, or delete it.")
+    place = (*inside.at, key.text)
+    tree.report(codes.DUPLICATE_KEY.at(tree.file, place, key.span, message, advice))
 
 
 def _refuse_indirection(event: Any, tree: Tree) -> None:

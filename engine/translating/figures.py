@@ -50,18 +50,26 @@ def _value(written: str, language: str) -> str:
         words = word_list(language)
         numbers = words.numbers if words else {}
         return next(value for word, value in numbers.items() if _is(word, written))
-    from babel.numbers import get_decimal_symbol, get_group_symbol
-
-    point, group = get_decimal_symbol(language), get_group_symbol(language)
-    grouped = rf"[0-9]{{1,3}}(?:{re.escape(group)}[0-9]{{3}})+(?:{re.escape(point)}[0-9]+)?"
-    if re.fullmatch(grouped, written):
+    point, group, grouped, plain = _ways(language)
+    if grouped.fullmatch(written):
         written = written.replace(group, "")
-    elif not re.fullmatch(rf"[0-9]+(?:{re.escape(point)}[0-9]+)?", written):
+    elif not plain.fullmatch(written):
         return _("{written} (written as in no text in `{language}`)").format(
             written=written, language=language
         )
     value = f"{Decimal(written.replace(point, '.')):f}"
     return value.rstrip("0").rstrip(".") if "." in value else value
+
+
+@cache
+def _ways(language: str) -> tuple[str, str, re.Pattern[str], re.Pattern[str]]:
+    """Return a language's marks for decimals and thousands, and how it writes with and without."""
+    from babel.numbers import get_decimal_symbol, get_group_symbol
+
+    point, group = get_decimal_symbol(language), get_group_symbol(language)
+    rest = rf"(?:{re.escape(point)}[0-9]+)?"
+    grouped = rf"[0-9]{{1,3}}(?:{re.escape(group)}[0-9]{{3}})+{rest}"
+    return point, group, re.compile(grouped), re.compile(f"[0-9]+{rest}")
 
 
 def _is(word: str, written: str) -> bool:

@@ -18,12 +18,12 @@ def negations(text: str, language: str) -> tuple[str, ...]:
     if find is None:
         return ()
     # An apostrophe may be typed or set.
-    found = find.finditer(text.replace("\u2019", "'"))
-    return tuple(each["negator"] for each in found if each["negator"])
+    return tuple([each for each in find.findall(text.replace("\u2019", "'")) if each])
 
 
 @cache
 def _finder(language: str) -> re.Pattern[str] | None:
+    """Return what finds words that say no, as its one group, and passes over others."""
     words = word_list(language)
     if words is None:
         return None

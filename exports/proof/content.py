@@ -14,8 +14,14 @@ class VerdictWord(StrEnum):
 
     BROKEN = "broken"
     UNPROVEN = "unproven"
+    BEING_PROVED = "being proved"
+    """Nothing is known yet: so while a file is written, never in a report."""
     DOES_NOT_ARISE = "does not arise"
     HOLDS = "holds"
+
+
+FINAL = tuple(each for each in VerdictWord if each is not VerdictWord.BEING_PROVED)
+"""The verdicts of a proof that came to its end."""
 
 
 class StoryKind(StrEnum):
@@ -132,6 +138,11 @@ class ProofShown:
     rules: tuple[RuleShown, ...]
     switched_off: tuple[str, ...] = ()
     """The rules that the unit has switched off: which, who, when and why, a sentence each."""
+
+    @property
+    def is_under_way(self) -> bool:
+        """Whether some rule has no verdict yet."""
+        return bool(self.of(VerdictWord.BEING_PROVED))
 
     def of(self, verdict: VerdictWord) -> tuple[RuleShown, ...]:
         """Return the rules with one verdict."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import replace
 from datetime import date
 from types import MappingProxyType
@@ -15,7 +15,7 @@ from chamberwise.engine.proof.rules import switched_off
 from chamberwise.engine.proof.verdict import Holds, Proof, Unproven, Verdict, Violated
 from chamberwise.engine.reading.library import Loaded
 from chamberwise.exports.control.content import day
-from chamberwise.exports.proof.content import ProofShown, RuleShown, VerdictWord
+from chamberwise.exports.proof.content import ProofShown, RuleShown, Story, VerdictWord
 from chamberwise.exports.proof.happenings import long_lists
 from chamberwise.exports.proof.in_words import rule_in_words
 from chamberwise.exports.proof.story import story_of
@@ -38,7 +38,6 @@ def proof_shown(
 
     `brought_by` names, of a broken rule, the places in the unit's sheet that break it.
     """
-    pathway = loaded.library.pathways[proof.pathway]
     rules = [
         replace(
             rule_shown(loaded, proof.pathway, each, replay),
@@ -46,6 +45,23 @@ def proof_shown(
         )
         for each in proof.verdicts
     ]
+    return _shown(loaded, proof, today, rules)
+
+
+def proof_under_way(
+    loaded: Loaded, proof: Proof, still: Iterable[Rule], today: date, replay: Callable[[str], str]
+) -> ProofShown:
+    """Return a proof as far as it has come; `still` are the rules that have no verdict yet."""
+    rules = [rule_shown(loaded, proof.pathway, each, replay) for each in proof.verdicts]
+    rules += [
+        _rule_shown(loaded, proof.pathway, each, VerdictWord.BEING_PROVED, None, "")
+        for each in still
+    ]
+    return _shown(loaded, proof, today, rules)
+
+
+def _shown(loaded: Loaded, proof: Proof, today: date, rules: list[RuleShown]) -> ProofShown:
+    pathway = loaded.library.pathways[proof.pathway]
     rules.sort(key=_reading_order)
     return ProofShown(
         pathway=pathway.id,
@@ -77,16 +93,28 @@ def rule_shown(
     loaded: Loaded, pathway: PathwayId, verdict: Verdict, replay: Callable[[str], str]
 ) -> RuleShown:
     """Return one rule with its verdict on a pathway."""
-    rule, library = verdict.rule, loaded.library
-    file, span = where_written(loaded, pathway, rule)
     story = None
     if isinstance(verdict, Violated):
-        story = story_of(loaded, rule, verdict.counterexample, replay)
+        story = story_of(loaded, verdict.rule, verdict.counterexample, replay)
+    reason = _(verdict.reason) if isinstance(verdict, Unproven) else ""
+    return _rule_shown(loaded, pathway, verdict.rule, _word(verdict), story, reason)
+
+
+def _rule_shown(
+    loaded: Loaded,
+    pathway: PathwayId,
+    rule: Rule,
+    word: VerdictWord,
+    story: Story | None,
+    reason: str,
+) -> RuleShown:
+    library = loaded.library
+    file, span = where_written(loaded, pathway, rule)
     return RuleShown(
         id=rule.id,
         title=rule.title,
         is_house_rule=rule.id in library.shared.rules,
-        verdict=_word(verdict),
+        verdict=word,
         meaning=rule_in_words(library, pathway, rule),
         lists=tuple(long_lists(library, pathway, happenings_of(rule))),
         harm=rule.harm,
@@ -97,7 +125,7 @@ def rule_shown(
         line=span.line if span else 0,
         column=span.column if span else 0,
         story=story,
-        reason=_(verdict.reason) if isinstance(verdict, Unproven) else "",
+        reason=reason,
     )
 
 

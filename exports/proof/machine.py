@@ -7,7 +7,7 @@ from dataclasses import asdict
 from typing import Any
 
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.exports.proof.content import ProofShown, RuleShown, Story, VerdictWord
+from chamberwise.exports.proof.content import FINAL, ProofShown, RuleShown, Story
 from chamberwise.exports.proof.text import MEANS
 from chamberwise.exports.record.standing import STANDING
 
@@ -37,7 +37,7 @@ def _proof(proof: ProofShown) -> dict[str, Any]:
         "edition": proof.edition,
         "marks": list(proof.marks),
         "states": proof.states,
-        "counts": {str(each): len(proof.of(each)) for each in VerdictWord},
+        "counts": {str(each): len(proof.of(each)) for each in FINAL},
         "rules": [_rule(each) for each in proof.rules],
         "switched off": list(proof.switched_off),
     }

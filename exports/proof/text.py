@@ -21,12 +21,14 @@ MEANS = N_(
 _HEADS = {
     VerdictWord.BROKEN: N_("BROKEN"),
     VerdictWord.UNPROVEN: N_("UNPROVEN"),
+    VerdictWord.BEING_PROVED: N_("BEING PROVED"),
     VerdictWord.DOES_NOT_ARISE: N_("DOES NOT ARISE"),
     VerdictWord.HOLDS: N_("HOLDS"),
 }
 _COUNTED = {
     VerdictWord.BROKEN: (N_("is broken"), N_("are broken")),
     VerdictWord.UNPROVEN: (N_("is unproven"), N_("are unproven")),
+    VerdictWord.BEING_PROVED: (N_("is being proved"), N_("are being proved")),
     VerdictWord.DOES_NOT_ARISE: (N_("does not arise"), N_("do not arise")),
     VerdictWord.HOLDS: (N_("holds"), N_("hold")),
 }
@@ -66,6 +68,8 @@ def counted(proof: ProofShown) -> str:
     number = len(proof.rules)
     rules = ngettext("{number} rule", "{number} rules", number).format(number=number)
     told = ", ".join(_count(proof.of(each), each) for each in VerdictWord if proof.of(each))
+    if proof.is_under_way:
+        return f"{rules}: {told}."
     return f"{states}, {rules}: {told}."
 
 

@@ -7,7 +7,16 @@ from __future__ import annotations
 
 import sys
 
-from tests.bench import briefing, checking, drilling, printing, proving, starting, walking
+from tests.bench import (
+    briefing,
+    checking,
+    drilling,
+    printing,
+    proving,
+    starting,
+    walking,
+    writing,
+)
 from tests.bench.measure import Row, show
 
 
@@ -21,6 +30,7 @@ def main(words: list[str]) -> int:
         "walking": walking.rows,
         "printing": printing.rows,
         "briefing": briefing.rows,
+        "writing": writing.rows,
     }
     rows: list[Row] = []
     for name in words or benches:

@@ -6,11 +6,12 @@ import argparse
 import io
 import json
 import sys
+from itertools import count
 from pathlib import Path
 
 import pytest
 from chamberwise.engine.version import VERSION
-from chamberwise.tui.command import check
+from chamberwise.tui.command import watching
 from chamberwise.tui.command.main import COMMANDS, run
 from chamberwise.tui.command.output import product
 from chamberwise.tui.command.status import Status
@@ -110,10 +111,10 @@ def test_an_unreadable_file_ends_in_two(tmp_path: Path, capsys: Said) -> None:
 
 
 def test_an_interruption_ends_in_130(monkeypatch: pytest.MonkeyPatch, capsys: Said) -> None:
-    def interrupted(_: argparse.Namespace) -> None:
+    def interrupted(_: argparse.Namespace, _before: watching.Lying) -> watching.Lying:
         raise KeyboardInterrupt
 
-    monkeypatch.setattr(check, "_wait_for_a_save", interrupted)
+    monkeypatch.setattr(watching, "after_a_save", interrupted)
     assert typed("check", "--library", LIBRARY, ON, "--watch") == Status.INTERRUPTED
     assert capsys.readouterr().err.endswith("interrupted\n")
 
@@ -125,13 +126,16 @@ def test_watching_checks_again_at_every_save(
     path.write_text("[")
     texts = iter(["[[", "pathway: odd\n"])
 
-    def saved(_: argparse.Namespace) -> None:
-        text = next(texts, None)
-        if text is None:
-            raise KeyboardInterrupt
-        path.write_text(text)
+    looks = count(1)
 
-    monkeypatch.setattr(check, "_wait_for_a_save", saved)
+    def slept(_: float) -> None:
+        if next(looks) % 2:  # the second look finds the file lying as at the first
+            text = next(texts, None)
+            if text is None:
+                raise KeyboardInterrupt
+            path.write_text(text)
+
+    monkeypatch.setattr(watching.time, "sleep", slept)
     assert typed("check", path, "--watch") == Status.INTERRUPTED
     said = capsys.readouterr().out
     assert said.count("1 file: ") == 3

@@ -13,7 +13,7 @@ from chamberwise.tui.examining import Examined
 from chamberwise.tui.line.commands import COMMANDS as LINE_COMMANDS
 from chamberwise.tui.line.drill_script import HandSetClock
 from chamberwise.tui.present.checker import checker_page, checker_rows, in_short
-from chamberwise.tui.present.draft import state_of
+from chamberwise.tui.present.draft import Stage, state_of
 from chamberwise.tui.present.drill_pages import opening
 from chamberwise.tui.present.parts import text_lines
 from chamberwise.tui.rehearsal import valid_parts
@@ -125,8 +125,7 @@ def test_the_checker_and_the_draft() -> None:
     with spoken_in_signs():
         rows = checker_rows(found, {})
         parts = [*checker_page(rows, 0, None), *(part for row in rows for part in row.told)]
-        said = [*text_lines(parts, 78), state_of(found, is_checked=True), in_short(found)]
-        said += [state_of(found, is_checked=False)]
+        said = [*text_lines(parts, 78), *(state_of(found, each) for each in Stage), in_short(found)]
     assert untold("\n".join(said)) == []
 
 

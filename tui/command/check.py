@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import time
 from argparse import Namespace, _SubParsersAction
+from collections.abc import Iterator
 from datetime import date, datetime
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from chamberwise.engine.language.texts import N_
@@ -25,13 +24,13 @@ from chamberwise.tui.command.typed import add_on
 if TYPE_CHECKING:
     from chamberwise.engine.diagnostics.problem import Problem
     from chamberwise.engine.reading.library import File, Loaded
+    from chamberwise.tui.command.watching import Watching
 
 EXAMPLE = N_("""example:
   chamberwise check                          the whole library
   chamberwise check my-pathway.yaml --watch  again at every save
   chamberwise check our-unit.yaml            a local sheet and what it lies over
 """)
-SECONDS_BETWEEN_LOOKS = 0.2
 
 
 def add_parser(commands: _SubParsersAction[Any]) -> None:
@@ -50,41 +49,57 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 
 def run(arguments: Namespace) -> int:
     """Check once, or at every save until interrupted."""
-    status = _once(arguments)
+    from chamberwise.tui.command.watching import Watching, after_a_save, lying
+
+    watching = Watching()
+    before = lying(arguments)
+    status = _once(arguments, watching)
     while arguments.watch:
         talk("\n" + _("Watching. Save the file to check it again; Ctrl+C stops."))
-        _wait_for_a_save(arguments)
+        before = after_a_save(arguments, before)
         talk(f"\n{datetime.now():%H:%M:%S}  " + "-" * 40)
         try:
-            status = _once(arguments)
+            status = _once(arguments, watching)
         except UnusableError as error:
             talk(str(error))
     return status
 
 
-def _once(arguments: Namespace) -> int:
+def _once(arguments: Namespace, watching: Watching) -> int:
     from chamberwise.engine.diagnostics.machine import problem_values
     from chamberwise.engine.diagnostics.problem import Severity
     from chamberwise.engine.diagnostics.text import problem_text, summary
+
+    found = asked(arguments.names, arguments.library, arguments.local, watching.read)
+    problems: list[Problem] = []
+    files = len(found.checked)
+    for more, texts, translations in _told_in_turn(found, arguments, watching):
+        files += translations
+        problems += more
+        if arguments.format == "text":
+            for problem in more:
+                product(problem_text(problem, {**found.loaded.texts, **texts}) + "\n")
+    if arguments.format == "json":
+        product_json(problem_values(problems))
+    else:
+        product(summary(problems, files))
+    return _status(found, any(p.severity is not Severity.NOTICE for p in problems))
+
+
+def _told_in_turn(
+    found: Asked, arguments: Namespace, watching: Watching
+) -> Iterator[tuple[list[Problem], dict[str, str], int]]:
+    """Yield problems as they are found, the texts they are of, and how many translations are."""
     from chamberwise.engine.drill.checking.check import check_drills
     from chamberwise.engine.reading.drills import read_drills
     from chamberwise.engine.translating.checking import check_translation
 
-    found = asked(arguments.names, arguments.library, arguments.local)
+    yield _problems(found, arguments.on or date.today(), watching), {}, 0
     drills = read_drills(arguments.library or shipped())
-    problems = _problems(found, arguments.on or date.today())
-    problems += check_drills(found.loaded, drills, found.pathways)
-    translations = _translations(arguments)
-    for file in translations:
-        problems += [*file.problems, *check_translation(found.loaded, file)]
-    texts = {**drills.texts, **{file.shown_as: file.text for file in translations}}
-    if arguments.format == "json":
-        product_json(problem_values(problems))
-    else:
-        for problem in problems:
-            product(problem_text(problem, {**found.loaded.texts, **texts}) + "\n")
-        product(summary(problems, len(found.checked) + len(translations)))
-    return _status(found, any(p.severity is not Severity.NOTICE for p in problems))
+    yield check_drills(found.loaded, drills, found.pathways), drills.texts, 0
+    for file in _translations(arguments):
+        problems = [*file.problems, *check_translation(found.loaded, file)]
+        yield problems, {file.shown_as: file.text}, 1
 
 
 def _translations(arguments: Namespace) -> list[File]:
@@ -96,31 +111,38 @@ def _translations(arguments: Namespace) -> list[File]:
     return read_translations(arguments.library or shipped())
 
 
-def _problems(found: Asked, today: date) -> list[Problem]:
+def _problems(found: Asked, today: date, watching: Watching) -> list[Problem]:
     """Return every problem; under a unit's sheet, with the lines of the sheet that brought it."""
     from chamberwise.engine.checks.run import check_files
 
     if found.under is not None:
-        return _under(found.under.base, found.under.sheet, found.loaded, found.shown, today)
+        under = found.under
+        return _under(under.base, under.sheet, found.loaded, found.shown, today, watching)
     problems = check_files(found.loaded, found.checked, today)
     for name in found.checked:
         if found.loaded.files[name].sheet is not None:
-            problems += _of_a_sheet(found.loaded, name, today)
+            problems += _of_a_sheet(found.loaded, name, today, watching)
     return list(dict.fromkeys(problems))
 
 
-def _of_a_sheet(base: Loaded, name: str, today: date) -> list[Problem]:
+def _of_a_sheet(base: Loaded, name: str, today: date, watching: Watching) -> list[Problem]:
     """Return the problems of a sheet that lies among the pathways."""
     from chamberwise.engine.local.localising import localised
 
     sheet = base.files[name]
     loaded = localised(base, sheet)
     over = sheet.sheet.local.over if sheet.sheet else ""
-    return _under(base, sheet, loaded, tuple(filter(None, (base.file_of.get(over),))), today)
+    shown = tuple(filter(None, (base.file_of.get(over),)))
+    return _under(base, sheet, loaded, shown, today, watching)
 
 
 def _under(
-    base: Loaded, sheet: File, loaded: Loaded, shown: tuple[str, ...], today: date
+    base: Loaded,
+    sheet: File,
+    loaded: Loaded,
+    shown: tuple[str, ...],
+    today: date,
+    watching: Watching,
 ) -> list[Problem]:
     from chamberwise.engine.checks.run import check_files
 
@@ -129,31 +151,10 @@ def _under(
         return problems
     from chamberwise.engine.local.blaming import blamed
 
-    return blamed(problems, base, sheet, shown, today)
+    return blamed(problems, sheet, watching.below(base, shown, today))
 
 
 def _status(found: Asked, has_findings: bool) -> int:
     if any(found.loaded.files[name].tree.root is None for name in found.checked):
         return Status.UNUSABLE
     return Status.FINDINGS if has_findings else Status.CLEAN
-
-
-def _wait_for_a_save(arguments: Namespace) -> None:
-    before = _stamps(arguments)
-    while _stamps(arguments) == before:
-        time.sleep(SECONDS_BETWEEN_LOOKS)
-
-
-def _stamps(arguments: Namespace) -> dict[str, tuple[int, int]]:
-    try:
-        found = asked(arguments.names, arguments.library, arguments.local)
-    except UnusableError:
-        return {}
-    stamps = {}
-    for name in found.loaded.files:
-        try:
-            seen = Path(name).stat()
-        except OSError:
-            continue
-        stamps[name] = (seen.st_mtime_ns, seen.st_size)
-    return stamps

@@ -13,6 +13,7 @@ from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.language.texts import gettext as _
 
 if TYPE_CHECKING:
+    from chamberwise.engine.reading.again import Again
     from chamberwise.engine.reading.library import File, Loaded
 
 
@@ -71,26 +72,32 @@ def add_local(parser: ArgumentParser) -> None:
     )
 
 
-def asked(typed: Sequence[str], folder: Path | None, local: Path | None = None) -> Asked:
+def asked(
+    typed: Sequence[str],
+    folder: Path | None,
+    local: Path | None = None,
+    again: Again | None = None,
+) -> Asked:
     """Read the library and the files named; a local sheet among them lies over the library.
 
-    Raises `UnusableError` for a name that is nothing.
+    `again` knows what was read the last time. Raises `UnusableError` for a name that is nothing.
     """
-    from chamberwise.engine.reading.library import load_library, read_file
+    from chamberwise.engine.reading.again import Again
 
+    again = again or Again()
     folder = folder or shipped()
     if not folder.is_dir():
         raise UnusableError(
             _("{folder} is not a folder. Name one that holds pathways.").format(folder=folder)
         )
-    paths = [Path(name) for name in typed if _is_path(name)]
+    paths = [Path(name) for name in typed if is_path(name)]
     for path in (*paths, *([local] if local else [])):
         if not path.is_file():
             raise UnusableError(_("There is no file {path}. Check the path.").format(path=path))
-    read = {path: read_file(path) for path in paths}
+    read = {path: again.file(path) for path in paths}
     sheets = [path for path in paths if is_local_sheet(read[path])]
-    loaded = load_library(folder, [path for path in paths if path not in sheets])
-    over = _sheet(read_file(local), local) if local else None
+    loaded = again.library(folder, [path for path in paths if path not in sheets])
+    over = _sheet(again.file(local), local) if local else None
     over = over or next((read[path] for path in sheets), None)
     if over is None:
         if not typed:
@@ -139,7 +146,7 @@ def under(base: Loaded, sheet: File, named: Sequence[str] = ()) -> Asked:
 
 
 def _file(name: str, loaded: Loaded) -> str:
-    if _is_path(name):
+    if is_path(name):
         resolved = Path(name).resolve()
         return next(shown for shown in loaded.files if Path(shown).resolve() == resolved)
     if name not in loaded.file_of:
@@ -154,5 +161,6 @@ def _file(name: str, loaded: Loaded) -> str:
     return loaded.file_of[name]
 
 
-def _is_path(name: str) -> bool:
+def is_path(name: str) -> bool:
+    """Whether what was typed is a path, and not the name of a pathway."""
     return name.endswith((".yaml", ".yml")) or "/" in name or "\\" in name

@@ -32,7 +32,7 @@ def run(arguments: Namespace) -> int:
     """Open the screen at the file; nothing is ever written to it."""
     from chamberwise.engine.store.home import walks
     from chamberwise.exports.record.standing import STANDING
-    from chamberwise.tui.drafting import draft_of
+    from chamberwise.tui.drafting import draft_of, draft_of_sheet
     from chamberwise.tui.setting import Setting
     from chamberwise.tui.sitting import local_time
     from chamberwise.tui.terminal import carries_screen, wants_colour
@@ -49,6 +49,8 @@ def run(arguments: Namespace) -> int:
 
     setting = Setting(found.loaded, local_time, walks(), wants_colour())
     draft = draft_of(found.loaded, found.shown[0])
+    if found.under is not None:
+        draft = draft_of_sheet(found.loaded, found.under.base, found.under.sheet)
     status = WalkProgram(setting, draft=draft).run() or Status.CLEAN
     product(_(STANDING))
     return status

@@ -23,6 +23,7 @@ PROVES = N_("Every state that a walk can come to is looked at. Esc goes back and
 WORDS = {
     VerdictWord.BROKEN: N_("BROKEN"),
     VerdictWord.UNPROVEN: N_("UNPROVEN"),
+    VerdictWord.BEING_PROVED: N_("being proved"),
     VerdictWord.DOES_NOT_ARISE: N_("does not arise"),
     VerdictWord.HOLDS: N_("holds"),
 }
@@ -86,6 +87,9 @@ def in_short(found: Examined) -> str:
     """Return how far it came, in two words for the corner of a screen."""
     if found.proof is None:
         return _("not proved") if found.why else _(UNDER_WAY)
+    if found.proof.is_under_way:
+        still = len(found.proof.of(VerdictWord.BEING_PROVED))
+        return _("under way, {count} to go").format(count=still)
     broken, unproven = (len(found.proof.of(each)) for each in _TONES)
     if broken or not unproven:
         return _("{count} broken").format(count=broken) if broken else _("none broken")

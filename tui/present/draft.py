@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
-from enum import StrEnum
+from enum import Enum, StrEnum, auto
+from functools import partial
 
 from chamberwise.engine.diagnostics.problem import Problem, Severity
 from chamberwise.engine.diagnostics.text import how_many, problem_text
@@ -19,11 +20,12 @@ from chamberwise.exports.wall.extract import wall_chart
 from chamberwise.exports.wall.text import text as wall_text
 from chamberwise.tui.drafting import Draft
 from chamberwise.tui.examining import Examined
-from chamberwise.tui.present.checker import checker_rows, in_short
+from chamberwise.tui.present.checker import CheckerRow, checker_rows, in_short
 from chamberwise.tui.present.parts import GAP, Part, Tone
 from chamberwise.tui.present.words import signal_word
 
 NOTHING_WRONG = N_("No problem found so far.")
+NOT_LAID = N_("The sheet cannot be laid over its pathway yet; its problems say why.")
 NO_CHART = N_("There is no chart to show: the file has no `wall chart:`, or is not whole yet.")
 _TONES = {Severity.ERROR: Tone.DANGER, Severity.WARNING: Tone.WARNING}
 
@@ -37,15 +39,30 @@ class View(StrEnum):
     CHART = N_("chart")
 
 
+class Stage(Enum):
+    """How far the last save has been looked at."""
+
+    READ = auto()
+    SEEN = auto()
+    """As far as can be seen without looking at walks."""
+    CHECKED = auto()
+
+
 @dataclass(frozen=True, slots=True)
 class DraftRow:
-    """One row, and what is told of it; `name` outlives a save, so that the choice stays."""
+    """One row; `name` outlives a save, so that the choice stays."""
 
     name: str
     word: str
     text: str
-    told: tuple[Part, ...]
+    tell: Callable[[], Iterable[Part]]
+    """What is told of it, put together only where it is asked for."""
     tone: Tone = Tone.PLAIN
+
+    @property
+    def told(self) -> tuple[Part, ...]:
+        """What is told of it."""
+        return tuple(self.tell())
 
 
 def rows_of(view: View, draft: Draft, found: Examined) -> tuple[DraftRow, ...]:
@@ -54,29 +71,40 @@ def rows_of(view: View, draft: Draft, found: Examined) -> tuple[DraftRow, ...]:
         case View.PROBLEMS:
             return tuple(_problems(draft, found)) or (_nothing(_(NOTHING_WRONG)),)
         case View.STEPS:
-            return tuple(_steps(draft, found)) or (_nothing(_("No step could be read.")),)
+            told = NOT_LAID if _is_not_laid(draft) else N_("No step could be read.")
+            return tuple(_steps(draft, found)) or (_nothing(_(told)),)
         case View.RULES:
             rows = checker_rows(found, draft.loaded.texts)[1:]
-            told = (DraftRow(row.text, row.word, row.text, row.told, row.tone) for row in rows)
-            return tuple(told) or (_nothing(_("No rule binds it.")),)
+            return tuple(map(_of_the_proof, rows)) or (_nothing(_("No rule binds it.")),)
         case View.CHART:
             return (
-                DraftRow("chart", _("chart"), _("the wall chart in words"), tuple(_chart(draft))),
+                DraftRow("chart", _("chart"), _("the wall chart in words"), partial(_chart, draft)),
             )
 
 
+def _is_not_laid(draft: Draft) -> bool:
+    return draft.base is not None and draft.pathway is None
+
+
 def _nothing(text: str) -> DraftRow:
-    return DraftRow("", "", text, ())
+    return DraftRow("", "", text, tuple)
+
+
+def _of_the_proof(row: CheckerRow) -> DraftRow:
+    return DraftRow(row.text, row.word, row.text, lambda: row.told, row.tone)
 
 
 def _problems(draft: Draft, found: Examined) -> Iterator[DraftRow]:
     for problem in found.problems:
         line = f"{problem.span.line}" if problem.span else "-"
-        told = [*_told(problem, draft), GAP, *around(draft, _step_of(problem))]
         name = f"{problem.code} {problem.pointer}"
         tone = _TONES.get(problem.severity, Tone.PLAIN)
         text = f"{problem.severity.in_words}: {problem.message}"
-        yield DraftRow(name, line, text, tuple(told), tone)
+        yield DraftRow(name, line, text, partial(_of_problem, draft, problem), tone)
+
+
+def _of_problem(draft: Draft, problem: Problem) -> list[Part]:
+    return [*_told(problem, draft), GAP, *around(draft, _step_of(problem))]
 
 
 def _told(problem: Problem, draft: Draft) -> Iterator[Part]:
@@ -94,16 +122,31 @@ def _steps(draft: Draft, found: Examined) -> Iterator[DraftRow]:
     pathway = draft.pathway
     for step in pathway.steps.values() if pathway else ():
         own = [each for each in found.problems if _step_of(each) == step.id]
-        span = draft.file.tree.span(("steps", step.id), at_key=True)
-        told = [*around(draft, step.id), GAP, *_said(draft, step)]
-        for problem in own:
-            told += [GAP, *_told(problem, draft)]
         tone = min((_TONES.get(each.severity, Tone.PLAIN) for each in own), default=Tone.PLAIN)
         text = step.id
         if own:
             text = _("{step} ({count} to look at)").format(step=step.id, count=len(own))
-        line = str(span.line) if span else "-"
-        yield DraftRow(step.id, line, text, tuple(told), tone)
+        yield DraftRow(
+            step.id, _line_of(draft, step), text, partial(_of_step, draft, step, own), tone
+        )
+
+
+def _of_step(draft: Draft, step: Step, problems: Iterable[Problem]) -> list[Part]:
+    told = [*around(draft, step.id), GAP, *_said(draft, step)]
+    for problem in problems:
+        told += [GAP, *_told(problem, draft)]
+    return told
+
+
+def _line_of(draft: Draft, step: Step) -> str:
+    """Return the line of a step in the file being written, or of what a sheet changes in it."""
+    tree, at = (draft.source or draft.file).tree, ("steps", step.id)
+    if draft.base is None or tree.source(at).file == draft.shown_as:
+        span = tree.span(at, at_key=True)
+    else:
+        changed = next((each for each in tree.grafts if each[:2] == at), None)
+        span = tree.span(changed) if changed else None
+    return str(span.line) if span else "-"
 
 
 def around(draft: Draft, name: str) -> list[Part]:
@@ -155,9 +198,9 @@ def _said(draft: Draft, step: Step) -> Iterator[Part]:
 
 
 def _chart(draft: Draft) -> Iterator[Part]:
-    pathway = draft.pathway
-    if pathway is None or pathway.wall_chart is None or not draft.file.is_whole:
-        yield Part(_(NO_CHART))
+    pathway, source = draft.pathway, draft.source
+    if pathway is None or pathway.wall_chart is None or source is None or not source.is_whole:
+        yield Part(_(NOT_LAID if _is_not_laid(draft) else NO_CHART))
         return
     try:
         chart = wall_text(wall_chart(draft.loaded.library, pathway.id))
@@ -180,10 +223,13 @@ def page(rows: tuple[DraftRow, ...], chosen: int) -> list[Part]:
     return parts
 
 
-def state_of(found: Examined, *, is_checked: bool) -> str:
+def state_of(found: Examined, stage: Stage) -> str:
     """Return how it stands, in a few words: problems, then the proof."""
     counts = [(sum(p.severity is kind for p in found.problems), kind) for kind in Severity]
     told = [how_many(count, kind) for count, kind in counts if count]
-    problems = ", ".join(told) or (_("clean") if is_checked else _("no error yet"))
-    proof = _("proof {state}").format(state=in_short(found)) if is_checked else _("checking")
-    return f"{problems}; {proof}"
+    if stage is Stage.CHECKED:
+        problems = ", ".join(told) or _("clean")
+        return f"{problems}; " + _("proof {state}").format(state=in_short(found))
+    problems = ", ".join(told) or _("no error yet")
+    rest = _("walks, proof to come") if stage is Stage.SEEN else _("checking")
+    return f"{problems}; {rest}"

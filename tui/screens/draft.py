@@ -5,25 +5,22 @@ save anew.
 
 from __future__ import annotations
 
+import asyncio
 from collections.abc import Callable
+from contextlib import suppress
 from functools import partial
+from typing import TypeVar
 
+from chamberwise.engine.exploration.wanted import NobodyWaitsError, wanted_while
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.actions import DRAFT, footer
 from chamberwise.tui.beside import beside
 from chamberwise.tui.bindings import bindings
-from chamberwise.tui.drafting import (
-    Draft,
-    Stamps,
-    checked_whole,
-    proved_whole,
-    read_again,
-    seen_at_once,
-    stamps,
-)
+from chamberwise.tui.drafting import Draft, Stamps, read_again, stamps
 from chamberwise.tui.examining import Examined
+from chamberwise.tui.finding import Finder
 from chamberwise.tui.present.arrange import SIDE_FROM
-from chamberwise.tui.present.draft import DraftRow, View, page, rows_of, state_of
+from chamberwise.tui.present.draft import DraftRow, Stage, View, page, rows_of, state_of
 from chamberwise.tui.present.parts import laid_out
 from chamberwise.tui.screens.help import help_panel
 from chamberwise.tui.setting import Setting
@@ -35,7 +32,8 @@ from textual.app import ComposeResult
 from textual.containers import Container
 from textual.screen import Screen
 
-SECONDS_BETWEEN_LOOKS = 0.1
+SECONDS_BETWEEN_LOOKS = 0.05
+Result = TypeVar("Result")
 
 
 class DraftScreen(Screen[None]):
@@ -46,10 +44,10 @@ class DraftScreen(Screen[None]):
     def __init__(self, setting: Setting, draft: Draft) -> None:
         super().__init__()
         self.draft = draft
-        self.today = setting.clock().date()
+        self.finder = Finder(setting.clock().date())
         self.view = View.PROBLEMS
         self.found = Examined(())
-        self.is_checked = False
+        self.stage = Stage.READ
         self.saves = 0
         self.lying: Stamps = draft.stamps
         """The files as they lay at the last look; they are read once they lie still."""
@@ -83,7 +81,7 @@ class DraftScreen(Screen[None]):
 
     def on_mount(self) -> None:
         """Show at once what was read, look closer, and then at every save."""
-        self.show(Examined(tuple(self.draft.file.problems)), is_checked=False)
+        self.show(Examined(tuple(self.draft.file.problems)), Stage.READ)
         self._look(lambda: self.draft)
         self.set_interval(SECONDS_BETWEEN_LOOKS, self._is_saved)
 
@@ -92,6 +90,7 @@ class DraftScreen(Screen[None]):
         now = stamps(self.draft.loaded.files)
         if now == self.lying and now != self.reading:
             self.reading = now
+            self.title_line.show(self.title_line.ends[0], _("saved, reading it"))
             self._look(partial(read_again, self.draft, now))
         self.lying = now
 
@@ -101,22 +100,45 @@ class DraftScreen(Screen[None]):
 
     async def _all_of_it(self, save: int, read: Callable[[], Draft]) -> None:
         """Show what is seen at once, then every check, then the proof; a later save goes first."""
-        draft = await beside(read)
-        if save != self.saves:
-            return
-        self.draft, self.is_checked = draft, False
-        for work in (seen_at_once, checked_whole):
-            found = await beside(partial(work, draft, self.today))
-            if save != self.saves:
-                return
-            self.show(found, is_checked=work is checked_whole)
-        found = await beside(partial(proved_whole, draft, self.today, found))
-        if save == self.saves:
-            self.show(found, is_checked=True)
+        finder = self.finder
+        loop = asyncio.get_running_loop()
 
-    def show(self, found: Examined, *, is_checked: bool) -> None:
+        def tell(found: Examined) -> None:
+            with suppress(RuntimeError):  # the program was left meanwhile
+                loop.call_soon_threadsafe(self._show_of, save, found, Stage.CHECKED)
+
+        with suppress(NobodyWaitsError):
+            draft = await self._beside(save, read)
+            found = await self._beside(save, partial(finder.at_once, draft))
+            self.draft = draft
+            self.show(found, Stage.SEEN)
+            found = await self._beside(save, partial(finder.whole, draft))
+            self.show(found, Stage.CHECKED)
+            found = await self._beside(save, partial(finder.proof, draft, found, tell))
+            self.show(found, Stage.CHECKED)
+
+    async def _beside(self, save: int, work: Callable[[], Result]) -> Result:
+        """Return what some work returns. Raises `NobodyWaitsError` once there is a later save."""
+
+        def is_wanted() -> bool:
+            return save == self.saves and self.is_attached
+
+        def while_wanted() -> Result:
+            with wanted_while(is_wanted):
+                return work()
+
+        result = await beside(while_wanted)
+        if not is_wanted():
+            raise NobodyWaitsError
+        return result
+
+    def _show_of(self, save: int, found: Examined, stage: Stage) -> None:
+        if save == self.saves and self.is_attached:
+            self.show(found, stage)
+
+    def show(self, found: Examined, stage: Stage) -> None:
         """Show what was found so far."""
-        self.found, self.is_checked = found, is_checked
+        self.found, self.stage = found, stage
         self.tell()
 
     def tell(self) -> None:
@@ -125,7 +147,7 @@ class DraftScreen(Screen[None]):
         names = [row.name for row in self.rows]
         at = names.index(self.chosen[self.view]) if self.chosen[self.view] in names else 0
         place = tuple(View).index(self.view) + 1
-        state = state_of(self.found, is_checked=self.is_checked)
+        state = state_of(self.found, self.stage)
         self.title_line.show(f"{place} {_(self.view)}: {self.draft.shown_as}", state)
         self.list.show(page(self.rows, at), from_top=False)
         self.told.show(self.rows[at].told)

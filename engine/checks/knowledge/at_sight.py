@@ -14,6 +14,7 @@ from itertools import product
 from math import prod
 
 from chamberwise.engine.exploration.compiling import compiled
+from chamberwise.engine.exploration.explore import explore
 from chamberwise.engine.exploration.explored import Explored, Seen
 from chamberwise.engine.exploration.widest import widest
 from chamberwise.engine.meaning.layout import Field, layout_of
@@ -74,6 +75,12 @@ def _decides_always(library: Library, pathway: Pathway, branch: Branch) -> bool:
 def seen_from(library: Library, entry: PathwayId, a_spot: int | None) -> Sighted:
     """Return what walks from an entry show, kept for the other pathways they come through."""
     return sighted(library, entry, a_spot)
+
+
+@lru_cache(maxsize=2)
+def explored_from(library: Library, entry: PathwayId) -> Explored:
+    """Return every state a walk from an entry can come to, kept while little else is asked."""
+    return explore(library, entry)
 
 
 def unwitnessed(

@@ -9,7 +9,7 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from chamberwise.engine.checks.references import Of, Reference, in_words
-from chamberwise.engine.checks.rules.book import Book, own_book
+from chamberwise.engine.checks.rules.book import Book
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.nearest import did_you_mean
@@ -41,7 +41,7 @@ def check(subject: Subject) -> Iterator[Problem]:
     """Yield a problem for every name that is not defined for this pathway."""
     if not subject.definitions_are_whole:
         return
-    book = own_book(subject)
+    book = subject.book
     for reference in subject.references:
         if reference.of in ENDS:
             yield from no_such_end(reference, book)

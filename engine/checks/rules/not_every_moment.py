@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from chamberwise.engine.checks.rules.book import Book, own_book
+from chamberwise.engine.checks.rules.book import Book
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
@@ -27,7 +27,7 @@ _ADVICE = N_(
 
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield such a problem for the rules of a pathway."""
-    yield from of(own_book(subject))
+    yield from of(subject.book)
 
 
 def of(book: Book) -> Iterator[Problem]:

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Set
 
-from chamberwise.engine.checks.rules.book import Book, own_book
+from chamberwise.engine.checks.rules.book import Book
 from chamberwise.engine.checks.rules.places import Said
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
@@ -24,22 +24,25 @@ _ADVICE = N_("Correct the name, or leave it out of the rule.")
 
 def check(subject: Subject) -> Iterator[Problem]:
     """Yield such a problem for the rules of a pathway."""
-    yield from of(own_book(subject))
+    yield from of(subject.book)
 
 
 def of(book: Book) -> Iterator[Problem]:
     """Yield a problem for every name in a happening that no step of the pathways brings about."""
     if not (book.rules and book.shows_all):
         return
+    lines = book.doings.lines
+    doers = {act for act, _who in lines}, {who for _act, who in lines}
     for _rule, said in book.said():
-        for at, message in _vain(said, book):
+        for at, message in _vain(said, book, *doers):
             yield book.problem(CODE, (*said.pointer, *at), message, _(_ADVICE))
 
 
-def _vain(said: Said, book: Book) -> Iterator[tuple[Pointer, str]]:
+def _vain(
+    said: Said, book: Book, acts: Set[str | None], duties: Set[str]
+) -> Iterator[tuple[Pointer, str]]:
     happening, words, does = said.happening, book.words, book.doings
     lines, where = does.lines, book.where
-    acts, duties = {act for act, _who in lines}, {who for _act, who in lines}
     in_vain = [
         *_not_in(
             "act",
@@ -79,7 +82,9 @@ def _vain(said: Said, book: Book) -> Iterator[tuple[Pointer, str]]:
         *_of_knowledge(said, book),
     ]
     yield from in_vain
-    apart = acts.intersection(happening.acts) and duties.intersection(happening.by)
+    apart = any(act in acts for act in happening.acts) and any(
+        who in duties for who in happening.by
+    )
     if apart and not any(act in happening.acts and who in happening.by for act, who in lines):
         yield ("by",), _("no line of {where} has that act done by that duty").format(where=where)
 

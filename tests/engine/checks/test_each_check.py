@@ -6,7 +6,7 @@ from functools import partial
 from pathlib import Path
 
 import pytest
-from chamberwise.engine.checks import run
+from chamberwise.engine.checks import run, subjects
 from chamberwise.engine.checks.declared import declared
 from chamberwise.engine.checks.wording import RULES
 from chamberwise.engine.exploration.explore import explore
@@ -81,7 +81,7 @@ def test_too_many_problems() -> None:
 def test_too_many_states(monkeypatch: pytest.MonkeyPatch) -> None:
     case = next(each for each in FILES if each.name == "branches.yaml")
     assert "too-many-states" not in {each.code for each in problems_of(case, case.text)}
-    monkeypatch.setattr(run, "explore", partial(explore, most=2))
+    monkeypatch.setattr(subjects, "explored_from", partial(explore, most=2))
     found = [each for each in problems_of(case, case.text) if each.code == "too-many-states"]
     assert [each.message for each in found] == ["stopped after 2 states"]
 

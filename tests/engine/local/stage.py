@@ -11,7 +11,7 @@ from pathlib import Path
 
 from chamberwise.engine.checks.run import check_files
 from chamberwise.engine.diagnostics.problem import Problem
-from chamberwise.engine.local.blaming import blamed
+from chamberwise.engine.local.blaming import Below, blamed
 from chamberwise.engine.local.localising import localised
 from chamberwise.engine.reading.library import File, Loaded, load_library, read_file, read_text
 
@@ -46,7 +46,7 @@ def problems(file: File) -> list[Problem]:
     """Return every problem that `check` tells of a sheet."""
     loaded = localised(below(), file)
     shown = (file.shown_as, loaded.file_of[PATHWAY])
-    return blamed(check_files(loaded, shown, TODAY), below(), file, shown[1:], TODAY)
+    return blamed(check_files(loaded, shown, TODAY), file, Below(below(), tuple(shown[1:]), TODAY))
 
 
 def said(text: str) -> list[tuple[int, str, str]]:

@@ -148,6 +148,7 @@ async def test_the_check_is_shown_while_the_proof_is_under_way(slowly: Slowly) -
         assert isinstance(screen, CheckerScreen)
         while screen.found is None or not screen.found.is_whole:
             await pilot.pause(0.02)
+        await pilot.pause()
         assert "BROKEN" in seen(pilot)
 
 

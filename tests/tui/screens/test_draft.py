@@ -9,15 +9,20 @@ from datetime import timedelta
 from pathlib import Path
 
 import pytest
-from chamberwise.engine.reading.library import load_library
+from chamberwise.engine.local.localising import localised
+from chamberwise.engine.reading.library import load_library, read_file
+from chamberwise.exports.proof.content import VerdictWord
 from chamberwise.tui.app import WalkProgram
 from chamberwise.tui.command.main import run
 from chamberwise.tui.command.status import Status
-from chamberwise.tui.drafting import draft_of
+from chamberwise.tui.drafting import draft_of, draft_of_sheet
+from chamberwise.tui.examining import Examined
+from chamberwise.tui.present.draft import Stage
 from chamberwise.tui.screens.draft import DraftScreen
 from chamberwise.tui.setting import Setting
 from textual.pilot import Pilot
 
+from tests.engine.local.stage import BELOW, SHEETS
 from tests.tui.golden import assert_as_kept
 from tests.tui.screens.playing import NOWHERE, playing, press, seen
 from tests.tui.stage import Ticking
@@ -116,6 +121,54 @@ async def test_a_word_that_others_share_is_read_again_too(folder: Path) -> None:
         await until(pilot, "error")
         words.write_text(text, encoding="utf-8")
         await until(pilot, "proof none broken")
+
+
+async def test_no_verdict_of_the_save_before_is_shown_as_current(
+    folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    shown: list[tuple[Stage, frozenset[str] | None]] = []
+    show = DraftScreen.show
+
+    def noted(screen: DraftScreen, found: Examined, stage: Stage) -> None:
+        words = frozenset(rule.verdict for rule in found.proof.rules) if found.proof else None
+        shown.append((stage, words))
+        show(screen, found, stage)
+
+    monkeypatch.setattr(DraftScreen, "show", noted)
+    async with beside(folder) as pilot:
+        shown.clear()
+        edit(folder, "    makes known: {depth: deep}\n", "")
+        await until(pilot, "proof 1 broken")
+    assert shown[0] == (Stage.SEEN, None)
+    assert shown[1] == (Stage.CHECKED, None)
+    assert shown[2] == (Stage.CHECKED, frozenset({VerdictWord.BEING_PROVED}))
+    assert VerdictWord.BROKEN in (shown[-1][1] or ())
+
+
+async def test_a_sheet_is_shown_laid_over_its_pathway(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    shutil.copytree(BELOW, tmp_path / "below")
+    sheet = tmp_path / "everything.yaml"
+    shutil.copy(SHEETS[0].parent / sheet.name, sheet)
+    base, read = load_library(tmp_path / "below"), read_file(sheet)
+    draft = draft_of_sheet(localised(base, read), base, read)
+    setting = Setting(base, Ticking(timedelta(0)), NOWHERE, colour=True)
+    program = WalkProgram(setting, draft=draft)
+    async with program.run_test(size=(80, 24)) as pilot:
+        await until(pilot, "proof none broken")
+        assert "Around this step" in await press(pilot, "2")
+        text = sheet.read_text(encoding="utf-8")
+        sheet.write_text(text.replace("over:", "ovr:", 1), encoding="utf-8")
+        await until(pilot, "The sheet cannot be laid over its pathway yet")
+        sheet.write_text(text, encoding="utf-8")
+        await until(pilot, "proof none broken")
+        below = tmp_path / "below" / "leaking-wound.yaml"
+        below.write_text(
+            below.read_text(encoding="utf-8").replace("start: ", "start: not-", 1), encoding="utf-8"
+        )
+        await until(pilot, "error")
 
 
 async def test_every_view_has_its_number_and_tab_goes_round(folder: Path) -> None:

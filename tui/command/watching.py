@@ -1,0 +1,73 @@
+"""Checking at every save: when files changed and lie still, and what stands of the time before."""
+
+from __future__ import annotations
+
+import time
+from argparse import Namespace
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, TypeAlias
+
+from chamberwise.engine.reading.again import Again
+from chamberwise.tui.command.finding_files import is_path, shipped
+
+if TYPE_CHECKING:
+    from chamberwise.engine.local.blaming import Below
+    from chamberwise.engine.reading.library import Loaded
+
+SECONDS_BETWEEN_LOOKS = 0.05
+OF_A_LIBRARY = ("*.yaml", "vocabulary/*.yaml", "drills/*.yaml", "translations/*/*.yaml")
+
+Lying: TypeAlias = Mapping[Path, tuple[int, int]]
+"""Of each file, when it was written and how long it is; a file that is gone has no entry."""
+
+
+@dataclass(slots=True)
+class Watching:
+    """What stands of the time before: the files as read, and what is wrong below a sheet."""
+
+    read: Again = field(default_factory=Again)
+    _below: Below | None = None
+
+    def below(self, base: Loaded, shown: tuple[str, ...], today: date) -> Below:
+        """Return a library without a sheet, the same as before where it is the same library."""
+        from chamberwise.engine.local.blaming import Below
+
+        known = self._below
+        if known is None or known.base is not base or (known.shown, known.today) != (shown, today):
+            self._below = known = Below(base, shown, today)
+        return known
+
+
+def lying(arguments: Namespace) -> Lying:
+    """Return how every file lies there that a check of what was typed may read."""
+    found = {}
+    for path in dict.fromkeys(_paths(arguments)):
+        try:
+            seen = path.stat()
+        except OSError:
+            continue
+        found[path] = (seen.st_mtime_ns, seen.st_size)
+    return found
+
+
+def after_a_save(arguments: Namespace, before: Lying) -> Lying:
+    """Wait until files lie otherwise than before, and still; return how they lie then."""
+    last = before
+    while True:
+        now = lying(arguments)
+        if now == last != before:
+            return now
+        last = now
+        time.sleep(SECONDS_BETWEEN_LOOKS)
+
+
+def _paths(arguments: Namespace) -> Iterator[Path]:
+    folder = arguments.library or shipped()
+    for pattern in OF_A_LIBRARY:
+        yield from sorted(folder.glob(pattern))
+    yield from (Path(name) for name in arguments.names if is_path(name))
+    if arguments.local:
+        yield arguments.local
