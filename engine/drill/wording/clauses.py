@@ -83,6 +83,13 @@ _ACTS = re.compile(
     re.IGNORECASE,
 )
 """What comes first, without a comma after it: `before closing I check the wound`."""
+_STOPS = re.compile(
+    r"^\s*((?:stop\s+)*stop\s+everything|stop(?:\s+stop)+)\s+(?=\w)(?!\S+ing\b)"
+    r"|^\s*((?:stop|freeze|halt|hold|keep|stay|wait)\b[^,;:.!?]*?(?<!\bso)(?<!\bif)(?<!\band)"
+    r"(?<!\bwe)(?<!\byou)(?<!\bi)(?<!\bto)(?<!\bthat))\s+(?=(?:don't|dont|do not|never|nobody)\s)",
+    re.IGNORECASE,
+)
+"""A stop, and without a comma what else is said: `stop pushing don't let go`."""
 _DENIED = re.compile(r"\b(?:not|no|never|avoid|\w+n't|dont|wont|cant)\b", re.IGNORECASE)
 """What hangs on it by `then` is denied with it: `don't cut then aspirate`."""
 _STARTS_ANEW = re.compile(rf"^(?:{_WOULD}|then|now|next|first|please|so)\b", re.IGNORECASE)
@@ -109,7 +116,8 @@ def clauses_of(line: str) -> tuple[Clause, ...]:
     >>> [str(c.kind) for c in clauses_of("hold still because it tears, and vitreous comes")]
     ['done', 'reason', 'reason']
     """
-    line = re.sub(r"([,;!?]|:(?!\d)|\.(?!\d))", r" \1 ", line.replace("’", "'"))
+    line = _STOPS.sub(lambda said: f"{said[0].strip()} , ", line.replace("’", "'"))
+    line = re.sub(r"([,;!?]|:(?!\d)|\.(?!\d))", r" \1 ", line)
     found: list[Clause] = []
     kind, start = (Kind.GIVEN if _WITH.search(line) else Kind.DONE), 0
     for cut in _PATTERN.finditer(line):

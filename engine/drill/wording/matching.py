@@ -25,7 +25,7 @@ from chamberwise.engine.drill.wording.doubts import (
     puts_off,
 )
 from chamberwise.engine.drill.wording.marks import unmarked
-from chamberwise.engine.drill.wording.nearness import Near, alike, nearest
+from chamberwise.engine.drill.wording.nearness import Near, heard_of, left_over, nearest
 from chamberwise.engine.drill.wording.offering import (
     MOST_LEFT_OVER,
     OF_WHAT_IS_SO,
@@ -33,11 +33,14 @@ from chamberwise.engine.drill.wording.offering import (
     pieces_of,
 )
 from chamberwise.engine.drill.wording.phrasebook import Phrasebook, Target
-from chamberwise.engine.drill.wording.questions import as_an_order, asks_leave, asks_whether
+from chamberwise.engine.drill.wording.questions import as_an_order, asks_leave
 from chamberwise.engine.drill.wording.surety import MOST_ASKED, in_safe_order, is_sure
 from chamberwise.engine.drill.wording.tokens import tokens_of
+from chamberwise.engine.drill.wording.triggers import orders_it, says_trigger, tells_team
 
 WORD_FOR_WORD = 0.97
+MOST_BESIDES = 0.25
+"""How much of a clause that says what this is may be other words and still be nothing else."""
 AROUND = 0.1
 """How much nearer what belongs here and now is offered."""
 _EXCLAIMED = re.compile(r"^(?:oh|ah|no)[ ,!]+no[ ,!]+(?=\S)", re.IGNORECASE)
@@ -74,21 +77,20 @@ def understand(book: Phrasebook, typed: str, around: frozenset[Target] = frozens
         return Understood(certainty=certainty)
     meant = _understood(book, as_an_order(text), around)
     named = [each for each in clauses_of(text) if says_trigger(book, each)]
-    says = any(not _asks(whole, text, each) for each in named)
+    says = any(tells_team(book, whole, text, each) for each in named)
     meant = replace(meant, says_trigger=says, certainty=certainty)
     if named and not says:
         meant = _not_announced(book, replace(meant, asks_trigger=True))
+    elif says and book.announce not in meant.taken and not meant.only_not_done:
+        others = tuple(each for each in meant.asked if each != book.announce)
+        meant = replace(meant, asked=(book.announce, *others)[:MOST_ASKED])
+    elif orders_it(text):
+        meant = _not_announced(book, meant)
     acts = tuple(each for each in meant.taken if each.act)
     if acts and not says and asks_leave(whole):
         asked = tuple(dict.fromkeys((*acts, *meant.asked)))[:MOST_ASKED]
         meant = replace(meant, taken=(), first=(), asked=asked)
     return meant
-
-
-def _asks(whole: str, text: str, clause: Clause) -> bool:
-    """Whether a clause of a line asks what it names."""
-    is_last = text.endswith(clause.text.rstrip("?! "))
-    return asks_whether(clause.text, ends_in_question=is_last and whole.endswith("?"))
 
 
 def _not_announced(book: Phrasebook, meant: Understood) -> Understood:
@@ -102,9 +104,10 @@ def _not_announced(book: Phrasebook, meant: Understood) -> Understood:
 
 def _understood(book: Phrasebook, text: str, around: frozenset[Target]) -> Understood:
     """Return what a line without marks means, its trigger left aside."""
-    if said := _word_for_word(book, text):
-        return Understood((said,))
     clauses = clauses_of(text)
+    says_more = len(clauses) > 1 and any(says_trigger(book, each) for each in clauses)
+    if not says_more and (said := _word_for_word(book, text)):
+        return Understood((said,))
     told = [each for each in _told_apart(book, clauses) if _says_something(book, each)]
     acts = [each for each in told if each.kind in (Kind.DONE, Kind.NOT_DONE)]
     heard = _heard(book, told, several=len(acts) > 1)
@@ -142,6 +145,9 @@ def _heard(book: Phrasebook, told: Sequence[Clause], *, several: bool) -> _Heard
         if clause.kind in ONLY_NAMED:
             continue
         meant, may_be = _meant(book, clause)
+        if clause.kind is Kind.DONE and not meant and _only_says_it(book, clause):
+            sure.append(book.announce)
+            continue
         exact = _is_exact(book, clause.text)
         if clause.kind is Kind.DONE_BEFORE:
             first += meant
@@ -153,6 +159,14 @@ def _heard(book: Phrasebook, told: Sequence[Clause], *, several: bool) -> _Heard
             in_doubt = in_doubt or clause.kind is Kind.DONE
             near += [*(Near(each, 1.0) for each in meant), *may_be]
     return _Heard(tuple(dict.fromkeys(sure)), tuple(dict.fromkeys(first)), tuple(near), in_doubt)
+
+
+def _only_says_it(book: Phrasebook, clause: Clause) -> bool:
+    """Whether a clause says what this is, and hardly anything besides."""
+    if not says_trigger(book, clause) or is_denied(book, clause):
+        return False
+    heard = heard_of(book, clause.text)
+    return heard is None or left_over(book, heard, book.announce) <= MOST_BESIDES
 
 
 def _offered(
@@ -203,20 +217,6 @@ def _told_apart(book: Phrasebook, clauses: Sequence[Clause]) -> Iterator[Clause]
     yield Clause(" ".join(words[:cut]), first.kind) if cut else first
     yield from [Clause(" ".join(words[cut:]))] if cut else []
     yield from others
-
-
-def says_trigger(book: Phrasebook, clause: Clause) -> bool:
-    """Whether a clause says what this is, in any of the words for it."""
-    tokens, is_negative = tokens_of(book.words(clause.text))
-    if is_negative and clause.kind is not Kind.DONE:
-        return False
-    words = book.words(clause.text)
-    if any(word in ("not", "no", "never", "without", "isnt", "avoid") for word in words):
-        return False
-    return any(
-        all(any(alike(each, token) for token in tokens) for each in trigger)
-        for trigger in book.triggers
-    )
 
 
 def _word_for_word(book: Phrasebook, text: str) -> Target | None:
