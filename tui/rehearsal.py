@@ -44,6 +44,7 @@ from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.store.drill_file import append_entries
 from chamberwise.engine.store.journal_file import InUseError, writing
 from chamberwise.tui.debriefing import Debriefing
+from chamberwise.tui.numbers import numbers_in
 from chamberwise.tui.present.parts import Part, Tone
 from chamberwise.tui.sitting import local_time
 
@@ -56,7 +57,8 @@ WENT_BACK = N_("Back to before: {act}. What came after is kept as a branch.")
 NO_CHOICE = N_("There is nothing to choose from now. Say it in words.")
 NOT_IT = N_("That is not it. Look again.")
 IS_IT = N_("Did you mean this? 1 for yes, 0 for no:")
-CHOOSE = N_("Which did you mean? A number, or 0 for none of these:")
+CHOOSE = N_("Which did you mean? A number, several in their order (2 1), or 0 for none:")
+ONE_ONLY = N_("One number at a time here.")
 MENU = N_("One of these is due. Type its number, or say it in your own words:")
 OWN_WORDS = N_("your own words")
 VALID = (
@@ -163,10 +165,10 @@ class Rehearsal:
     def _heard(self, text: str, typed: Typed) -> list[Part]:
         if not text:
             return []
-        number, certainty = unmarked(text)
-        if number.isdigit():
+        chosen, certainty = unmarked(text)
+        if numbers := numbers_in(chosen):
             typed = replace(typed, certainty=certainty)
-            return self._picked(int(number), typed) if self.options else [Part(_(NO_CHOICE))]
+            return self._picked(numbers, typed) if self.options else [Part(_(NO_CHOICE))]
         match text.casefold():
             case "?" | "help":
                 return self._help()
@@ -194,22 +196,31 @@ class Rehearsal:
             return [Part(_(MENU)), *option_parts(self.options)]
         return [Part(told(drill), _("Told:") + " ", lead_tone=Tone.KEY)]
 
-    def _picked(self, number: int, typed: Typed) -> list[Part]:
+    def _picked(self, numbers: tuple[int, ...], typed: Typed) -> list[Part]:
         options, meant = self.options, self._meant
-        if number > len(options):
+        if max(numbers) > len(options):
             return [Part(_("There are {count} to choose from.").format(count=len(options)))]
+        if len(numbers) > 1 and (meant is None or 0 in numbers):
+            return [Part(_(ONE_ONLY))]
         self.options, self._meant = (), None
-        if number == 0:
-            return self._taken(not_meant(self.drill, meant or typed)) if meant else []
-        option = options[number - 1]
-        if meant is not None and option.target is not None:
-            certainty = typed.certainty or unmarked(meant.text)[1]
-            settled = replace(meant, at=typed.at, certainty=certainty)
-            return self._taken(choose(self.drill, option.target, settled), settled)
+        if meant is not None:
+            return self._settled([options[each - 1] for each in numbers if each], meant, typed)
+        if numbers == (0,):
+            return []
+        option = options[numbers[0] - 1]
         picked = replace(typed, text=option.text, level=Level.MENU)
         if option.target is not None:
-            return self._taken(choose(self.drill, option.target, picked), picked)
+            return self._taken(choose(self.drill, (option.target,), picked), picked)
         return self._taken(say_it(self.drill, picked)) if option.is_it else [Part(_(NOT_IT))]
+
+    def _settled(self, options: Sequence[Option], meant: Typed, typed: Typed) -> list[Part]:
+        """Return what comes of words that were asked about, once it is said what they mean."""
+        targets = [each.target for each in options if each.target is not None]
+        if not targets:
+            return self._taken(not_meant(self.drill, meant))
+        certainty = typed.certainty or unmarked(meant.text)[1]
+        settled = replace(meant, at=typed.at, certainty=certainty)
+        return self._taken(choose(self.drill, targets, settled), settled)
 
     def _back(self) -> list[Part]:
         if self.mode is Mode.RUN:

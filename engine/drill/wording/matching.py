@@ -8,7 +8,6 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from itertools import groupby
 
 from chamberwise.engine.drill.entries import Certainty
 from chamberwise.engine.drill.wording.clauses import (
@@ -16,7 +15,9 @@ from chamberwise.engine.drill.wording.clauses import (
     Clause,
     Kind,
     clauses_of,
+    goes_on_to_order,
     says_what_is_so,
+    ways_to_cut,
 )
 from chamberwise.engine.drill.wording.doubts import (
     is_denied,
@@ -35,8 +36,13 @@ from chamberwise.engine.drill.wording.offering import (
 from chamberwise.engine.drill.wording.phrasebook import Phrasebook, Target
 from chamberwise.engine.drill.wording.questions import as_an_order, asks_leave
 from chamberwise.engine.drill.wording.surety import MOST_ASKED, in_safe_order, is_sure
-from chamberwise.engine.drill.wording.tokens import tokens_of
-from chamberwise.engine.drill.wording.triggers import orders_it, says_trigger, tells_team
+from chamberwise.engine.drill.wording.tokens import is_exclamation, tokens_of
+from chamberwise.engine.drill.wording.triggers import (
+    leads_with_it,
+    orders_it,
+    says_trigger,
+    tells_team,
+)
 
 WORD_FOR_WORD = 0.97
 MOST_BESIDES = 0.25
@@ -61,6 +67,7 @@ class Understood:
     asks_trigger: bool = False
     """Whether it only asks whether this is it: then nobody has been told."""
     only_not_done: bool = False
+    only_exclaims: bool = False
     certainty: Certainty | None = None
 
 
@@ -75,15 +82,16 @@ def understand(book: Phrasebook, typed: str, around: frozenset[Target] = frozens
     text = whole.rstrip("!~?").strip()
     if not any(letter.isalpha() for letter in text):
         return Understood(certainty=certainty)
+    if is_exclamation(text):
+        return Understood(only_exclaims=True, certainty=certainty)
     meant = _understood(book, as_an_order(text), around)
     named = [each for each in clauses_of(text) if says_trigger(book, each)]
     says = any(tells_team(book, whole, text, each) for each in named)
     meant = replace(meant, says_trigger=says, certainty=certainty)
     if named and not says:
         meant = _not_announced(book, replace(meant, asks_trigger=True))
-    elif says and book.announce not in meant.taken and not meant.only_not_done:
-        others = tuple(each for each in meant.asked if each != book.announce)
-        meant = replace(meant, asked=(book.announce, *others)[:MOST_ASKED])
+    elif says and book.announce not in meant.taken:
+        meant = _announced(book, meant, named)
     elif orders_it(text):
         meant = _not_announced(book, meant)
     acts = tuple(each for each in meant.taken if each.act)
@@ -91,6 +99,16 @@ def understand(book: Phrasebook, typed: str, around: frozenset[Target] = frozens
         asked = tuple(dict.fromkeys((*acts, *meant.asked)))[:MOST_ASKED]
         meant = replace(meant, taken=(), first=(), asked=asked)
     return meant
+
+
+def _announced(book: Phrasebook, meant: Understood, named: Sequence[Clause]) -> Understood:
+    """Return what is meant by a line that says what this is beside something else."""
+    others = tuple(each for each in meant.asked if each != book.announce)
+    if not meant.taken and not meant.only_not_done:
+        return replace(meant, asked=(book.announce, *others)[:MOST_ASKED])
+    if any(map(book.is_harmful, meant.taken)) or not any(leads_with_it(book, c) for c in named):
+        return meant
+    return replace(meant, taken=(book.announce, *meant.taken), asked=others)
 
 
 def _not_announced(book: Phrasebook, meant: Understood) -> Understood:
@@ -141,10 +159,19 @@ def _heard(book: Phrasebook, told: Sequence[Clause], *, several: bool) -> _Heard
     first: list[Target] = []
     near: list[Near] = []
     in_doubt = False
-    for clause in told:
-        if clause.kind in ONLY_NAMED:
+    for before, clause in zip((None, *told), told, strict=False):
+        orders = before is not None and goes_on_to_order(before, clause)
+        if clause.kind in ONLY_NAMED and not orders:
             continue
         meant, may_be = _meant(book, clause)
+        if orders:
+            wrong = [each for each in meant if book.is_harmful(each)]
+            sure += [each for each in meant if each not in wrong]
+            near += [Near(each, 1.0) for each in wrong]
+            if not meant and may_be and book.is_harmful(may_be[0].target):
+                near, wrong = [*near, *may_be], [may_be[0].target]
+            in_doubt = in_doubt or bool(wrong)
+            continue
         if clause.kind is Kind.DONE and not meant and _only_says_it(book, clause):
             sure.append(book.announce)
             continue
@@ -241,7 +268,7 @@ def _meant(book: Phrasebook, clause: Clause) -> tuple[list[Target], list[Near]]:
     best_sure: list[Target] = []
     best_near: list[Near] = []
     best = -1.0
-    for parts in _ways_to_cut(clause.text):
+    for parts in ways_to_cut(clause.text):
         found = [nearest(book, part, negative=clause.kind is Kind.NOT_DONE) for part in parts]
         if any(not each for each in found):
             continue
@@ -263,23 +290,3 @@ def _nears(book: Phrasebook, parts: Sequence[str], found: Sequence[Sequence[Near
     denied = [is_denied(book, Clause(part)) for part in parts]
     kept = [each for each, is_denied in zip(found, denied, strict=True) if is_denied >= any(denied)]
     return [near for each in kept for near in each[:MOST_ASKED]]
-
-
-def _ways_to_cut(text: str) -> Iterator[tuple[str, ...]]:
-    """Yield the ways to take a clause: whole, or cut at some of its "and"s."""
-    pieces = [
-        " ".join(words)
-        for is_and, words in groupby(
-            text.split(), lambda word: word.casefold() in ("and", "&", "+")
-        )
-        if not is_and
-    ]
-    yield (" ".join(pieces),)
-    for cut in range(1, min(1 << (len(pieces) - 1), 16) if len(pieces) > 1 else 1):
-        parts = [pieces[0]]
-        for place, piece in enumerate(pieces[1:]):
-            if cut >> place & 1:
-                parts.append(piece)
-            else:
-                parts[-1] += f" {piece}"
-        yield tuple(parts)

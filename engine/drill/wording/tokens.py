@@ -54,6 +54,17 @@ _FILLING = frozenset(
         *("assistant", "scrub", "nurse", "guys", "asap", "right", "then", "might", "and"),
     }
 )
+EXCLAIMED = frozenset(
+    {
+        *("oh", "ah", "ahh", "eh", "uh", "er", "um", "hm", "oops", "ouch", "wow", "whoa"),
+        *("god", "jesus", "christ", "hell", "damn", "bloody", "shit", "fuck", "fucking", "crap"),
+        *("everyone", "everybody", "people", "folks", "team", "mate", "pls", "odd", "weird"),
+        *("strange", "funny", "thats", "whats", "happening", "happened", "hang", "calm", "panic"),
+        *("shock", "sorry", "dear", "goodness", "gosh", "heavens", "man", "yeah", "yes"),
+    }
+)
+"""Words of fright. A line of nothing else is heard, and nothing was done by it."""
+_LIGHTLY = frozenset({*_FILLING, "on", "no", "got", "go", "keep", "about"}) - {"still", "let"}
 _CARRIES = {
     "still": frozenset({"", "in", "inside", "and", "please", "for", "there", "with", "where"}),
     "let": frozenset({"the", "it", "go", "some", "a", "that", "them", "out", "vitreoretinal"}),
@@ -63,7 +74,7 @@ _CARRIES = {
 KEPT_IN_SHORT = frozenset({"let", "still", "where", "what", "how", "any", "again"})
 """Filling words that carry a phrase which has few others."""
 
-KNOWN_ANYHOW = _NEGATIVE | _FILLING
+KNOWN_ANYHOW = _NEGATIVE | _FILLING | EXCLAIMED
 """Words that are spelt rightly whatever the book holds."""
 
 _ASKING = frozenset(
@@ -120,6 +131,18 @@ def words_of(
             found.append(words[at])
             at += 1
     return found
+
+
+def is_exclamation(text: str) -> bool:
+    """Whether a text says nothing but fright: `oh god`, `hang on, that's odd`.
+
+    >>> is_exclamation("oh shit, hang on"), is_exclamation("help"), is_exclamation("oh, stop")
+    (True, False, False)
+    """
+    words = written(text)
+    return not EXCLAIMED.isdisjoint(words) and all(
+        each in EXCLAIMED or each in _LIGHTLY for each in words
+    )
 
 
 def asks(words: list[str]) -> bool:

@@ -9,7 +9,7 @@ from chamberwise.engine.drill.wording.nearness import alike
 from chamberwise.engine.drill.wording.phrasebook import Phrasebook
 from chamberwise.engine.drill.wording.questions import asks_whether
 from chamberwise.engine.drill.wording.stems import stem
-from chamberwise.engine.drill.wording.tokens import tokens_of
+from chamberwise.engine.drill.wording.tokens import EXCLAIMED, tokens_of
 
 _NOT_SAID = frozenset({"not", "no", "never", "without", "isnt", "avoid"})
 _CALLED_AFTER_IT = frozenset(
@@ -58,6 +58,13 @@ def tells_team(book: Phrasebook, whole: str, text: str, clause: Clause) -> bool:
     if asks_whether(clause.text, ends_in_question=is_last and whole.endswith("?")):
         return False
     return clause.kind not in _SUPPOSED and not _ONLY_SUPPOSED.search(clause.text)
+
+
+def leads_with_it(book: Phrasebook, clause: Clause) -> bool:
+    """Whether a clause opens by saying what this is: `PCR get the box`, not `cover the tear`."""
+    words = _without_things(book, book.words(clause.text))
+    said = [each for word in words if word not in EXCLAIMED for each in tokens_of([word])[0]]
+    return any(trigger <= frozenset(said[: len(trigger)]) for trigger in book.triggers)
 
 
 def _without_things(book: Phrasebook, words: list[str]) -> list[str]:

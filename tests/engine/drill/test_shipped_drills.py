@@ -13,8 +13,8 @@ from chamberwise.engine.drill.playing import begun, played, whats_next
 from chamberwise.engine.drill.scenario import Scenario
 from chamberwise.engine.drill.standing import Standing, has_been
 from chamberwise.engine.drill.wording.clauses import Clause
-from chamberwise.engine.drill.wording.triggers import says_trigger
 from chamberwise.engine.drill.wording.phrasebook import phrasebook_of
+from chamberwise.engine.drill.wording.triggers import says_trigger
 
 from tests.engine.drill.stage import began, scenario, shipped
 from tests.support.thorough import THOROUGH
