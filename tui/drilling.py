@@ -13,6 +13,7 @@ from chamberwise.engine.reading.drills import read_drills
 from chamberwise.engine.store.home import drills as drills_folder
 from chamberwise.engine.store.home import runs_path
 from chamberwise.tui.debriefing import Debriefing
+from chamberwise.tui.in_language import drills_in_language
 from chamberwise.tui.rehearsal import Rehearsal
 from chamberwise.tui.rehearsing import SEEDS, rehearse, scenario_of, stopwatch
 from chamberwise.tui.setting import Setting
@@ -25,7 +26,8 @@ class NoDrillError(RuntimeError):
 def drill_of(setting: Setting, pathway: str) -> Rehearsal:
     """Return a rehearsal of a pathway that has just begun. Raises `NoDrillError`."""
     loaded = setting.loaded
-    drills = read_drills(Path(loaded.file_of[pathway]).parent)
+    folder = Path(loaded.file_of[pathway]).parent
+    drills = drills_in_language(read_drills(folder), folder)
     if drills.problems:
         raise NoDrillError("\n".join(problem_text(each, drills.texts) for each in drills.problems))
     if pathway not in drills.books:
@@ -35,9 +37,9 @@ def drill_of(setting: Setting, pathway: str) -> Rehearsal:
     except NoScenarioError as error:
         raise NoDrillError(str(error)) from error
     now = setting.clock()
-    folder = drills_folder()
+    kept_in = drills_folder()
     rehearsal = rehearse(
-        loaded, drills, scenario, Mode.REHEARSE, now, stopwatch(), folder, waits=True
+        loaded, drills, scenario, Mode.REHEARSE, now, stopwatch(), kept_in, waits=True
     )
     rehearsal.debriefing = Debriefing(setting.clock, runs_path())
     return rehearsal

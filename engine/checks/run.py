@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from datetime import date
 from functools import cached_property, lru_cache
 
@@ -29,15 +29,24 @@ from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.reading.digest import reached_by_handover
 from chamberwise.engine.reading.library import File, Loaded
 from chamberwise.engine.translating.checking import check_translation
+from chamberwise.engine.translating.segments import Segments
 
 
-def check_files(loaded: Loaded, shown: Iterable[str], today: date) -> list[Problem]:
-    """Return every problem of some files of a library, by file and line."""
+def check_files(
+    loaded: Loaded,
+    shown: Iterable[str],
+    today: date,
+    of_drills: Mapping[str, Segments] | None = None,
+) -> list[Problem]:
+    """Return every problem of some files of a library, by file and line.
+
+    `of_drills` are the texts of drills, for translations of them.
+    """
     subjects = _Subjects(loaded, today)
     problems: list[Problem] = []
     for name in shown:
         file = loaded.files[name]
-        problems += [*file.problems, *check_translation(loaded, file)]
+        problems += [*file.problems, *check_translation(loaded, file, of_drills)]
         problems += decided_ahead.check(file, today)
         if file.words is not None:
             problems += check_words(loaded, file)

@@ -215,7 +215,7 @@ def _injects(book: DrillBook, authored: Authored | None, random: Random) -> tupl
 def _brief(book: DrillBook, authored: Authored | None, random: Random) -> tuple[str, ...]:
     if authored and authored.brief:
         return authored.brief
-    return tuple(random.choice(texts) for texts in book.brief if texts)
+    return tuple(random.choice(texts) for texts in book.brief.values() if texts)
 
 
 def _is_impossible(scenario: Scenario) -> bool:

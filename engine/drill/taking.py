@@ -205,7 +205,8 @@ def _recognised(taken: Taken, typed: Typed) -> Taken:
     who = typed.who or "surgeon"
     entry = Recognised(typed.at, typed.text, who, level, typed.certainty, typed.first_key)
     early = first_cue_at(drill) is None
-    said = _(TOO_EARLY) if early else f"{_('Recognised.')}{_marked(typed)}"
+    recognised = _("Recognised.")
+    said = _(TOO_EARLY) if early else f"{recognised}{_marked(typed)}"
     return replace(taken, drill=add(drill, entry), said=(*taken.said, said))
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import time
 from argparse import Namespace, _SubParsersAction
+from collections.abc import Mapping
 from datetime import date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -25,6 +26,7 @@ from chamberwise.tui.command.typed import add_on
 if TYPE_CHECKING:
     from chamberwise.engine.diagnostics.problem import Problem
     from chamberwise.engine.reading.library import File, Loaded
+    from chamberwise.engine.translating.segments import Segments
 
 EXAMPLE = N_("""example:
   chamberwise check                          the whole library
@@ -69,14 +71,16 @@ def _once(arguments: Namespace) -> int:
     from chamberwise.engine.drill.checking.check import check_drills
     from chamberwise.engine.reading.drills import read_drills
     from chamberwise.engine.translating.checking import check_translation
+    from chamberwise.engine.translating.drill_texts import drill_originals
 
     found = asked(arguments.names, arguments.library, arguments.local)
     drills = read_drills(arguments.library or shipped())
-    problems = _problems(found, arguments.on or date.today())
+    of_drills = drill_originals(drills)
+    problems = _problems(found, arguments.on or date.today(), of_drills)
     problems += check_drills(found.loaded, drills, found.pathways)
     translations = _translations(arguments)
     for file in translations:
-        problems += [*file.problems, *check_translation(found.loaded, file)]
+        problems += [*file.problems, *check_translation(found.loaded, file, of_drills)]
     texts = {**drills.texts, **{file.shown_as: file.text for file in translations}}
     if arguments.format == "json":
         product_json(problem_values(problems))
@@ -96,13 +100,13 @@ def _translations(arguments: Namespace) -> list[File]:
     return read_translations(arguments.library or shipped())
 
 
-def _problems(found: Asked, today: date) -> list[Problem]:
+def _problems(found: Asked, today: date, of_drills: Mapping[str, Segments]) -> list[Problem]:
     """Return every problem; under a unit's sheet, with the lines of the sheet that brought it."""
     from chamberwise.engine.checks.run import check_files
 
     if found.under is not None:
         return _under(found.under.base, found.under.sheet, found.loaded, found.shown, today)
-    problems = check_files(found.loaded, found.checked, today)
+    problems = check_files(found.loaded, found.checked, today, of_drills)
     for name in found.checked:
         if found.loaded.files[name].sheet is not None:
             problems += _of_a_sheet(found.loaded, name, today)

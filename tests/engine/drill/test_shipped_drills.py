@@ -29,7 +29,7 @@ DEPTH = 3 if THOROUGH else 2
 def texts(of: Scenario) -> list[str]:
     """Return everything that is perceived in any scenario of a book before or after the cue."""
     book = of.book
-    found = [*book.decoys, *(text for texts in book.brief for text in texts)]
+    found = [*book.decoys, *(text for texts in book.brief.values() for text in texts)]
     found += [text for each in book.openings for text in (*each.cues, each.so_far)]
     found += [
         text
