@@ -6,10 +6,11 @@ from collections.abc import Iterator
 
 from chamberwise.engine.drill.debriefing.debrief import Debrief
 from chamberwise.engine.drill.debriefing.timeline import Said
-from chamberwise.engine.drill.entries import Ending, Mode
+from chamberwise.engine.drill.entries import Ending, Looked, Mode
 from chamberwise.engine.drill.generate import DRAWN
 from chamberwise.engine.drill.measures.gates import Result
 from chamberwise.engine.drill.measures.loops import Loop
+from chamberwise.engine.drill.run import Run
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
@@ -45,7 +46,7 @@ CUT_SHORT = N_("interrupted, so it does not count")
 def debrief_content(library: Library, of: Debrief) -> DebriefContent:
     """Return the content of a debrief."""
     run, measured = of.measured.run, of.measured
-    words = Wording(library, run.began.pathway)
+    words = Wording(library, run.began.pathway, _signs(run))
     first = of.first_departure
     later = [each for each in measured.departures if not each.is_harmless and each is not first]
     return DebriefContent(
@@ -77,6 +78,11 @@ def debrief_content(library: Library, of: Debrief) -> DebriefContent:
         take_away=_take_away(of, words),
         next_due=day(of.next_due) if of.next_due else "",
     )
+
+
+def _signs(run: Run) -> dict[Looked, str]:
+    """Return how what was seen showed itself, look by look."""
+    return {e.entry: e.sign for e in run.events if isinstance(e.entry, Looked) and e.sign}
 
 
 def _head(library: Library, of: Debrief, words: Wording) -> Iterator[tuple[str, str]]:
