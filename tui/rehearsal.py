@@ -82,6 +82,8 @@ class Rehearsal:
     written: int = 0
     is_waiting: bool = False
     """Whether the brief is still being read; no time goes by until `start`."""
+    begins: Milliseconds = 0
+    """How long it had run before, where it is taken up again."""
     lost: str = ""
     options: tuple[Option, ...] = ()
     """What a number typed picks."""
@@ -97,7 +99,7 @@ class Rehearsal:
 
     def stopwatch(self) -> Milliseconds:
         """Return how long the drill has run."""
-        return 0 if self.is_waiting else self.watch() - self._started
+        return self.begins + (0 if self.is_waiting else self.watch() - self._started)
 
     def start(self) -> None:
         """Let time go by from now on."""
