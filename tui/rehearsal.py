@@ -45,6 +45,7 @@ from chamberwise.engine.store.drill_file import append_entries
 from chamberwise.engine.store.journal_file import InUseError, writing
 from chamberwise.tui.debriefing import Debriefing
 from chamberwise.tui.numbers import numbers_in
+from chamberwise.tui.present.drill_typing import option_parts, valid_parts
 from chamberwise.tui.present.parts import Part, Tone
 from chamberwise.tui.sitting import local_time
 
@@ -58,18 +59,9 @@ NO_CHOICE = N_("There is nothing to choose from now. Say it in words.")
 NOT_IT = N_("That is not it. Look again.")
 IS_IT = N_("Did you mean this? 1 for yes, 0 for no:")
 CHOOSE = N_("Which did you mean? A number, several in their order (2 1), or 0 for none:")
+LEFT_OPEN = N_("Left open, so nothing came of it: “{typed}”")
 ONE_ONLY = N_("One number at a time here.")
 MENU = N_("One of these is due. Type its number, or say it in your own words:")
-OWN_WORDS = N_("your own words")
-VALID = (
-    (OWN_WORDS, N_("what you do, what you look at, or what you say aloud")),
-    ("?", N_("help: first a nudge, then a menu, then the answer; the record says how much")),
-    ("/sure /likely /guess", N_("at the end of a line: how sure you are; F4 on the screen")),
-    ("back", N_("rehearsals only: take the last thing back")),
-    ("again", N_("what was last seen")),
-    ("end", N_("end the drill here")),
-    ("q", N_("leave; what was done is kept, and --resume goes on")),
-)
 
 
 @dataclass
@@ -183,8 +175,8 @@ class Rehearsal:
             case "end":
                 self.go_on(give_up(self.drill, self.now))
                 return []
-        self.options, self._meant = (), None
-        return self._taken(take(self.drill, typed), typed)
+        left = self._left_open(typed)
+        return [*left, *self._taken(take(self.drill, typed), typed)]
 
     def _help(self) -> list[Part]:
         drill = helped(self.drill, self.now)
@@ -197,6 +189,14 @@ class Rehearsal:
             self.options = menu(drill)
             return [Part(_(MENU)), *option_parts(self.options)]
         return [Part(told(drill), _("Told:") + " ", lead_tone=Tone.KEY)]
+
+    def _left_open(self, typed: Typed) -> list[Part]:
+        """Return what is said of words that were asked about and never settled."""
+        meant, self.options, self._meant = self._meant, (), None
+        if meant is None:
+            return []
+        self.go_on(not_meant(self.drill, replace(meant, at=typed.at)).drill)
+        return [Part(_(LEFT_OPEN).format(typed=meant.text), "! ")]
 
     def _picked(self, numbers: tuple[int, ...], typed: Typed) -> list[Part]:
         options, meant = self.options, self._meant
@@ -282,18 +282,3 @@ class Rehearsal:
         if self.path is not None and not self._is_held:
             self._held.enter_context(writing(self.path))
             self._is_held = True
-
-
-def option_parts(options: Sequence[Option]) -> list[Part]:
-    """Return options by number."""
-    return [
-        Part(option.text, f"  {number}  ", lead_tone=Tone.KEY)
-        for number, option in enumerate(options, start=1)
-    ]
-
-
-def valid_parts() -> list[Part]:
-    """Return what may be typed."""
-    rows = [(_(typed) if typed == OWN_WORDS else typed, _(does)) for typed, does in VALID]
-    width = max(len(typed) for typed, _does in rows)
-    return [Part(does, f"  {typed:<{width}}  ", lead_tone=Tone.KEY) for typed, does in rows]

@@ -36,15 +36,23 @@ RESULT = N_("Result")
 
 
 class Most(NamedTuple):
-    """How much is told: doings of a role, and reasons under a gate. The text form has them all."""
+    """How much is told: doings of a role, departures, reasons under a gate. The text has all."""
 
     said: int
+    departures: int
     reasons: int
 
 
 CUTS = tuple(
-    Most(said, reasons)
-    for reasons, every in ((6, (1000, 24, 16, 10, 6)), (3, (6, 3, 1)), (1, (1,)))
+    Most(said, departures, reasons)
+    for reasons, departures, every in (
+        (6, 1000, (1000,)),
+        (6, 6, (24, 16, 10, 6)),
+        (4, 3, (10, 6, 4)),
+        (3, 2, (6, 4, 2)),
+        (2, 1, (4, 2, 1)),
+        (1, 1, (1,)),
+    )
     for said in every
 )
 """The cuts that are tried, the fullest first."""
@@ -69,7 +77,7 @@ def _page(of: DebriefContent, ruler: Ruler, most: Most) -> Page:
             after=GAP,
             panel=Panel() if title == _(RESULT) else None,
         )
-        for title, blocks in (*_first(of, most.reasons), *_then(of, most.said), *_last(of))
+        for title, blocks in (*_first(of, most.reasons), *_then(of, most), *_last(of))
     ]
     return two_columns(ruler, _head(of), groups, _foot())
 
@@ -91,12 +99,12 @@ def _first(of: DebriefContent, reasons: int) -> Iterator[Section]:
         yield _("What came of it"), _listed(of.chain)
 
 
-def _then(of: DebriefContent, most: int) -> Iterator[Section]:
+def _then(of: DebriefContent, most: Most) -> Iterator[Section]:
     if of.departures:
-        yield _("Further departures that matter"), _some(of.departures, most)
+        yield _("Further departures that matter"), _some(of.departures, most.departures)
     if of.lesser:
-        yield _("Lesser departures"), _some(of.lesser, most)
-    yield _("Timeline, by role"), [*(_row(each, most) for each in of.rows), *_silent(of)]
+        yield _("Lesser departures"), _some(of.lesser, most.departures)
+    yield _("Timeline, by role"), [*(_row(each, most.said) for each in of.rows), *_silent(of)]
     if of.loops:
         told = [
             _("{request}: asked {asked}, read back {read_back}, done {done}").format(

@@ -24,7 +24,7 @@ from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import Line, PathwayId, Question
-from chamberwise.engine.model.words import NO_EFFECTS, FindingId, SourceId
+from chamberwise.engine.model.words import About, FindingId, SourceId
 from chamberwise.exports.language.joining import inside
 from chamberwise.exports.record.cited import cited
 from chamberwise.exports.record.naming import act_title, finding_title, line_voice, sentence
@@ -227,10 +227,17 @@ class Wording:
         return told.format(title=sentence(broken.rule.title))
 
     def _does_something(self, event: Event) -> bool:
-        """Whether an event changes anything itself; words said and looks only mark the time."""
+        """Whether an event does something to the eye; words and looks only mark the time."""
         entry = event.entry
         act = self.library.words(self.pathway).acts.get(getattr(entry, "act", ""))
-        return isinstance(entry, Did) and (act is None or act.effects != NO_EFFECTS)
+        if not isinstance(entry, Did) or act is None:
+            return isinstance(entry, Did)
+        touched = (*act.effects.stale, *(finding for finding, _values in act.effects.known))
+        return any(self._is_of_the_eye(finding) for finding in touched)
+
+    def _is_of_the_eye(self, finding: FindingId) -> bool:
+        known = self.library.words(self.pathway).findings.get(finding)
+        return known is not None and known.about is About.EYE
 
     def broken(self, harmful: Harmful) -> Iterator[str]:
         """Yield every rule that was broken with its sources."""

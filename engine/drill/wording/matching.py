@@ -49,7 +49,11 @@ MOST_BESIDES = 0.25
 """How much of a clause that says what this is may be other words and still be nothing else."""
 AROUND = 0.1
 """How much nearer what belongs here and now is offered."""
-_EXCLAIMED = re.compile(r"^(?:oh|ah|no)[ ,!]+no[ ,!]+(?=\S)", re.IGNORECASE)
+_EXCLAIMED = re.compile(
+    r"^(?:(?:oh|ah|no)[ ,!]+no[ ,!]+|(?:(?:oh|ah+|uh|um+|er+m?|oops|shit|fuck|damn|bloody hell|hell"
+    r"|christ|jesus|(?:oh )?(?:my )?god)\b[ ,.!]+)+)(?=\S)",
+    re.IGNORECASE,
+)
 """It denies nothing: `oh no, the capsule has gone`."""
 
 

@@ -42,6 +42,8 @@ _FILLING = frozenset(
             "of",
             "to",
             "please",
+            "pls",
+            "plz",
         ),
         *("now", "i", "we", "you", "he", "she", "would", "will", "should", "shall", "must", "ll"),
         *("d", "s", "is", "are", "am", "be", "been", "was", "it", "that", "this", "these", "those"),
