@@ -77,14 +77,14 @@ def _page(of: DebriefContent, ruler: Ruler, most: Most) -> Page:
             after=GAP,
             panel=Panel() if title == _(RESULT) else None,
         )
-        for title, blocks in (*_first(of, most.reasons), *_then(of, most), *_last(of))
+        for title, blocks in (*_first(of, most), *_then(of, most), *_last(of, most))
     ]
     return two_columns(ruler, _head(of), groups, _foot())
 
 
-def _first(of: DebriefContent, reasons: int) -> Iterator[Section]:
+def _first(of: DebriefContent, most: Most) -> Iterator[Section]:
     result = Block(plain(of.result, Weight.BOLD), HEAD, before=0.8)
-    gates = (block for gate in of.gates for block in _gate(gate, reasons))
+    gates = (block for gate in of.gates for block in _gate(gate, most.reasons))
     yield _(RESULT), [result, *gates, *_note()]
     if of.sure_and_wrong:
         yield _("Sure, and not so: first"), _listed(of.sure_and_wrong)
@@ -96,7 +96,7 @@ def _first(of: DebriefContent, reasons: int) -> Iterator[Section]:
     if of.first_departure:
         yield of.first_title, list(_departure(of.first_departure))
     if of.chain:
-        yield _("What came of it"), _listed(of.chain)
+        yield _("What came of it"), _some(of.chain, most.departures)
 
 
 def _then(of: DebriefContent, most: Most) -> Iterator[Section]:
@@ -117,19 +117,25 @@ def _then(of: DebriefContent, most: Most) -> Iterator[Section]:
         yield _("Figures of this one run"), _listed(f"{f.what}: {f.told}" for f in of.figures)
 
 
-def _last(of: DebriefContent) -> Iterator[Section]:
+def _last(of: DebriefContent, most: Most) -> Iterator[Section]:
     yield (
         _("Two open questions"),
         [_item(each, f"{number}.") for number, each in enumerate(of.questions, 1)],
     )
-    found = of.system or (_("Found:"),)
-    yield (
-        _("The system, not people"),
-        [block for each in found for block in (_item(each, "•", to_write=not of.system), _owner())],
-    )
+    yield _("The system, not people"), [*_system(of, most)]
     yield _("One thing to take away"), [Block(plain(of.take_away, Weight.MEDIUM), BODY, before=0.6)]
     due = of.next_due or _("see chamberwise progress")
     yield _("Next due"), [Block(plain(due), BODY, before=0.6)]
+
+
+def _system(of: DebriefContent, most: Most) -> Iterator[Block]:
+    """Yield what was found about the system, each with room for who sees to it and by when."""
+    for each in of.system[: most.departures] or (_("Found:"),):
+        yield _item(each, "•", to_write=not of.system)
+        yield _owner()
+    left = len(of.system) - most.departures
+    if left > 0:
+        yield _item(_("and {left} more").format(left=left), "•")
 
 
 def _head(of: DebriefContent) -> Group:

@@ -5,7 +5,6 @@ What is near both a right and a wrong act is asked, and the right one is offered
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
@@ -25,6 +24,7 @@ from chamberwise.engine.drill.wording.doubts import (
     points_elsewhere,
     puts_off,
 )
+from chamberwise.engine.drill.wording.fright import is_exclamation, unfrightened
 from chamberwise.engine.drill.wording.marks import unmarked
 from chamberwise.engine.drill.wording.nearness import Near, heard_of, left_over, nearest
 from chamberwise.engine.drill.wording.offering import (
@@ -36,7 +36,7 @@ from chamberwise.engine.drill.wording.offering import (
 from chamberwise.engine.drill.wording.phrasebook import Phrasebook, Target
 from chamberwise.engine.drill.wording.questions import as_an_order, asks_leave
 from chamberwise.engine.drill.wording.surety import MOST_ASKED, in_safe_order, is_sure
-from chamberwise.engine.drill.wording.tokens import is_exclamation, tokens_of
+from chamberwise.engine.drill.wording.tokens import tokens_of
 from chamberwise.engine.drill.wording.triggers import (
     leads_with_it,
     orders_it,
@@ -49,12 +49,6 @@ MOST_BESIDES = 0.25
 """How much of a clause that says what this is may be other words and still be nothing else."""
 AROUND = 0.1
 """How much nearer what belongs here and now is offered."""
-_EXCLAIMED = re.compile(
-    r"^(?:(?:oh|ah|no)[ ,!]+no[ ,!]+|(?:(?:oh|ah+|uh|um+|er+m?|oops|shit|fuck|damn|bloody hell|hell"
-    r"|christ|jesus|(?:oh )?(?:my )?god)\b[ ,.!]+)+)(?=\S)",
-    re.IGNORECASE,
-)
-"""It denies nothing: `oh no, the capsule has gone`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +76,7 @@ def understand(book: Phrasebook, typed: str, around: frozenset[Target] = frozens
     and looks of the step now open and those beside it: of what is near they are offered first;
     nothing is taken because of them.
     """
-    whole, certainty = unmarked(_EXCLAIMED.sub("", typed.strip()))
+    whole, certainty = unmarked(unfrightened(typed.strip()))
     text = whole.rstrip("!~?").strip()
     if not any(letter.isalpha() for letter in text):
         return Understood(certainty=certainty)
@@ -127,7 +121,9 @@ def _not_announced(book: Phrasebook, meant: Understood) -> Understood:
 def _understood(book: Phrasebook, text: str, around: frozenset[Target]) -> Understood:
     """Return what a line without marks means, its trigger left aside."""
     clauses = clauses_of(text)
-    says_more = len(clauses) > 1 and any(says_trigger(book, each) for each in clauses)
+    says_more = len(clauses) > 1 and (
+        any(says_trigger(book, each) for each in clauses) or _say_several(book, clauses)
+    )
     if not says_more and (said := _word_for_word(book, text)):
         return Understood((said,))
     told = [each for each in _told_apart(book, clauses) if _says_something(book, each)]
@@ -226,6 +222,13 @@ def _says_something(book: Phrasebook, clause: Clause) -> bool:
 def _is_exact(book: Phrasebook, text: str) -> bool:
     found = nearest(book, text)
     return bool(found) and found[0].score >= WORD_FOR_WORD and is_sure(book, found)
+
+
+def _say_several(book: Phrasebook, clauses: Sequence[Clause]) -> bool:
+    """Whether a line begins with a bare `stop`, and each other clause is word for word an act."""
+    if tokens_of(book.words(clauses[0].text))[0]:
+        return False
+    return all(each.kind is Kind.DONE and _is_exact(book, each.text) for each in clauses)
 
 
 def _told_apart(book: Phrasebook, clauses: Sequence[Clause]) -> Iterator[Clause]:

@@ -26,7 +26,7 @@ _HALTS = frozenset(
     }
 )
 _NEGATIVE = _DENIALS | _HALTS
-_FILLING = frozenset(
+FILLING = frozenset(
     {
         *(
             "the",
@@ -44,6 +44,8 @@ _FILLING = frozenset(
             "please",
             "pls",
             "plz",
+            "ive",
+            "weve",
         ),
         *("now", "i", "we", "you", "he", "she", "would", "will", "should", "shall", "must", "ll"),
         *("d", "s", "is", "are", "am", "be", "been", "was", "it", "that", "this", "these", "those"),
@@ -56,17 +58,6 @@ _FILLING = frozenset(
         *("assistant", "scrub", "nurse", "guys", "asap", "right", "then", "might", "and"),
     }
 )
-EXCLAIMED = frozenset(
-    {
-        *("oh", "ah", "ahh", "eh", "uh", "er", "um", "hm", "oops", "ouch", "wow", "whoa"),
-        *("god", "jesus", "christ", "hell", "damn", "bloody", "shit", "fuck", "fucking", "crap"),
-        *("everyone", "everybody", "people", "folks", "team", "mate", "pls", "odd", "weird"),
-        *("strange", "funny", "thats", "whats", "happening", "happened", "hang", "calm", "panic"),
-        *("shock", "sorry", "dear", "goodness", "gosh", "heavens", "man", "yeah", "yes"),
-    }
-)
-"""Words of fright. A line of nothing else is heard, and nothing was done by it."""
-_LIGHTLY = frozenset({*_FILLING, "on", "no", "got", "go", "keep", "about"}) - {"still", "let"}
 _CARRIES = {
     "still": frozenset({"", "in", "inside", "and", "please", "for", "there", "with", "where"}),
     "let": frozenset({"the", "it", "go", "some", "a", "that", "them", "out", "vitreoretinal"}),
@@ -76,7 +67,7 @@ _CARRIES = {
 KEPT_IN_SHORT = frozenset({"let", "still", "where", "what", "how", "any", "again"})
 """Filling words that carry a phrase which has few others."""
 
-KNOWN_ANYHOW = _NEGATIVE | _FILLING | EXCLAIMED
+KNOWN_ANYHOW = _NEGATIVE | FILLING
 """Words that are spelt rightly whatever the book holds."""
 
 _ASKING = frozenset(
@@ -135,18 +126,6 @@ def words_of(
     return found
 
 
-def is_exclamation(text: str) -> bool:
-    """Whether a text says nothing but fright: `oh god`, `hang on, that's odd`.
-
-    >>> is_exclamation("oh shit, hang on"), is_exclamation("help"), is_exclamation("oh, stop")
-    (True, False, False)
-    """
-    words = written(text)
-    return not EXCLAIMED.isdisjoint(words) and all(
-        each in EXCLAIMED or each in _LIGHTLY for each in words
-    )
-
-
 def asks(words: list[str]) -> bool:
     """Whether words ask something, rather than say what is done.
 
@@ -174,7 +153,7 @@ def tokens_of(words: list[str]) -> tuple[frozenset[str], bool]:
     kept = [
         word
         for word, after in zip(words, (*words[1:], ""), strict=bool(words))
-        if word not in _NEGATIVE and (word not in _FILLING or after in _CARRIES.get(word, ()))
+        if word not in _NEGATIVE and (word not in FILLING or after in _CARRIES.get(word, ()))
     ]
     if len(kept) < 2:
         kept += [word for word in words if word in KEPT_IN_SHORT]

@@ -5,11 +5,12 @@ from __future__ import annotations
 import re
 
 from chamberwise.engine.drill.wording.clauses import Clause, Kind
+from chamberwise.engine.drill.wording.fright import EXCLAIMED
 from chamberwise.engine.drill.wording.nearness import alike
 from chamberwise.engine.drill.wording.phrasebook import Phrasebook
 from chamberwise.engine.drill.wording.questions import asks_whether
 from chamberwise.engine.drill.wording.stems import stem
-from chamberwise.engine.drill.wording.tokens import EXCLAIMED, tokens_of
+from chamberwise.engine.drill.wording.tokens import tokens_of
 
 _NOT_SAID = frozenset({"not", "no", "never", "without", "isnt", "avoid"})
 _CALLED_AFTER_IT = frozenset(
