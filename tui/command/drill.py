@@ -159,7 +159,7 @@ def _next_seed(ready: Ready) -> int:
         raise UnusableError(
             _("Name a pathway with --next. There are drills of {known}.").format(known=known)
         )
-    return next_seed(ready.drills.books[arguments.pathway])
+    return next_seed(ready.loaded, ready.drills.books[arguments.pathway])
 
 
 def _ready(arguments: Namespace) -> Ready:
