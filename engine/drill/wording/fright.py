@@ -41,6 +41,8 @@ def is_exclamation(text: str) -> bool:
     (True, False, False)
     """
     words = written(text)
+    if len(words) > 1 and set(words) == {"no"}:
+        return True
     return not EXCLAIMED.isdisjoint(words) and all(
         each in EXCLAIMED or each in _LIGHTLY for each in words
     )

@@ -26,7 +26,7 @@ from chamberwise.engine.drill.wording.doubts import (
 )
 from chamberwise.engine.drill.wording.fright import is_exclamation, unfrightened
 from chamberwise.engine.drill.wording.marks import unmarked
-from chamberwise.engine.drill.wording.nearness import Near, heard_of, left_over, nearest
+from chamberwise.engine.drill.wording.nearness import Near, nearest
 from chamberwise.engine.drill.wording.offering import (
     MOST_LEFT_OVER,
     OF_WHAT_IS_SO,
@@ -39,14 +39,14 @@ from chamberwise.engine.drill.wording.surety import MOST_ASKED, in_safe_order, i
 from chamberwise.engine.drill.wording.tokens import tokens_of
 from chamberwise.engine.drill.wording.triggers import (
     leads_with_it,
+    only_says_it,
     orders_it,
     says_trigger,
     tells_team,
 )
 
 WORD_FOR_WORD = 0.97
-MOST_BESIDES = 0.25
-"""How much of a clause that says what this is may be other words and still be nothing else."""
+HALTED = frozenset({"stop", "halt"})
 AROUND = 0.1
 """How much nearer what belongs here and now is offered."""
 
@@ -76,11 +76,12 @@ def understand(book: Phrasebook, typed: str, around: frozenset[Target] = frozens
     and looks of the step now open and those beside it: of what is near they are offered first;
     nothing is taken because of them.
     """
-    whole, certainty = unmarked(unfrightened(typed.strip()))
+    said, certainty = unmarked(typed.strip())
+    whole = unfrightened(said)
     text = whole.rstrip("!~?").strip()
     if not any(letter.isalpha() for letter in text):
         return Understood(certainty=certainty)
-    if is_exclamation(text):
+    if is_exclamation(said):
         return Understood(only_exclaims=True, certainty=certainty)
     meant = _understood(book, as_an_order(text), around)
     named = [each for each in clauses_of(text) if says_trigger(book, each)]
@@ -172,7 +173,7 @@ def _heard(book: Phrasebook, told: Sequence[Clause], *, several: bool) -> _Heard
                 near, wrong = [*near, *may_be], [may_be[0].target]
             in_doubt = in_doubt or bool(wrong)
             continue
-        if clause.kind is Kind.DONE and not meant and _only_says_it(book, clause):
+        if clause.kind is Kind.DONE and not meant and only_says_it(book, clause):
             sure.append(book.announce)
             continue
         exact = _is_exact(book, clause.text)
@@ -186,14 +187,6 @@ def _heard(book: Phrasebook, told: Sequence[Clause], *, several: bool) -> _Heard
             in_doubt = in_doubt or clause.kind is Kind.DONE
             near += [*(Near(each, 1.0) for each in meant), *may_be]
     return _Heard(tuple(dict.fromkeys(sure)), tuple(dict.fromkeys(first)), tuple(near), in_doubt)
-
-
-def _only_says_it(book: Phrasebook, clause: Clause) -> bool:
-    """Whether a clause says what this is, and hardly anything besides."""
-    if not says_trigger(book, clause) or is_denied(book, clause):
-        return False
-    heard = heard_of(book, clause.text)
-    return heard is None or left_over(book, heard, book.announce) <= MOST_BESIDES
 
 
 def _offered(
@@ -215,8 +208,9 @@ def _offered(
 
 
 def _says_something(book: Phrasebook, clause: Clause) -> bool:
-    words = book.words(clause.text)
-    return bool(tokens_of(words)[0]) or any(word in ("stop", "halt") for word in words)
+    if is_exclamation(clause.text):
+        return False
+    return bool(tokens_of(words := book.words(clause.text))[0]) or not HALTED.isdisjoint(words)
 
 
 def _is_exact(book: Phrasebook, text: str) -> bool:

@@ -46,6 +46,7 @@ FILLING = frozenset(
             "plz",
             "ive",
             "weve",
+            "got",
         ),
         *("now", "i", "we", "you", "he", "she", "would", "will", "should", "shall", "must", "ll"),
         *("d", "s", "is", "are", "am", "be", "been", "was", "it", "that", "this", "these", "those"),

@@ -5,8 +5,9 @@ from __future__ import annotations
 import re
 
 from chamberwise.engine.drill.wording.clauses import Clause, Kind
+from chamberwise.engine.drill.wording.doubts import is_denied
 from chamberwise.engine.drill.wording.fright import EXCLAIMED
-from chamberwise.engine.drill.wording.nearness import alike
+from chamberwise.engine.drill.wording.nearness import alike, heard_of, left_over
 from chamberwise.engine.drill.wording.phrasebook import Phrasebook
 from chamberwise.engine.drill.wording.questions import asks_whether
 from chamberwise.engine.drill.wording.stems import stem
@@ -25,6 +26,8 @@ _KEPT_QUIET = re.compile(
     re.I,
 )
 _ONLY_SUPPOSED = re.compile(r"\b(?:if|unless|in case|lest|should the|for fear)\b", re.I)
+MOST_BESIDES = 0.25
+"""How much of a clause that says what this is may be other words and still be nothing else."""
 _SUPPOSED = frozenset({Kind.LATER, Kind.NOT_DONE})
 
 
@@ -59,6 +62,14 @@ def tells_team(book: Phrasebook, whole: str, text: str, clause: Clause) -> bool:
     if asks_whether(clause.text, ends_in_question=is_last and whole.endswith("?")):
         return False
     return clause.kind not in _SUPPOSED and not _ONLY_SUPPOSED.search(clause.text)
+
+
+def only_says_it(book: Phrasebook, clause: Clause) -> bool:
+    """Whether a clause says what this is, and hardly anything besides."""
+    if not says_trigger(book, clause) or is_denied(book, clause):
+        return False
+    heard = heard_of(book, clause.text)
+    return heard is None or left_over(book, heard, book.announce) <= MOST_BESIDES
 
 
 def leads_with_it(book: Phrasebook, clause: Clause) -> bool:

@@ -148,3 +148,11 @@ def test_what_was_said_aloud_is_not_asked_for_once_more() -> None:
     drill = typed(scenario("fifth-of-six"), ["um i think we have a pcr guys"])
     assert [type(each) for each in drill.journal[-2:]] == [Recognised, Did]
     assert not any(isinstance(each, NotUnderstood) for each in drill.journal)
+
+
+def test_a_top_up_that_does_not_say_of_what_is_asked_about() -> None:
+    """Taken for the block it gave an injection that nobody had asked for."""
+    found = meant("top it up", "dropped-nucleus")
+    assert found.taken == ()
+    assert {FILL, "top-up-block"} <= set(names(found.asked))
+    assert names(meant("top up the block").taken) == ["top-up-block"]
