@@ -72,14 +72,23 @@ def debrief_page(of: DebriefContent, ruler: Ruler) -> Page:
 
 def _page(of: DebriefContent, ruler: Ruler, most: Most) -> Page:
     groups = [
-        Group(
-            (Block(plain(title), HEAD, Role.HEADING), *blocks),
-            after=GAP,
-            panel=Panel() if title == _(RESULT) else None,
-        )
-        for title, blocks in (*_first(of, most), *_then(of, most), *_last(of, most))
+        *(group for section in _first(of, most) for group in _groups(section)),
+        *(group for section in _then(of, most) for group in _groups(section, may_part=True)),
+        *(group for section in _last(of, most) for group in _groups(section)),
     ]
     return two_columns(ruler, _head(of), groups, _foot())
+
+
+def _groups(section: Section, *, may_part: bool = False) -> Iterator[Group]:
+    """Yield what stands together: a section, or where a column may part it, each of its items."""
+    title, blocks = section
+    heading = Block(plain(title), HEAD, Role.HEADING)
+    if not may_part or len(blocks) < 2:
+        yield Group((heading, *blocks), GAP, panel=Panel() if title == _(RESULT) else None)
+        return
+    yield Group((heading, blocks[0]), 0.0)
+    for place, block in enumerate(blocks[1:], 2):
+        yield Group((block,), GAP if place == len(blocks) else 0.0)
 
 
 def _first(of: DebriefContent, most: Most) -> Iterator[Section]:
@@ -95,11 +104,11 @@ def _first(of: DebriefContent, most: Most) -> Iterator[Section]:
         )
     if of.first_departure:
         yield of.first_title, list(_departure(of.first_departure))
-    if of.chain:
-        yield _("What came of it"), _some(of.chain, most.departures)
 
 
 def _then(of: DebriefContent, most: Most) -> Iterator[Section]:
+    if of.chain:
+        yield _("What came of it"), _some(of.chain, most.departures)
     if of.departures:
         yield _("Further departures that matter"), _some(of.departures, most.departures)
     if of.lesser:
