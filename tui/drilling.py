@@ -13,6 +13,8 @@ from chamberwise.engine.reading.drills import read_drills
 from chamberwise.engine.store.home import drills as drills_folder
 from chamberwise.engine.store.home import runs_path
 from chamberwise.tui.debriefing import Debriefing
+from chamberwise.tui.drill_remarks import drill_remarks
+from chamberwise.tui.in_language import drills_in_language
 from chamberwise.tui.rehearsal import Rehearsal
 from chamberwise.tui.rehearsing import SEEDS, rehearse, scenario_of, stopwatch
 from chamberwise.tui.setting import Setting
@@ -22,10 +24,14 @@ class NoDrillError(RuntimeError):
     """There is nothing to drill; `args[0]` says why."""
 
 
-def drill_of(setting: Setting, pathway: str) -> Rehearsal:
-    """Return a rehearsal of a pathway that has just begun. Raises `NoDrillError`."""
+def drill_of(setting: Setting, pathway: str) -> tuple[Rehearsal, tuple[str, ...]]:
+    """Return a rehearsal that has just begun, and what to say of its language before.
+
+    Raises `NoDrillError`.
+    """
     loaded = setting.loaded
-    drills = read_drills(Path(loaded.file_of[pathway]).parent)
+    folder = Path(loaded.file_of[pathway]).parent
+    drills = drills_in_language(read_drills(folder), folder)
     if drills.problems:
         raise NoDrillError("\n".join(problem_text(each, drills.texts) for each in drills.problems))
     if pathway not in drills.books:
@@ -35,9 +41,9 @@ def drill_of(setting: Setting, pathway: str) -> Rehearsal:
     except NoScenarioError as error:
         raise NoDrillError(str(error)) from error
     now = setting.clock()
-    folder = drills_folder()
+    kept_in = drills_folder()
     rehearsal = rehearse(
-        loaded, drills, scenario, Mode.REHEARSE, now, stopwatch(), folder, waits=True
+        loaded, drills, scenario, Mode.REHEARSE, now, stopwatch(), kept_in, waits=True
     )
     rehearsal.debriefing = Debriefing(setting.clock, runs_path())
-    return rehearsal
+    return rehearsal, drill_remarks(loaded.library, drills, pathway)

@@ -9,6 +9,7 @@ from chamberwise.engine.language.languages import ENGLISH
 from chamberwise.engine.language.speaking import spoken
 
 if TYPE_CHECKING:
+    from chamberwise.engine.reading.drills import Drills
     from chamberwise.engine.reading.library import Loaded
     from chamberwise.engine.reading.translation_file import TranslationFile
 
@@ -19,6 +20,15 @@ def in_language(loaded: Loaded, folder: Path) -> Loaded:
     `folder` is the library's. Checks and proofs are made before, of the texts as they were written.
     """
     return loaded if spoken() is ENGLISH else translated_into(loaded, folder, spoken().code)
+
+
+def drills_in_language(drills: Drills, folder: Path) -> Drills:
+    """Return drills with their texts in the language that is spoken. `folder` is the library's."""
+    if spoken() is ENGLISH:
+        return drills
+    from chamberwise.engine.translating.drill_texts import translated_drills
+
+    return translated_drills(drills, spoken().code, translations(folder, spoken().code))
 
 
 def translated_into(loaded: Loaded, folder: Path, language: str) -> Loaded:

@@ -44,6 +44,8 @@ from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.store.drill_file import append_entries
 from chamberwise.engine.store.journal_file import InUseError, writing
 from chamberwise.tui.debriefing import Debriefing
+from chamberwise.tui.numbers import numbers_in
+from chamberwise.tui.present.drill_typing import option_parts, valid_parts
 from chamberwise.tui.present.parts import Part, Tone
 from chamberwise.tui.sitting import local_time
 
@@ -56,18 +58,10 @@ WENT_BACK = N_("Back to before: {act}. What came after is kept as a branch.")
 NO_CHOICE = N_("There is nothing to choose from now. Say it in words.")
 NOT_IT = N_("That is not it. Look again.")
 IS_IT = N_("Did you mean this? 1 for yes, 0 for no:")
-CHOOSE = N_("Which did you mean? A number, or 0 for none of these:")
+CHOOSE = N_("Which did you mean? A number, several in their order (2 1), or 0 for none:")
+LEFT_OPEN = N_("Left open, so nothing came of it: “{typed}”")
+ONE_ONLY = N_("One number at a time here.")
 MENU = N_("One of these is due. Type its number, or say it in your own words:")
-OWN_WORDS = N_("your own words")
-VALID = (
-    (OWN_WORDS, N_("what you do, what you look at, or what you say aloud")),
-    ("?", N_("help: first a nudge, then a menu, then the answer; the record says how much")),
-    ("/sure /likely /guess", N_("at the end of a line: how sure you are; F4 on the screen")),
-    ("back", N_("rehearsals only: take the last thing back")),
-    ("again", N_("what was last seen")),
-    ("end", N_("end the drill here")),
-    ("q", N_("leave; what was done is kept, and --resume goes on")),
-)
 
 
 @dataclass
@@ -80,6 +74,8 @@ class Rehearsal:
     written: int = 0
     is_waiting: bool = False
     """Whether the brief is still being read; no time goes by until `start`."""
+    begins: Milliseconds = 0
+    """How long it had run before, where it is taken up again."""
     lost: str = ""
     options: tuple[Option, ...] = ()
     """What a number typed picks."""
@@ -95,7 +91,7 @@ class Rehearsal:
 
     def stopwatch(self) -> Milliseconds:
         """Return how long the drill has run."""
-        return 0 if self.is_waiting else self.watch() - self._started
+        return self.begins + (0 if self.is_waiting else self.watch() - self._started)
 
     def start(self) -> None:
         """Let time go by from now on."""
@@ -163,10 +159,10 @@ class Rehearsal:
     def _heard(self, text: str, typed: Typed) -> list[Part]:
         if not text:
             return []
-        number, certainty = unmarked(text)
-        if number.isdigit():
+        chosen, certainty = unmarked(text)
+        if numbers := numbers_in(chosen):
             typed = replace(typed, certainty=certainty)
-            return self._picked(int(number), typed) if self.options else [Part(_(NO_CHOICE))]
+            return self._picked(numbers, typed) if self.options else [Part(_(NO_CHOICE))]
         match text.casefold():
             case "?" | "help":
                 return self._help()
@@ -179,8 +175,8 @@ class Rehearsal:
             case "end":
                 self.go_on(give_up(self.drill, self.now))
                 return []
-        self.options, self._meant = (), None
-        return self._taken(take(self.drill, typed), typed)
+        left = self._left_open(typed)
+        return [*left, *self._taken(take(self.drill, typed), typed)]
 
     def _help(self) -> list[Part]:
         drill = helped(self.drill, self.now)
@@ -194,22 +190,39 @@ class Rehearsal:
             return [Part(_(MENU)), *option_parts(self.options)]
         return [Part(told(drill), _("Told:") + " ", lead_tone=Tone.KEY)]
 
-    def _picked(self, number: int, typed: Typed) -> list[Part]:
+    def _left_open(self, typed: Typed) -> list[Part]:
+        """Return what is said of words that were asked about and never settled."""
+        meant, self.options, self._meant = self._meant, (), None
+        if meant is None:
+            return []
+        self.go_on(not_meant(self.drill, replace(meant, at=typed.at)).drill)
+        return [Part(_(LEFT_OPEN).format(typed=meant.text), "! ")]
+
+    def _picked(self, numbers: tuple[int, ...], typed: Typed) -> list[Part]:
         options, meant = self.options, self._meant
-        if number > len(options):
+        if max(numbers) > len(options):
             return [Part(_("There are {count} to choose from.").format(count=len(options)))]
+        if len(numbers) > 1 and (meant is None or 0 in numbers):
+            return [Part(_(ONE_ONLY))]
         self.options, self._meant = (), None
-        if number == 0:
-            return self._taken(not_meant(self.drill, meant or typed)) if meant else []
-        option = options[number - 1]
-        if meant is not None and option.target is not None:
-            certainty = typed.certainty or unmarked(meant.text)[1]
-            settled = replace(meant, at=typed.at, certainty=certainty)
-            return self._taken(choose(self.drill, option.target, settled), settled)
+        if meant is not None:
+            return self._settled([options[each - 1] for each in numbers if each], meant, typed)
+        if numbers == (0,):
+            return []
+        option = options[numbers[0] - 1]
         picked = replace(typed, text=option.text, level=Level.MENU)
         if option.target is not None:
-            return self._taken(choose(self.drill, option.target, picked), picked)
+            return self._taken(choose(self.drill, (option.target,), picked), picked)
         return self._taken(say_it(self.drill, picked)) if option.is_it else [Part(_(NOT_IT))]
+
+    def _settled(self, options: Sequence[Option], meant: Typed, typed: Typed) -> list[Part]:
+        """Return what comes of words that were asked about, once it is said what they mean."""
+        targets = [each.target for each in options if each.target is not None]
+        if not targets:
+            return self._taken(not_meant(self.drill, meant))
+        certainty = typed.certainty or unmarked(meant.text)[1]
+        settled = replace(meant, at=typed.at, certainty=certainty)
+        return self._taken(choose(self.drill, targets, settled), settled)
 
     def _back(self) -> list[Part]:
         if self.mode is Mode.RUN:
@@ -269,18 +282,3 @@ class Rehearsal:
         if self.path is not None and not self._is_held:
             self._held.enter_context(writing(self.path))
             self._is_held = True
-
-
-def option_parts(options: Sequence[Option]) -> list[Part]:
-    """Return options by number."""
-    return [
-        Part(option.text, f"  {number}  ", lead_tone=Tone.KEY)
-        for number, option in enumerate(options, start=1)
-    ]
-
-
-def valid_parts() -> list[Part]:
-    """Return what may be typed."""
-    rows = [(_(typed) if typed == OWN_WORDS else typed, _(does)) for typed, does in VALID]
-    width = max(len(typed) for typed, _does in rows)
-    return [Part(does, f"  {typed:<{width}}  ", lead_tone=Tone.KEY) for typed, does in rows]

@@ -12,6 +12,7 @@ from chamberwise.engine.drill.entries import Began, Milliseconds, Mode
 from chamberwise.engine.drill.fold import begin_drill
 from chamberwise.engine.drill.generate import drill_library, generate
 from chamberwise.engine.drill.scenario import Scenario
+from chamberwise.engine.model.library import Library
 from chamberwise.engine.reading.drills import Drills, drill_digest
 from chamberwise.engine.reading.library import Loaded
 from chamberwise.engine.store.drill_file import new_drill_path
@@ -25,12 +26,19 @@ def scenario_of(
     loaded: Loaded, drills: Drills, pathway: str, seed: int, name: str | None = None
 ) -> Scenario:
     """Return a scenario of a pathway's book. Raises `NoScenarioError`."""
-    book = drills.books[pathway]
-    library = drill_library(loaded.library, drills.truth, book)
-    scenario = generate(library, book, drills.truth, drills.phrases, seed, name)
+    scenario = _generated(loaded.library, drills, pathway, seed, name)
     if loaded.written is None:
         return scenario
-    return replace(scenario, typed_in=drill_library(loaded.written, drills.truth, book))
+    said = _generated(loaded.written, drills.written or drills, pathway, seed, name)
+    return replace(scenario, typed_in=said.library)
+
+
+def _generated(
+    library: Library, drills: Drills, pathway: str, seed: int, name: str | None
+) -> Scenario:
+    book = drills.books[pathway]
+    whole = drill_library(library, drills.truth, book)
+    return generate(whole, book, drills.truth, drills.phrases, seed, name)
 
 
 def lasting(scenario: Scenario, seconds: int | None) -> Scenario:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 from datetime import date
 
@@ -25,6 +25,7 @@ from chamberwise.engine.diagnostics.problem import Pointer, Problem
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.reading.library import File, Loaded
 from chamberwise.engine.translating.checking import check_translation
+from chamberwise.engine.translating.segments import Segments
 
 
 def check_files(
@@ -34,17 +35,19 @@ def check_files(
     subjects: Subjects | None = None,
     *,
     walking: bool = True,
+    of_drills: Mapping[str, Segments] | None = None,
 ) -> list[Problem]:
     """Return every problem of some files of a library, by file and line.
 
     `subjects` are those of the library, where more is asked of them than this. Without `walking`
     only what is seen without looking at walks: the rest may still come, and nothing goes.
+    `of_drills` are the texts of drills, for translations of them.
     """
     subjects = subjects or Subjects(loaded, today)
     problems: list[Problem] = []
     for name in shown:
         file = loaded.files[name]
-        problems += [*file.problems, *check_translation(loaded, file)]
+        problems += [*file.problems, *check_translation(loaded, file, of_drills)]
         problems += decided_ahead.check(file, today)
         if file.words is not None:
             problems += check_words(loaded, file)

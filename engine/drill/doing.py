@@ -27,7 +27,7 @@ from chamberwise.engine.model.words import About, ActId, FindingId, ValueId
 
 def did(scenario: Scenario, standing: Standing, entry: Did, number: int) -> Standing:
     """Return the standing after an act, right or wrong. One that cannot be done changes nothing."""
-    event = _event(standing, entry, number)
+    event = _event(scenario, standing, entry, number)
     standing = replace(standing, events=(*standing.events, event), cues=())
     if not can_be_done(scenario, standing, entry.act):
         return replace(standing, cues=(scenario.turns_of(entry.act).otherwise,))
@@ -45,7 +45,7 @@ def did(scenario: Scenario, standing: Standing, entry: Did, number: int) -> Stan
 
 def looked(scenario: Scenario, standing: Standing, entry: Looked, number: int) -> Standing:
     """Return the standing after a look. What cannot be seen stays as unknown as it was."""
-    event = _event(standing, entry, number)
+    event = _event(scenario, standing, entry, number)
     standing = replace(standing, events=(*standing.events, event), cues=())
     if entry.finding not in standing.truth:
         return standing
@@ -189,6 +189,8 @@ def _with_what_is_in_the_hand(scenario: Scenario, standing: Standing, act: ActId
     return possible
 
 
-def _event(standing: Standing, entry: Did | Looked, number: int) -> Event:
-    state = standing.state
-    return Event(entry, number, standing.truth, state.possible, state.last_seen)
+def _event(scenario: Scenario, standing: Standing, entry: Did | Looked, number: int) -> Event:
+    state, sign = standing.state, ""
+    if isinstance(entry, Looked) and entry.saw is not None:
+        sign = sign_of(scenario, standing, entry.finding, entry.saw)
+    return Event(entry, number, standing.truth, state.possible, state.last_seen, sign)

@@ -17,7 +17,7 @@ from chamberwise.engine.drill.entries import (
     Recognised,
     Rewound,
 )
-from chamberwise.engine.drill.following import acts_of
+from chamberwise.engine.drill.following import acts_of, can_be_reused
 from chamberwise.engine.drill.never_right import never_right
 from chamberwise.engine.drill.playing import asked_for, begun
 from chamberwise.engine.drill.reaching import came_to
@@ -113,12 +113,17 @@ def as_run(drill: Drill) -> Run:
 
 
 def _wanted(drill: Drill) -> frozenset[ActId]:
-    """Return the acts that were called for: by the scenario, and by where the pathway came to."""
+    """Return the acts that were called for: by the scenario, and by where the pathway came to.
+
+    What was done before the drill began, and is good once done, is called for by neither.
+    """
     library, visited = drill.scenario.library, drill.standing.visited
     steps = [library.step(place) for place in visited]
     of_steps = [act for step in steps if isinstance(step, Action) for act in acts_of(step)]
     before = begun(drill.scenario).done
-    return asked_for(drill.scenario) | {act for act in of_steps if act not in before}
+    settled = {act for act in before if can_be_reused(drill.scenario, act)}
+    asked = asked_for(drill.scenario) - settled
+    return asked | {act for act in of_steps if act not in before}
 
 
 def _recognised(entries: Sequence[Entry], first_cue: int | None) -> Recognised | None:

@@ -147,16 +147,16 @@ def can_be_done(scenario: Scenario, standing: Standing, act: ActId) -> bool:
 def is_minor(scenario: Scenario, act: ActId) -> bool:
     """Whether leaving an act out changes nothing that is known or true."""
     critical = any(act == each.act for each in scenario.book.critical)
-    return not critical and _can_be_reused(scenario, act) and not scenario.turns_of(act).turns
+    return not critical and can_be_reused(scenario, act) and not scenario.turns_of(act).turns
 
 
 def _passes(scenario: Scenario, standing: Standing, act: ActId) -> bool:
     """Whether the pathway goes on without an act when somebody does: it is minor, or a repeat."""
-    repeat = _can_be_reused(scenario, act) and act in standing.done
+    repeat = can_be_reused(scenario, act) and act in standing.done
     return repeat or is_minor(scenario, act)
 
 
-def _can_be_reused(scenario: Scenario, act: ActId) -> bool:
+def can_be_reused(scenario: Scenario, act: ActId) -> bool:
     """Whether having done an act once is enough: it takes nothing of what is known."""
     known = scenario.library.words(scenario.pathway).acts.get(act)
     return known is None or known.effects == NO_EFFECTS

@@ -1,6 +1,7 @@
 """From a book, a seed and perhaps a name to one scenario. The same seed draws the same one.
 
-The stage is drawn by published frequencies; the truth avoids what the pathway calls impossible.
+The stage is drawn by published frequencies, spread so that seeds in a row differ; the truth avoids
+what the pathway calls impossible.
 """
 
 from __future__ import annotations
@@ -11,6 +12,7 @@ from functools import lru_cache
 from random import Random
 
 from chamberwise.engine.drill.scenario import Scenario, is_true
+from chamberwise.engine.drill.spreading import in_turn, spread, weighted
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.drill import (
     Authored,
@@ -31,7 +33,8 @@ TRIES = 200
 LEAD_IN = (4, 14)
 """Seconds before the first cue, and between a decoy and what follows."""
 
-MOST_INJECTS = 2
+HOW_MANY_INJECTS = (0, 1, 1, 2, 2)
+"""Each as likely as any other: a drill in which nothing happens meanwhile is the exception."""
 
 
 class NoScenarioError(ValueError):
@@ -74,11 +77,12 @@ def generate(
     """
     random = _random(book, name, seed)
     authored = _authored(book, name)
-    opening = _opening(book, authored, random)
+    opening, at = _opening(book, authored, seed)
     settled = dict(opening.known) | dict(authored.truth if authored else ())
     decoys, first_cue = _before_the_cue(book, authored, random)
-    brief = _brief(book, authored, random)
-    cue = random.choice(authored.cues if authored and authored.cues else opening.cues)
+    brief = _brief(book, authored, seed)
+    cues = authored.cues if authored and authored.cues else opening.cues
+    cue = cues[int(at * len(cues))]
     injects = _injects(book, authored, random)
     library = _called(library, opening.calls)
     for drawn in _truths(library, book, opening, settled, random):
@@ -128,8 +132,8 @@ def _called(library: Library, calls: tuple[tuple[ActId, str], ...]) -> Library:
 
 
 def opening_of(book: DrillBook, seed: int) -> Opening:
-    """Return where the drill drawn from a seed begins; it is the first thing drawn."""
-    return _opening(book, None, _random(book, None, seed))
+    """Return where the drill drawn from a seed begins."""
+    return _opening(book, None, seed)[0]
 
 
 def _random(book: DrillBook, name: str | None, seed: int) -> Random:
@@ -150,16 +154,18 @@ def _authored(book: DrillBook, name: str | None) -> Authored | None:
     return found
 
 
-def _opening(book: DrillBook, authored: Authored | None, random: Random) -> Opening:
+def _opening(book: DrillBook, authored: Authored | None, seed: int) -> tuple[Opening, float]:
+    """Return where a drill begins, and a number from 0 to below 1 that its cue is drawn by."""
+    at = spread(seed, f"{book.pathway}/opening")
     if authored is not None:
         found = next((each for each in book.openings if each.id == authored.opening), None)
         if found is None:
             raise NoScenarioError(
                 _("There is no opening `{opening}`.").format(opening=authored.opening)
             )
-        return found
-    weights = [each.weight for each in book.openings]
-    return random.choices(book.openings, weights)[0]
+        return found, at
+    place, within = weighted([each.weight for each in book.openings], at)
+    return book.openings[place], within
 
 
 def _truths(
@@ -207,15 +213,19 @@ def _before_the_cue(
 def _injects(book: DrillBook, authored: Authored | None, random: Random) -> tuple[Inject, ...]:
     if authored and authored.injects is not None:
         return tuple(each for each in book.injects if each.id in authored.injects)
-    few = random.randint(0, min(MOST_INJECTS, len(book.injects)))
+    few = min(random.choice(HOW_MANY_INJECTS), len(book.injects))
     drawn = random.sample(range(len(book.injects)), few)
     return tuple(book.injects[place] for place in sorted(drawn))
 
 
-def _brief(book: DrillBook, authored: Authored | None, random: Random) -> tuple[str, ...]:
+def _brief(book: DrillBook, authored: Authored | None, seed: int) -> tuple[str, ...]:
     if authored and authored.brief:
         return authored.brief
-    return tuple(random.choice(texts) for texts in book.brief if texts)
+    return tuple(
+        in_turn(texts, seed, f"{book.pathway}/{name}")
+        for name, texts in book.brief.items()
+        if texts
+    )
 
 
 def _is_impossible(scenario: Scenario) -> bool:

@@ -10,8 +10,8 @@ from chamberwise.engine.drill.fold import Drill
 from chamberwise.engine.drill.playing import Next, whats_next
 from chamberwise.engine.drill.standing import step_of
 from chamberwise.engine.drill.wording.clauses import Clause
-from chamberwise.engine.drill.wording.matching import says_trigger
 from chamberwise.engine.drill.wording.phrasebook import Target, phrasebook_of
+from chamberwise.engine.drill.wording.triggers import says_trigger
 from chamberwise.engine.language.capitals import small
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _

@@ -41,6 +41,8 @@ class Event:
     truth: Truth
     possible: int
     last_seen: int
+    sign: str = ""
+    """Of a look: how what was seen showed itself; nothing where it could not be told."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -38,6 +38,7 @@ from chamberwise.engine.language.texts import gettext as _
 
 SECOND: Milliseconds = 1000
 NOT_DONE = N_("Heard what is not done. Say what you do.")
+NOTHING_YET = N_("Heard. Say what you do, what you look at, or what you say aloud.")
 NOT_FOUND = N_("Not understood; it is kept for whoever looks after the words. Say it another way.")
 NOTHING_SEEN = N_("Nothing of it can be told from here.")
 ASKED = N_("Asked, not said: the team waits for an answer. Once you know, say what it is.")
@@ -92,14 +93,19 @@ def take(drill: Drill, typed: Typed) -> Taken:
         return replace(taken, asked=meant.asked)
     if meant.taken or meant.says_trigger or wonders:
         return taken
+    if meant.only_exclaims:
+        return replace(taken, said=(*taken.said, _(NOTHING_YET)))
     if meant.only_not_done:
         return _not_understood(taken, typed, _(NOT_DONE))
     return _not_understood(taken, typed, _(NOT_FOUND))
 
 
-def choose(drill: Drill, target: Target, typed: Typed) -> Taken:
-    """Return the drill after one target was picked."""
-    return _one(Taken(drill), target, typed)
+def choose(drill: Drill, targets: Iterable[Target], typed: Typed) -> Taken:
+    """Return the drill after targets were picked, in their order."""
+    taken = Taken(drill)
+    for target in targets:
+        taken = _one(taken, target, typed)
+    return taken
 
 
 def happened(drill: Drill, entries: Iterable[Entry], at: Milliseconds) -> Taken:
@@ -199,7 +205,8 @@ def _recognised(taken: Taken, typed: Typed) -> Taken:
     who = typed.who or "surgeon"
     entry = Recognised(typed.at, typed.text, who, level, typed.certainty, typed.first_key)
     early = first_cue_at(drill) is None
-    said = _(TOO_EARLY) if early else f"{_('Recognised.')}{_marked(typed)}"
+    recognised = _("Recognised.")
+    said = _(TOO_EARLY) if early else f"{recognised}{_marked(typed)}"
     return replace(taken, drill=add(drill, entry), said=(*taken.said, said))
 
 

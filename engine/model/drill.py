@@ -200,7 +200,8 @@ class DrillBook:
     """What it might be taken for: offered beside it when somebody asks for help."""
     lasts: int
     ends_at: tuple[StepId, ...]
-    brief: tuple[tuple[str, ...], ...]
+    brief: Mapping[str, tuple[str, ...]]
+    """By what it tells of: what one is drawn from."""
     truth: tuple[tuple[FindingId, Weights], ...]
     at_a_glance: tuple[FindingId, ...]
     unseen: tuple[tuple[Condition, tuple[FindingId, ...]], ...]

@@ -98,7 +98,7 @@ def drill_book(raw: Raw) -> DrillBook:
         _texts(raw, "could be"),
         raw.get("lasts", 0),
         names(raw, "ends at"),
-        tuple(_texts(raw["brief"], name) for name in raw.get("brief", {})),
+        {name: _texts(raw["brief"], name) for name in raw.get("brief", {})},
         _weights(raw, "truth"),
         names(raw, "at a glance"),
         unseen,

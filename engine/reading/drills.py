@@ -49,6 +49,10 @@ class Drills:
     phrases: Phrases = field(default_factory=Phrases)
     files: Mapping[str, DrillFile] = field(default_factory=dict)
     """By the file's name without its folder."""
+    written: Drills | None = None
+    """The drills as they were written, where these have their texts in another language."""
+    in_english: Mapping[str, tuple[int, int]] = field(default_factory=dict)
+    """By book, how many of its texts stand in English all the same, and of how many."""
 
     @property
     def problems(self) -> list[Problem]:

@@ -41,7 +41,9 @@ SHEET_TRANSLATIONS = Entries(Items(SHEET_TEXT))
 TRANSLATION = Record(
     N_("a translation"),
     {
-        "translation of": Key(NAME, N_("The pathway, or `vocabulary`"), required=True),
+        "translation of": Key(
+            NAME, N_("The pathway, `vocabulary`, or `drill-` and the pathway"), required=True
+        ),
         "language": Key(NAME, N_("The code of the language, such as `de`"), required=True),
         "status": Key(one_of(UNREVIEWED, REVIEWED), N_("Whether a clinician has read it"), True),
         "reviewed by": Key(TEXT, N_("Who has read it against the source, by office")),

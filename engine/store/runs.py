@@ -90,11 +90,6 @@ class Runs:
                 memory_row(remembered.pathway, memory),
             )
 
-    def journal(self, run: int) -> tuple[Entry, ...]:
-        """Return the entries of a run, oldest first."""
-        rows = self._read("SELECT entry FROM events WHERE run = ? ORDER BY number", (run,))
-        return tuple(self._entry(line) for (line,) in rows)
-
     def pathways(self) -> tuple[str, ...]:
         """Return the pathways of which runs are recorded."""
         rows = self._read("SELECT DISTINCT pathway FROM results ORDER BY pathway")

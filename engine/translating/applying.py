@@ -35,11 +35,11 @@ def translated(loaded: Loaded, language: str, files: Iterable[TranslationFile]) 
     stood = stands(loaded, language, several)
     library = loaded.library
     pathways = {
-        name: _unapproved(retold_pathway(pathway, _saying(stood[name])))
+        name: _unapproved(retold_pathway(pathway, saying(stood[name])))
         for name, pathway in library.pathways.items()
     }
     told = Library(
-        retold_words(library.shared, _saying(stood[VOCABULARY])),
+        retold_words(library.shared, saying(stood[VOCABULARY])),
         pathways,
         library.local,
         _translation(library, language, several, stood),
@@ -71,7 +71,9 @@ def _of_the_unit(loaded: Loaded, language: str) -> Iterable[tuple[TranslatedText
         yield text, belongs_to(text, local, every)
 
 
-def _saying(stood: Standings) -> Say:
+def saying(stood: Standings) -> Say:
+    """Return what says each text as it stands: translated, or in English behind the mark."""
+
     def say(at: Pointer, text: str) -> str:
         found = stood[at]
         if found.standing is Standing.TRANSLATED and found.text:

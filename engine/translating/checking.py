@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from pathlib import PurePath
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
@@ -17,19 +17,26 @@ from chamberwise.engine.reading.translation_file import TranslationFile
 from chamberwise.engine.reading.tree import Scalar
 from chamberwise.engine.translating import codes
 from chamberwise.engine.translating.checking_texts import text_problems
-from chamberwise.engine.translating.segments import originals
+from chamberwise.engine.translating.segments import OF_A_DRILL, Segments, originals
 
 OTHERS = tuple(code for code in LANGUAGES if code != ENGLISH.code)
 
 
-def check_translation(loaded: Loaded, file: File) -> Iterator[Problem]:
-    """Yield what is wrong with a translation; its form was told when it was read."""
+def check_translation(
+    loaded: Loaded, file: File, of_drills: Mapping[str, Segments] | None = None
+) -> Iterator[Problem]:
+    """Yield what is wrong with a translation; its form was told when it was read.
+
+    `of_drills` are the texts of drills; without them nothing is said of a translation of drills.
+    """
     translation, tree = file.translation, file.tree
     if translation is None:
         return
-    every = originals(loaded.library)
+    every = {**originals(loaded.library), **(of_drills or {})}
     language, of = translation.language, translation.of
     yield from _of_the_head(file, translation)
+    if of_drills is None and of.startswith(OF_A_DRILL) and of not in every:
+        return
     if of and of not in every:
         at: Pointer = ("translation of",)
         message = _("there is no pathway `{name}`").format(name=of)

@@ -79,7 +79,7 @@ def _stale(loaded: Loaded, tree: Tree, text: TranslatedText, of: str, source: st
 def _source_file(loaded: Loaded, of: str, at: Pointer) -> File | None:
     """Return the file in which the source of a text stands."""
     if of != VOCABULARY:
-        return loaded.source(of)
+        return loaded.source(of) if of in loaded.file_of else None
     defined = loaded.defined.get((str(at[0]), str(at[1])))
     return loaded.files[defined[0]] if defined else None
 

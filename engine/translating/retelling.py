@@ -24,7 +24,7 @@ _T = TypeVar("_T")
 
 def retold_pathway(pathway: Pathway, say: Say) -> Pathway:
     """Return a pathway with its texts said anew, in document order."""
-    tell = _unless_empty(say)
+    tell = unless_empty(say)
     return replace(
         pathway,
         title=tell(("title",), pathway.title),
@@ -39,7 +39,7 @@ def retold_pathway(pathway: Pathway, say: Say) -> Pathway:
 
 def retold_words(words: Words, say: Say) -> Words:
     """Return words with their texts said anew, in the order of `engine.checks.texts`."""
-    tell = _unless_empty(say)
+    tell = unless_empty(say)
     return Words(
         _each(words.findings, _finding, tell),
         _each(words.acts, _act, tell),
@@ -50,7 +50,8 @@ def retold_words(words: Words, say: Say) -> Words:
     )
 
 
-def _unless_empty(say: Say) -> Say:
+def unless_empty(say: Say) -> Say:
+    """Return what says texts and leaves empty ones empty."""
     return lambda at, text: say(at, text) if text else text
 
 

@@ -15,6 +15,9 @@ from chamberwise.engine.translating.retelling import retold_pathway, retold_word
 VOCABULARY = "vocabulary"
 """Stands for the shared words, where else the name of a pathway stands."""
 
+OF_A_DRILL = "drill-"
+"""What a translation is of begins so where it is of drills, not of a pathway."""
+
 Segments: TypeAlias = Mapping[Pointer, str]
 """Texts by place, in document order, none of them empty."""
 

@@ -58,13 +58,7 @@ def _lines(
     elif of.drills:
         yield _("With fewer it cannot be done.")
     yield from _loops(round_loops)
-    if met:
-        every = {answer for drill in of.drills for answer in drill.answers}
-        yield from _wrapped(
-            _("Met so far: {met} of {every} answers.").format(
-                met=len(every & set(met)), every=len(every)
-            )
-        )
+    yield from _met(of, met)
     for number, drill in enumerate(of.drills, 1):
         yield from _drill(library, number, drill, met)
     if of.never:
@@ -77,6 +71,22 @@ def _lines(
     if of.never_arise:
         yield from ("", _("RULES THAT NO DRILL OF THIS PLAN SETS OFF"))
         yield from _wrapped(", ".join(of.never_arise), "  ")
+
+
+def _met(of: Plan, met: Collection[Answer]) -> Iterator[str]:
+    """Yield how much of the plan somebody has come by, and where the rest stands."""
+    every = {answer for drill in of.drills for answer in drill.answers}
+    if not every:
+        return
+    yield ""
+    count = len(every & set(met))
+    told = _("Nothing of it was met yet in a drill that is kept here.")
+    if count:
+        told = _("Met so far: {met} of {every} answers; not met yet: {rest}.").format(
+            met=count, every=len(every), rest=len(every) - count
+        )
+    where = _("What was not met yet stands under the first drill that shows it.")
+    yield from _wrapped(f"{told} {where}")
 
 
 def _loops(of: Loops | None) -> Iterator[str]:
@@ -104,8 +114,8 @@ def _drill(library: Library, number: int, drill: Planned, met: Collection[Answer
     asked = len(drill.answers)
     yield from _wrapped(
         ngettext(
-            "{place}. Ends at: {step}. {number} look, {new} of them new.",
-            "{place}. Ends at: {step}. {number} looks, {new} of them new.",
+            "{place}. Ends at: {step}. {number} look, {new} of them not met yet.",
+            "{place}. Ends at: {step}. {number} looks, {new} of them not met yet.",
             asked,
         ).format(
             place=number,
@@ -129,4 +139,10 @@ def _told(library: Library, answer: Answer) -> str:
 
 
 def _wrapped(text: str, lead: str = "") -> list[str]:
-    return wrap(lead + text, WIDTH, subsequent_indent=" " * len(lead), break_long_words=False)
+    return wrap(
+        lead + text,
+        WIDTH,
+        subsequent_indent=" " * len(lead),
+        break_long_words=False,
+        break_on_hyphens=False,
+    )

@@ -6,9 +6,11 @@ from collections.abc import Iterator
 
 from chamberwise.engine.drill.debriefing.debrief import Debrief
 from chamberwise.engine.drill.debriefing.timeline import Said
-from chamberwise.engine.drill.entries import Ending, Mode
+from chamberwise.engine.drill.entries import Ending, Looked, Mode
+from chamberwise.engine.drill.generate import DRAWN
 from chamberwise.engine.drill.measures.gates import Result
 from chamberwise.engine.drill.measures.loops import Loop
+from chamberwise.engine.drill.run import Run
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
@@ -44,12 +46,12 @@ CUT_SHORT = N_("interrupted, so it does not count")
 def debrief_content(library: Library, of: Debrief) -> DebriefContent:
     """Return the content of a debrief."""
     run, measured = of.measured.run, of.measured
-    words = Wording(library, run.began.pathway)
+    words = Wording(library, run.began.pathway, _signs(run))
     first = of.first_departure
     later = [each for each in measured.departures if not each.is_harmless and each is not first]
     return DebriefContent(
         title=library.pathways[run.began.pathway].title,
-        head=tuple(_head(library, of)),
+        head=tuple(_head(library, of, words)),
         result=_result(of),
         gates=gates(measured, words),
         talking=tuple(_talking(of, words)),
@@ -78,7 +80,12 @@ def debrief_content(library: Library, of: Debrief) -> DebriefContent:
     )
 
 
-def _head(library: Library, of: Debrief) -> Iterator[tuple[str, str]]:
+def _signs(run: Run) -> dict[Looked, str]:
+    """Return how what was seen showed itself, look by look."""
+    return {e.entry: e.sign for e in run.events if isinstance(e.entry, Looked) and e.sign}
+
+
+def _head(library: Library, of: Debrief, words: Wording) -> Iterator[tuple[str, str]]:
     began = of.measured.run.began
     status = marks(library.pathways[began.pathway], began.on.date())
     if status:
@@ -86,7 +93,8 @@ def _head(library: Library, of: Debrief) -> Iterator[tuple[str, str]]:
             _("Status"),
             _("{status}: not approved for clinical use").format(status=", ".join(status)),
         )
-    yield _("Drill"), _("{scenario}, seed {seed}").format(scenario=began.scenario, seed=began.seed)
+    name = _("drawn") if began.scenario == DRAWN else began.scenario
+    yield _("Drill"), _("{scenario}, seed {seed}").format(scenario=name, seed=began.seed)
     yield _("Mode"), told(began.mode.value)
     ended = of.measured.run.ended
     yield _("Ended"), _(ENDED[ended.how]) if ended else _(NOT_OVER)
@@ -97,7 +105,7 @@ def _head(library: Library, of: Debrief) -> Iterator[tuple[str, str]]:
     )
     yield _("Content"), _("code {digest}").format(digest=began.digest[:SHORT_DIGEST])
     if began.roles:
-        yield _("Roles"), ", ".join(began.roles)
+        yield _("Roles"), ", ".join(words.duty(each) for each in began.roles)
 
 
 def _result(of: Debrief) -> str:

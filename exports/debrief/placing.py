@@ -36,15 +36,23 @@ RESULT = N_("Result")
 
 
 class Most(NamedTuple):
-    """How much is told: doings of a role, and reasons under a gate. The text form has them all."""
+    """How much is told: doings of a role, departures, reasons under a gate. The text has all."""
 
     said: int
+    departures: int
     reasons: int
 
 
 CUTS = tuple(
-    Most(said, reasons)
-    for reasons, every in ((6, (1000, 24, 16, 10, 6)), (3, (6, 3, 1)), (1, (1,)))
+    Most(said, departures, reasons)
+    for reasons, departures, every in (
+        (6, 1000, (1000,)),
+        (6, 6, (24, 16, 10, 6)),
+        (4, 3, (10, 6, 4)),
+        (3, 2, (6, 4, 2)),
+        (2, 1, (4, 2, 1)),
+        (1, 1, (1,)),
+    )
     for said in every
 )
 """The cuts that are tried, the fullest first."""
@@ -64,19 +72,28 @@ def debrief_page(of: DebriefContent, ruler: Ruler) -> Page:
 
 def _page(of: DebriefContent, ruler: Ruler, most: Most) -> Page:
     groups = [
-        Group(
-            (Block(plain(title), HEAD, Role.HEADING), *blocks),
-            after=GAP,
-            panel=Panel() if title == _(RESULT) else None,
-        )
-        for title, blocks in (*_first(of, most.reasons), *_then(of, most.said), *_last(of))
+        *(group for section in _first(of, most) for group in _groups(section)),
+        *(group for section in _then(of, most) for group in _groups(section, may_part=True)),
+        *(group for section in _last(of, most) for group in _groups(section)),
     ]
     return two_columns(ruler, _head(of), groups, _foot())
 
 
-def _first(of: DebriefContent, reasons: int) -> Iterator[Section]:
+def _groups(section: Section, *, may_part: bool = False) -> Iterator[Group]:
+    """Yield what stands together: a section, or where a column may part it, each of its items."""
+    title, blocks = section
+    heading = Block(plain(title), HEAD, Role.HEADING)
+    if not may_part or len(blocks) < 2:
+        yield Group((heading, *blocks), GAP, panel=Panel() if title == _(RESULT) else None)
+        return
+    yield Group((heading, blocks[0]), 0.0)
+    for place, block in enumerate(blocks[1:], 2):
+        yield Group((block,), GAP if place == len(blocks) else 0.0)
+
+
+def _first(of: DebriefContent, most: Most) -> Iterator[Section]:
     result = Block(plain(of.result, Weight.BOLD), HEAD, before=0.8)
-    gates = (block for gate in of.gates for block in _gate(gate, reasons))
+    gates = (block for gate in of.gates for block in _gate(gate, most.reasons))
     yield _(RESULT), [result, *gates, *_note()]
     if of.sure_and_wrong:
         yield _("Sure, and not so: first"), _listed(of.sure_and_wrong)
@@ -87,16 +104,16 @@ def _first(of: DebriefContent, reasons: int) -> Iterator[Section]:
         )
     if of.first_departure:
         yield of.first_title, list(_departure(of.first_departure))
+
+
+def _then(of: DebriefContent, most: Most) -> Iterator[Section]:
     if of.chain:
-        yield _("What came of it"), _listed(of.chain)
-
-
-def _then(of: DebriefContent, most: int) -> Iterator[Section]:
+        yield _("What came of it"), _some(of.chain, most.departures)
     if of.departures:
-        yield _("Further departures that matter"), _some(of.departures, most)
+        yield _("Further departures that matter"), _some(of.departures, most.departures)
     if of.lesser:
-        yield _("Lesser departures"), _some(of.lesser, most)
-    yield _("Timeline, by role"), [*(_row(each, most) for each in of.rows), *_silent(of)]
+        yield _("Lesser departures"), _some(of.lesser, most.departures)
+    yield _("Timeline, by role"), [*(_row(each, most.said) for each in of.rows), *_silent(of)]
     if of.loops:
         told = [
             _("{request}: asked {asked}, read back {read_back}, done {done}").format(
@@ -109,19 +126,25 @@ def _then(of: DebriefContent, most: int) -> Iterator[Section]:
         yield _("Figures of this one run"), _listed(f"{f.what}: {f.told}" for f in of.figures)
 
 
-def _last(of: DebriefContent) -> Iterator[Section]:
+def _last(of: DebriefContent, most: Most) -> Iterator[Section]:
     yield (
         _("Two open questions"),
         [_item(each, f"{number}.") for number, each in enumerate(of.questions, 1)],
     )
-    found = of.system or (_("Found:"),)
-    yield (
-        _("The system, not people"),
-        [block for each in found for block in (_item(each, "•", to_write=not of.system), _owner())],
-    )
+    yield _("The system, not people"), [*_system(of, most)]
     yield _("One thing to take away"), [Block(plain(of.take_away, Weight.MEDIUM), BODY, before=0.6)]
     due = of.next_due or _("see chamberwise progress")
     yield _("Next due"), [Block(plain(due), BODY, before=0.6)]
+
+
+def _system(of: DebriefContent, most: Most) -> Iterator[Block]:
+    """Yield what was found about the system, each with room for who sees to it and by when."""
+    for each in of.system[: most.departures] or (_("Found:"),):
+        yield _item(each, "•", to_write=not of.system)
+        yield _owner()
+    left = len(of.system) - most.departures
+    if left > 0:
+        yield _item(_("and {left} more").format(left=left), "•")
 
 
 def _head(of: DebriefContent) -> Group:

@@ -44,7 +44,7 @@ def _of_harm(of: Debrief, words: Wording) -> str:
     ).format(
         clock=clock(harm.event.entry.at),
         event=lowered(words.event(harm.event)),
-        not_kept=words.not_kept(harm.broken[0]),
+        not_kept=words.not_kept(harm),
         harm=lowered(harm.broken[0].rule.harm),
     )
 

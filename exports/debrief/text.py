@@ -1,4 +1,4 @@
-"""A debrief as plain text: what matters first, nothing wider than 78 columns."""
+"""A debrief as plain text: what matters first, nothing wider than 75 columns."""
 
 from __future__ import annotations
 
@@ -18,7 +18,8 @@ from chamberwise.exports.debrief.content import (
 )
 from chamberwise.exports.language.unreviewed import unreviewed_notice
 
-WIDTH = 78
+WIDTH = 75
+"""So that it also stands beside the bar of a screen of 80 columns."""
 TO_WRITE = N_("Owner: ____________  By: ____________")
 
 
@@ -29,10 +30,11 @@ def debrief_text(of: DebriefContent) -> str:
         *_middle(of),
         *_back(of),
         "",
-        _(STANDING),
-        _(FOLLOW),
-        _(MARKED),
-        *_foreign(),
+        *(
+            line
+            for said in (_(STANDING), _(FOLLOW), _(MARKED), *_foreign())
+            for line in _wrapped(said)
+        ),
     ]
     return "\n".join([*lines, ""])
 

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
 
 from chamberwise.engine.drill.aligning.align import Departure, How
 from chamberwise.engine.drill.aligning.pathway_net import Doing
@@ -20,11 +20,11 @@ from chamberwise.engine.drill.entries import (
 )
 from chamberwise.engine.drill.measures.harm import Broken, Harmful
 from chamberwise.engine.drill.run import Event
-from chamberwise.engine.language.texts import N_, ngettext
+from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import Line, PathwayId, Question
-from chamberwise.engine.model.words import FindingId, SourceId, ValueId
+from chamberwise.engine.model.words import About, FindingId, SourceId
 from chamberwise.exports.language.joining import inside
 from chamberwise.exports.record.cited import cited
 from chamberwise.exports.record.naming import act_title, finding_title, line_voice, sentence
@@ -61,6 +61,8 @@ class Wording:
 
     library: Library
     pathway: PathwayId
+    signs: Mapping[Looked, str] = field(default_factory=dict)
+    """By look, how what was seen showed itself."""
 
     def act(self, act: str) -> str:
         """Return the title of an act."""
@@ -70,20 +72,22 @@ class Wording:
         """Return the title of a finding."""
         return finding_title(self.library.words(self.pathway), finding)
 
-    def look(self, finding: FindingId, saw: ValueId | None) -> str:
-        """Return a look with what was seen, by its label."""
-        known = self.library.words(self.pathway).findings.get(finding)
-        value = known.value(saw or "") if known else None
-        shown = value.label if value else _("it could not be told")
+    def look(self, looked: Looked) -> str:
+        """Return a look with the sign that was seen; its label says what that means, afterwards."""
+        known = self.library.words(self.pathway).findings.get(looked.finding)
+        value = known.value(looked.saw or "") if known else None
+        shown = lowered(value.label) if value else _("it could not be told")
+        if sign := self.signs.get(looked, "").rstrip("."):
+            shown = _("“{text}”").format(text=sign)
         return _("Look: {finding} ({shown})").format(
-            finding=lowered(self.finding(finding)), shown=lowered(shown)
+            finding=lowered(self.finding(looked.finding)), shown=shown
         )
 
     def event(self, event: Event) -> str:
         """Return what an event was."""
         entry = event.entry
         if isinstance(entry, Looked):
-            return self.look(entry.finding, entry.saw)
+            return self.look(entry)
         return self.act(entry.act)
 
     def said(self, said: Said) -> str:
@@ -92,7 +96,7 @@ class Wording:
             case Did():
                 told = self.act(said.act)
             case Looked():
-                told = self.look(said.finding, said.saw)
+                told = self.look(said)
             case Recognised():
                 told = (
                     _("Said aloud: “{typed}”").format(typed=said.typed)
@@ -173,7 +177,12 @@ class Wording:
             if after
             else _("it belongs later")
         )
-        if departure.ahead:
+        if departure.lacked:
+            acts = "; ".join(lowered(self.act(each)) for each in departure.lacked)
+            behind = _("before it belongs: {acts}").format(acts=acts)
+        elif departure.broke:
+            behind = _("not kept: “{title}”").format(title=sentence(departure.broke[0].title))
+        elif departure.ahead:
             behind = _("the pathway first has “{doing}”").format(
                 doing=lowered(self.doing(departure.ahead))
             )
@@ -192,35 +201,43 @@ class Wording:
     def harm(self, harmful: Harmful) -> str:
         """Return a harmful act with its time, the worst it may lead to, and the right way."""
         first, *others = harmful.broken
-        more = () if first.is_never_right else others
+        more = [] if first.is_never_right else [each for each in others if not each.was_lucky]
         luck = _("; it was safe by luck, nobody had looked") if harmful.was_lucky else ""
-        also = (
-            ngettext(
-                " {number} more rule broken with it.",
-                " {number} more rules broken with it.",
-                len(more),
-            ).format(number=len(more))
-            if more
-            else ""
-        )
+        named = [_("“{text}”").format(text=sentence(each.rule.title)) for each in more]
+        also = _(" Not kept either: {titles}.").format(titles="; ".join(named)) if named else ""
         rule = first.rule
         return _("{clock} {event}{not_kept}{luck}. {harm} Instead: {instead}{also}").format(
             clock=clock(harmful.event.entry.at),
             event=self.event(harmful.event),
-            not_kept=self.not_kept(first),
+            not_kept=self.not_kept(harmful),
             luck=luck,
             harm=rule.harm,
             instead=rule.instead,
             also=also,
         )
 
-    def not_kept(self, broken: Broken) -> str:
+    def not_kept(self, harmful: Harmful) -> str:
         """Return which rule was not kept; nothing where the act itself says it."""
-        return (
-            ""
-            if broken.is_never_right
-            else _(", and not kept: “{title}”").format(title=sentence(broken.rule.title))
-        )
+        broken = harmful.broken[0]
+        if broken.is_never_right:
+            return ""
+        told = _(", and by then not kept: “{title}”")
+        if self._does_something(harmful.event):
+            told = _(", and not kept: “{title}”")
+        return told.format(title=sentence(broken.rule.title))
+
+    def _does_something(self, event: Event) -> bool:
+        """Whether an event does something to the eye; words and looks only mark the time."""
+        entry = event.entry
+        act = self.library.words(self.pathway).acts.get(getattr(entry, "act", ""))
+        if not isinstance(entry, Did) or act is None:
+            return isinstance(entry, Did)
+        touched = (*act.effects.stale, *(finding for finding, _values in act.effects.known))
+        return any(self._is_of_the_eye(finding) for finding in touched)
+
+    def _is_of_the_eye(self, finding: FindingId) -> bool:
+        known = self.library.words(self.pathway).findings.get(finding)
+        return known is not None and known.about is About.EYE
 
     def broken(self, harmful: Harmful) -> Iterator[str]:
         """Yield every rule that was broken with its sources."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from argparse import Namespace, _SubParsersAction
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from datetime import date, datetime
 from typing import TYPE_CHECKING, Any
 
@@ -23,7 +23,9 @@ from chamberwise.tui.command.typed import add_on
 
 if TYPE_CHECKING:
     from chamberwise.engine.diagnostics.problem import Problem
+    from chamberwise.engine.reading.drills import Drills
     from chamberwise.engine.reading.library import File, Loaded
+    from chamberwise.engine.translating.segments import Segments
     from chamberwise.tui.command.watching import Watching
 
 EXAMPLE = N_("""example:
@@ -93,12 +95,19 @@ def _told_in_turn(
     from chamberwise.engine.drill.checking.check import check_drills
     from chamberwise.engine.reading.drills import read_drills
     from chamberwise.engine.translating.checking import check_translation
+    from chamberwise.engine.translating.drill_texts import drill_originals
 
-    yield _problems(found, arguments.on or date.today(), watching), {}, 0
-    drills = read_drills(arguments.library or shipped())
+    drills: Drills | None = None
+    of_drills: Mapping[str, Segments] | None = None
+    if any(found.loaded.files[name].translation for name in found.checked):
+        drills = read_drills(arguments.library or shipped())
+        of_drills = drill_originals(drills)
+    yield _problems(found, arguments.on or date.today(), watching, of_drills), {}, 0
+    drills = drills or read_drills(arguments.library or shipped())
     yield check_drills(found.loaded, drills, found.pathways), drills.texts, 0
     for file in _translations(arguments):
-        problems = [*file.problems, *check_translation(found.loaded, file)]
+        of_drills = of_drills or drill_originals(drills)
+        problems = [*file.problems, *check_translation(found.loaded, file, of_drills)]
         yield problems, {file.shown_as: file.text}, 1
 
 
@@ -111,14 +120,16 @@ def _translations(arguments: Namespace) -> list[File]:
     return read_translations(arguments.library or shipped())
 
 
-def _problems(found: Asked, today: date, watching: Watching) -> list[Problem]:
+def _problems(
+    found: Asked, today: date, watching: Watching, of_drills: Mapping[str, Segments] | None
+) -> list[Problem]:
     """Return every problem; under a unit's sheet, with the lines of the sheet that brought it."""
     from chamberwise.engine.checks.run import check_files
 
     if found.under is not None:
         under = found.under
         return _under(under.base, under.sheet, found.loaded, found.shown, today, watching)
-    problems = check_files(found.loaded, found.checked, today)
+    problems = check_files(found.loaded, found.checked, today, of_drills=of_drills)
     for name in found.checked:
         if found.loaded.files[name].sheet is not None:
             problems += _of_a_sheet(found.loaded, name, today, watching)

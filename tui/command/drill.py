@@ -104,6 +104,7 @@ def run(arguments: Namespace) -> int:
     from chamberwise.tui.command.drill_begin import begun, resumed
     from chamberwise.tui.command.drill_plain import drill_plain, is_by_hand
     from chamberwise.tui.debriefing import Debriefing
+    from chamberwise.tui.drill_remarks import drill_remarks
     from chamberwise.tui.line.drill_script import HandSetClock
     from chamberwise.tui.sitting import local_time
     from chamberwise.tui.terminal import carries_screen
@@ -117,7 +118,8 @@ def run(arguments: Namespace) -> int:
     clock = HandSetClock() if not by_hand else None
     fresh = () if arguments.resume else (begun(ready, clock), ())
     rehearsal, remarks = fresh or resumed(ready, clock)
-    remarks = (*remarks, *_of_translation(ready, rehearsal.drill.scenario.pathway))
+    pathway = rehearsal.drill.scenario.pathway
+    remarks = (*remarks, *drill_remarks(ready.loaded.library, ready.drills, pathway))
     store = runs_path() if rehearsal.path is not None else None
     rehearsal.debriefing = Debriefing(local_time, store, arguments.debrief)
     try:
@@ -128,15 +130,6 @@ def run(arguments: Namespace) -> int:
         return drill_plain(ready, rehearsal, clock, remarks)
     finally:
         rehearsal.close()
-
-
-def _of_translation(ready: Ready, pathway: str) -> tuple[str, ...]:
-    """Return what is said of the language: a drill understands what is typed in English alone."""
-    from chamberwise.exports.record.translation import of_translation
-
-    said = of_translation(ready.loaded.library, pathway)
-    english = _("What is typed is understood in English; cues and brief are told in English.")
-    return (*said, english) if said else ()
 
 
 def _plan(ready: Ready) -> int:
@@ -166,13 +159,13 @@ def _next_seed(ready: Ready) -> int:
         raise UnusableError(
             _("Name a pathway with --next. There are drills of {known}.").format(known=known)
         )
-    return next_seed(ready.drills.books[arguments.pathway])
+    return next_seed(ready.loaded, ready.drills.books[arguments.pathway])
 
 
 def _ready(arguments: Namespace) -> Ready:
     from chamberwise.engine.diagnostics.text import problem_text
     from chamberwise.engine.reading.drills import read_drills
-    from chamberwise.tui.in_language import in_language
+    from chamberwise.tui.in_language import drills_in_language, in_language
 
     _refuse_page(arguments.debrief)
     folder: Path = arguments.library or shipped()
@@ -183,7 +176,7 @@ def _ready(arguments: Namespace) -> Ready:
         raise UnusableError("\n\n".join([told, _("No drill begins until this is put right.")]))
     if not drills.books:
         raise UnusableError(_("There are no drills in {folder}.").format(folder=folder / "drills"))
-    return Ready(arguments, loaded, drills)
+    return Ready(arguments, loaded, drills_in_language(drills, folder))
 
 
 def _refuse_page(page: Path | None) -> None:

@@ -77,7 +77,14 @@ def resumed(ready: Ready, clock: HandSetClock | None) -> tuple[Rehearsal, tuple[
     except DrillJournalError as error:
         raise UnusableError(f"{found.path}: {error.args[0]}.") from error
     last = drill.journal[-1].at
-    rehearsal = Rehearsal(drill, clock or stopwatch(last), found.path, len(drill.journal))
+    rehearsal = Rehearsal(
+        drill,
+        clock or stopwatch(),
+        found.path,
+        len(drill.journal),
+        is_waiting=clock is None,
+        begins=last if clock is None else 0,
+    )
     if clock is not None:
         clock.set(last)
     try:

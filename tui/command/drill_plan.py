@@ -40,11 +40,15 @@ def show_plan(loaded: Loaded, pathway: str) -> int:
     return Status.CLEAN
 
 
-def next_seed(book: DrillBook) -> int:
-    """Return a seed whose drill begins where least is known of how critical acts go."""
-    from chamberwise.engine.drill.coverage.teaching import teaching
+def next_seed(loaded: Loaded, book: DrillBook) -> int:
+    """Return a seed whose drill begins where least is known of how critical acts go, and say why.
+
+    Told are the stage, and which critical acts nobody has tried there in a run that counts.
+    """
+    from chamberwise.engine.drill.coverage.teaching import UNTRIED, teaching
     from chamberwise.engine.drill.generate import opening_of
     from chamberwise.engine.store.home import runs_path
+    from chamberwise.exports.coverage.next_text import next_text
     from chamberwise.tui.rehearsing import SEEDS
 
     contexts = _contexts(book)
@@ -59,12 +63,9 @@ def next_seed(book: DrillBook) -> int:
                 pathway=book.pathway, stage=wanted
             )
         )
-    told = _("Chosen for what is not known yet. No judgement of anybody lies in it.")
-    if wanted:
-        told = _(
-            "Chosen for what is not known yet at `{stage}`. No judgement of anybody lies in it."
-        )
-    talk(told.format(stage=wanted))
+    untried = [act for act in contexts[wanted] if not tallies.get((act, wanted), UNTRIED).of]
+    for line in next_text(loaded.library, book.pathway, wanted, untried):
+        talk(line)
     return found
 
 

@@ -20,15 +20,19 @@ from chamberwise.tui.command.status import Status
 
 if TYPE_CHECKING:
     from chamberwise.engine.reading.library import File
+    from chamberwise.engine.translating.segments import Segments
 
 EXAMPLE = N_("""example:
   chamberwise translate posterior-capsule-rupture --language de
   chamberwise translate vocabulary --language de --out vocabulary.yaml
+  chamberwise translate drill-dropped-nucleus --language de
   chamberwise translate our-unit.yaml --language de
 
 The file keeps every translation that stands, shows what changed beside what
-was translated, and has a place for each text that is new. For a local sheet,
-the texts that are its own are shown, to be put under `translations:`.
+was translated, and has a place for each text that is new. `drill-ID` are the
+texts of the drills of ID, `drill-truth` those that all drills share; what is
+typed in a drill is understood in English alone. For a local sheet, the texts
+that are its own are shown, to be put under `translations:`.
 
 exit status:
   0 every text has a translation that stands, 1 some have none, 2 unusable input
@@ -41,7 +45,9 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
         "translate", help=_("write or refresh a translation"), epilog=_(EXAMPLE)
     )
     parser.add_argument(
-        "name", metavar=_("ID or SHEET"), help=_("or `vocabulary`: the shared words")
+        "name",
+        metavar=_("ID or SHEET"),
+        help=_("or `vocabulary`: the shared words; `drill-ID`: its drills"),
     )
     parser.add_argument(
         "--out", type=Path, metavar=_("FILE"), help=_("left out: its place beside the library")
@@ -52,9 +58,11 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 
 def run(arguments: Namespace) -> int:
     """Write the file, or show what a sheet lacks, and say how the texts stand."""
-    from chamberwise.engine.translating.segments import VOCABULARY
+    from chamberwise.engine.translating.segments import OF_A_DRILL, VOCABULARY, originals
 
     language = _language()
+    if arguments.name.startswith(OF_A_DRILL):
+        return _write(_segments_of_drill(arguments), arguments.name, language, arguments)
     shared = arguments.name == VOCABULARY
     found = asked(() if shared else (arguments.name,), arguments.library)
     if found.under is not None:
@@ -66,7 +74,28 @@ def run(arguments: Namespace) -> int:
                 file=arguments.name
             )
         )
-    return _write(found, name, language, arguments)
+    return _write(originals(found.loaded.library)[name], name, language, arguments)
+
+
+def _segments_of_drill(arguments: Namespace) -> Segments:
+    """Return the texts of a book of drills, or those that all books share."""
+    from chamberwise.engine.diagnostics.nearest import did_you_mean
+    from chamberwise.engine.diagnostics.text import problem_text
+    from chamberwise.engine.reading.drills import read_drills
+    from chamberwise.engine.translating.drill_texts import drill_originals
+
+    drills = read_drills(arguments.library or shipped())
+    if drills.problems:
+        told = "\n\n".join(problem_text(each, drills.texts) for each in drills.problems)
+        raise UnusableError(told)
+    every = drill_originals(drills)
+    if arguments.name not in every:
+        advice = did_you_mean(arguments.name, every, _("There are {known}.").format(
+            known=", ".join(f"`{each}`" for each in every)
+        ))  # fmt: skip
+        message = _("There are no drills to translate under `{name}`. {advice}")
+        raise UnusableError(message.format(name=arguments.name, advice=advice))
+    return every[arguments.name]
 
 
 def _language() -> str:
@@ -78,14 +107,12 @@ def _language() -> str:
     return spoken().code
 
 
-def _write(found: Asked, name: str, language: str, arguments: Namespace) -> int:
+def _write(segments: Segments, name: str, language: str, arguments: Namespace) -> int:
     from chamberwise.engine.store.whole_file import write_whole
     from chamberwise.engine.translating.finding import path_of
-    from chamberwise.engine.translating.segments import originals
     from chamberwise.engine.translating.standing import Standing, counted, standings
     from chamberwise.engine.translating.writing import renewed
 
-    segments = originals(found.loaded.library)[name]
     path = arguments.out or path_of(arguments.library or shipped(), language, name)
     file = _as_it_is(path, name, language)
     old = file.translation if file else None

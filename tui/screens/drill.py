@@ -12,8 +12,9 @@ from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.actions import DRILL, KeyAction, footer, help_parts
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.present.drill_pages import clock_text, opening
+from chamberwise.tui.present.drill_typing import valid_parts
 from chamberwise.tui.present.parts import GAP, Part, Tone
-from chamberwise.tui.rehearsal import Rehearsal, valid_parts
+from chamberwise.tui.rehearsal import Rehearsal
 from chamberwise.tui.screens.panel import Panel
 from chamberwise.tui.widgets.foot import Foot
 from chamberwise.tui.widgets.line import TwoEnds

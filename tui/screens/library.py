@@ -131,7 +131,7 @@ class LibraryScreen(Screen[None]):
 
         row = self.rows[self.chosen]
         try:
-            self.app.push_screen(DrillScreen(drill_of(self.setting, row.id)))
+            self.app.push_screen(DrillScreen(*drill_of(self.setting, row.id)))
         except NoDrillError as error:
             self.app.push_screen(
                 Panel(_("{title}: no drill").format(title=row.title), [Part(str(error))])

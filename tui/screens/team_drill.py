@@ -45,15 +45,15 @@ class TeamDrillScreen(DrillScreen):
         said = event.character or ""
         if len(said) == 1 and said.isalpha():
             event.stop()
-            self._press(said)
+            self.action_team_key(said)
 
     def action_read_on(self) -> None:
         """Show the reader's next line."""
-        self._press(NEXT_LINE)
+        self.action_team_key(NEXT_LINE)
 
     def action_tasks(self) -> None:
         """Show every task."""
-        self._press(TASKS)
+        self.action_team_key(TASKS)
 
     def action_say(self) -> None:
         """Open the line, or say what stands in it and go back to the keys."""
@@ -87,7 +87,8 @@ class TeamDrillScreen(DrillScreen):
         """Return what it came to, what was left open first."""
         return list(debriefed(self.rehearsal))
 
-    def _press(self, key: str) -> None:
+    def action_team_key(self, key: str) -> None:
+        """Take a key as an event, where keys are events now."""
         if self.field.has_focus or self.rehearsal.is_over or self.rehearsal.is_waiting:
             return
         self._say(self.team.hear(key) or [])

@@ -13,6 +13,8 @@ from chamberwise.engine.drill.aligning.within import Pairs, bound_pairs
 from chamberwise.engine.drill.entries import Did, Ending, Looked
 from chamberwise.engine.drill.run import Event, Run
 from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.rule import Rule
+from chamberwise.engine.model.words import ActId
 
 DONE_BESIDES = 8
 LOOKED_BESIDES = 3
@@ -58,6 +60,10 @@ class Departure:
     """Whether it is of a critical act, or of a grave rule or a hard order that was broken."""
     ahead: Doing | None = None
     """What the pathway has first, where the drill stopped before it came to what was early."""
+    lacked: tuple[ActId, ...] = ()
+    """What belongs before it by a hard order, and was not done."""
+    broke: tuple[Rule, ...] = ()
+    """The safety rules that it broke itself, the worst first."""
 
 
 @dataclass(frozen=True, slots=True)

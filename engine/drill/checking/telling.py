@@ -7,8 +7,8 @@ from collections.abc import Iterator
 from chamberwise.engine.diagnostics.problem import Pointer
 from chamberwise.engine.drill.generate import generate
 from chamberwise.engine.drill.wording.clauses import Clause
-from chamberwise.engine.drill.wording.matching import says_trigger
 from chamberwise.engine.drill.wording.phrasebook import phrasebook_of
+from chamberwise.engine.drill.wording.triggers import says_trigger
 from chamberwise.engine.model.drill import DrillBook
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.reading.drills import Drills

@@ -23,7 +23,8 @@ class Orders:
 
 
 def orders(run: Run) -> Orders:
-    """Return what became of each pair of a run."""
+    """Return what became of each pair of a run. What was done before it began came first."""
+    before = {moment.act for moment in run.so_far if moment.act is not None}
     first: dict[ActId, tuple[int, Event]] = {}
     for number, event in enumerate(run.events):
         if isinstance(event.entry, Did):
@@ -37,7 +38,7 @@ def orders(run: Run) -> Orders:
             if order.first in first and first[order.first][0] > then:
                 swapped.append(order)
             continue
-        if order.first in first and first[order.first][0] < then:
+        if order.first in before or (order.first in first and first[order.first][0] < then):
             kept.append(order)
         else:
             broken.append((order, event))

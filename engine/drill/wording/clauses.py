@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from enum import StrEnum
+from itertools import groupby
 
 
 class Kind(StrEnum):
@@ -24,7 +26,7 @@ class Kind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Clause:
-    """A stretch of a line. `joins` says whether it hangs on the clause before by "and"."""
+    """A stretch of a line, and what it says of the act it names."""
 
     text: str
     kind: Kind = Kind.DONE
@@ -83,6 +85,13 @@ _ACTS = re.compile(
     re.IGNORECASE,
 )
 """What comes first, without a comma after it: `before closing I check the wound`."""
+_STOPS = re.compile(
+    r"^\s*((?:stop\s+)*stop\s+everything|stop(?:\s+stop)+)\s+(?=\w)(?!\S+ing\b)"
+    r"|^\s*((?:stop|freeze|halt|hold|keep|stay|wait)\b[^,;:.!?]*?(?<!\bso)(?<!\bif)(?<!\band)"
+    r"(?<!\bwe)(?<!\byou)(?<!\bi)(?<!\bto)(?<!\bthat))\s+(?=(?:don't|dont|do not|never|nobody)\s)",
+    re.IGNORECASE,
+)
+"""A stop, and without a comma what else is said: `stop pushing don't let go`."""
 _DENIED = re.compile(r"\b(?:not|no|never|avoid|\w+n't|dont|wont|cant)\b", re.IGNORECASE)
 """What hangs on it by `then` is denied with it: `don't cut then aspirate`."""
 _STARTS_ANEW = re.compile(rf"^(?:{_WOULD}|then|now|next|first|please|so)\b", re.IGNORECASE)
@@ -99,6 +108,11 @@ _IS_SO = re.compile(
 )
 
 
+_GOES_ON = re.compile(
+    rf"^(?:and|or|nor|{_SOMETHING[3:-1]}|which|who|if|when|so|to)\b", re.IGNORECASE
+)
+
+
 def clauses_of(line: str) -> tuple[Clause, ...]:
     """Return the clauses of a line, in order.
 
@@ -109,7 +123,8 @@ def clauses_of(line: str) -> tuple[Clause, ...]:
     >>> [str(c.kind) for c in clauses_of("hold still because it tears, and vitreous comes")]
     ['done', 'reason', 'reason']
     """
-    line = re.sub(r"([,;!?]|:(?!\d)|\.(?!\d))", r" \1 ", line.replace("’", "'"))
+    line = _STOPS.sub(lambda said: f"{said[0].strip()} , ", line.replace("’", "'"))
+    line = re.sub(r"([,;!?]|:(?!\d)|\.(?!\d))", r" \1 ", line)
     found: list[Clause] = []
     kind, start = (Kind.GIVEN if _WITH.search(line) else Kind.DONE), 0
     for cut in _PATTERN.finditer(line):
@@ -154,6 +169,15 @@ def _add(found: list[Clause], text: str, kind: Kind) -> None:
             found.append(Clause(" ".join(part.split()), kind if place == 0 else Kind.DONE))
 
 
+def goes_on_to_order(before: Clause, clause: Clause) -> bool:
+    """Whether a clause behind a reason may be an order: `... as it tears, call the senior`.
+
+    What it means decides; here only what cannot be one is told apart.
+    """
+    reasons = before.kind is clause.kind is Kind.REASON
+    return reasons and not _GOES_ON.match(clause.text) and not says_what_is_so(clause.text)
+
+
 def says_what_is_so(text: str) -> bool:
     """Whether a clause tells how things are rather than what is done.
 
@@ -161,3 +185,23 @@ def says_what_is_so(text: str) -> bool:
     [True, True, False]
     """
     return bool(_IS_SO.match(text))
+
+
+def ways_to_cut(text: str) -> Iterator[tuple[str, ...]]:
+    """Yield the ways to take a clause: whole, or cut at some of its "and"s."""
+    pieces = [
+        " ".join(words)
+        for is_and, words in groupby(
+            text.split(), lambda word: word.casefold() in ("and", "&", "+")
+        )
+        if not is_and
+    ]
+    yield (" ".join(pieces),)
+    for cut in range(1, min(1 << (len(pieces) - 1), 16) if len(pieces) > 1 else 1):
+        parts = [pieces[0]]
+        for place, piece in enumerate(pieces[1:]):
+            if cut >> place & 1:
+                parts.append(piece)
+            else:
+                parts[-1] += f" {piece}"
+        yield tuple(parts)

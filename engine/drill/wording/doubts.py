@@ -16,6 +16,13 @@ _CONDITION = re.compile(
     r"|\bunless\b|^(?:should the)\b",
     re.IGNORECASE,
 )
+_NO_NEED = re.compile(
+    r"\b(?:i'?m|i am|we'?re|we are|it'?s|everything is|all)"
+    r" (?:fine|good|okay|ok|alright|all right)\b"
+    r"|\bno need\b|\bnot needed\b|\bunder control\b|\bnothing(?:'s| is)? wrong\b",
+    re.IGNORECASE,
+)
+"""It takes back what it seems to ask for: `tell the consultant I'm fine`."""
 _ELSEWHERE = frozenset({"it", "them", "one", "that", "this"})
 
 
@@ -24,7 +31,9 @@ def is_doubtful(book: Phrasebook, text: str, clauses: Iterable[Clause]) -> bool:
     for clause in clauses:
         if clause.kind is Kind.REASON:
             text = text.replace(clause.text, "")
-    return bool(_CONDITION.search(text)) or "without" in written(text) or puts_off(book, text)
+    if _CONDITION.search(text) or _NO_NEED.search(text):
+        return True
+    return "without" in written(text) or puts_off(book, text)
 
 
 def puts_off(book: Phrasebook, text: str) -> bool:

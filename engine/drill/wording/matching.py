@@ -5,10 +5,8 @@ What is near both a right and a wrong act is asked, and the right one is offered
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from itertools import groupby
 
 from chamberwise.engine.drill.entries import Certainty
 from chamberwise.engine.drill.wording.clauses import (
@@ -16,7 +14,9 @@ from chamberwise.engine.drill.wording.clauses import (
     Clause,
     Kind,
     clauses_of,
+    goes_on_to_order,
     says_what_is_so,
+    ways_to_cut,
 )
 from chamberwise.engine.drill.wording.doubts import (
     is_denied,
@@ -24,8 +24,9 @@ from chamberwise.engine.drill.wording.doubts import (
     points_elsewhere,
     puts_off,
 )
+from chamberwise.engine.drill.wording.fright import is_exclamation, unfrightened
 from chamberwise.engine.drill.wording.marks import unmarked
-from chamberwise.engine.drill.wording.nearness import Near, alike, nearest
+from chamberwise.engine.drill.wording.nearness import Near, nearest
 from chamberwise.engine.drill.wording.offering import (
     MOST_LEFT_OVER,
     OF_WHAT_IS_SO,
@@ -33,15 +34,21 @@ from chamberwise.engine.drill.wording.offering import (
     pieces_of,
 )
 from chamberwise.engine.drill.wording.phrasebook import Phrasebook, Target
-from chamberwise.engine.drill.wording.questions import as_an_order, asks_leave, asks_whether
+from chamberwise.engine.drill.wording.questions import as_an_order, asks_leave
 from chamberwise.engine.drill.wording.surety import MOST_ASKED, in_safe_order, is_sure
 from chamberwise.engine.drill.wording.tokens import tokens_of
+from chamberwise.engine.drill.wording.triggers import (
+    leads_with_it,
+    only_says_it,
+    orders_it,
+    says_trigger,
+    tells_team,
+)
 
 WORD_FOR_WORD = 0.97
+HALTED = frozenset({"stop", "halt"})
 AROUND = 0.1
 """How much nearer what belongs here and now is offered."""
-_EXCLAIMED = re.compile(r"^(?:oh|ah|no)[ ,!]+no[ ,!]+(?=\S)", re.IGNORECASE)
-"""It denies nothing: `oh no, the capsule has gone`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +65,7 @@ class Understood:
     asks_trigger: bool = False
     """Whether it only asks whether this is it: then nobody has been told."""
     only_not_done: bool = False
+    only_exclaims: bool = False
     certainty: Certainty | None = None
 
 
@@ -68,16 +76,23 @@ def understand(book: Phrasebook, typed: str, around: frozenset[Target] = frozens
     and looks of the step now open and those beside it: of what is near they are offered first;
     nothing is taken because of them.
     """
-    whole, certainty = unmarked(_EXCLAIMED.sub("", typed.strip()))
+    said, certainty = unmarked(typed.strip())
+    whole = unfrightened(said)
     text = whole.rstrip("!~?").strip()
     if not any(letter.isalpha() for letter in text):
         return Understood(certainty=certainty)
+    if is_exclamation(said):
+        return Understood(only_exclaims=True, certainty=certainty)
     meant = _understood(book, as_an_order(text), around)
     named = [each for each in clauses_of(text) if says_trigger(book, each)]
-    says = any(not _asks(whole, text, each) for each in named)
+    says = any(tells_team(book, whole, text, each) for each in named)
     meant = replace(meant, says_trigger=says, certainty=certainty)
     if named and not says:
         meant = _not_announced(book, replace(meant, asks_trigger=True))
+    elif says and book.announce not in meant.taken:
+        meant = _announced(book, meant, named)
+    elif orders_it(text):
+        meant = _not_announced(book, meant)
     acts = tuple(each for each in meant.taken if each.act)
     if acts and not says and asks_leave(whole):
         asked = tuple(dict.fromkeys((*acts, *meant.asked)))[:MOST_ASKED]
@@ -85,10 +100,14 @@ def understand(book: Phrasebook, typed: str, around: frozenset[Target] = frozens
     return meant
 
 
-def _asks(whole: str, text: str, clause: Clause) -> bool:
-    """Whether a clause of a line asks what it names."""
-    is_last = text.endswith(clause.text.rstrip("?! "))
-    return asks_whether(clause.text, ends_in_question=is_last and whole.endswith("?"))
+def _announced(book: Phrasebook, meant: Understood, named: Sequence[Clause]) -> Understood:
+    """Return what is meant by a line that says what this is beside something else."""
+    others = tuple(each for each in meant.asked if each != book.announce)
+    if not meant.taken and not meant.only_not_done:
+        return replace(meant, asked=(book.announce, *others)[:MOST_ASKED])
+    if any(map(book.is_harmful, meant.taken)) or not any(leads_with_it(book, c) for c in named):
+        return meant
+    return replace(meant, taken=(book.announce, *meant.taken), asked=others)
 
 
 def _not_announced(book: Phrasebook, meant: Understood) -> Understood:
@@ -102,9 +121,12 @@ def _not_announced(book: Phrasebook, meant: Understood) -> Understood:
 
 def _understood(book: Phrasebook, text: str, around: frozenset[Target]) -> Understood:
     """Return what a line without marks means, its trigger left aside."""
-    if said := _word_for_word(book, text):
-        return Understood((said,))
     clauses = clauses_of(text)
+    says_more = len(clauses) > 1 and (
+        any(says_trigger(book, each) for each in clauses) or _say_several(book, clauses)
+    )
+    if not says_more and (said := _word_for_word(book, text)):
+        return Understood((said,))
     told = [each for each in _told_apart(book, clauses) if _says_something(book, each)]
     acts = [each for each in told if each.kind in (Kind.DONE, Kind.NOT_DONE)]
     heard = _heard(book, told, several=len(acts) > 1)
@@ -138,10 +160,22 @@ def _heard(book: Phrasebook, told: Sequence[Clause], *, several: bool) -> _Heard
     first: list[Target] = []
     near: list[Near] = []
     in_doubt = False
-    for clause in told:
-        if clause.kind in ONLY_NAMED:
+    for before, clause in zip((None, *told), told, strict=False):
+        orders = before is not None and goes_on_to_order(before, clause)
+        if clause.kind in ONLY_NAMED and not orders:
             continue
         meant, may_be = _meant(book, clause)
+        if orders:
+            wrong = [each for each in meant if book.is_harmful(each)]
+            sure += [each for each in meant if each not in wrong]
+            near += [Near(each, 1.0) for each in wrong]
+            if not meant and may_be and book.is_harmful(may_be[0].target):
+                near, wrong = [*near, *may_be], [may_be[0].target]
+            in_doubt = in_doubt or bool(wrong)
+            continue
+        if clause.kind is Kind.DONE and not meant and only_says_it(book, clause):
+            sure.append(book.announce)
+            continue
         exact = _is_exact(book, clause.text)
         if clause.kind is Kind.DONE_BEFORE:
             first += meant
@@ -174,13 +208,21 @@ def _offered(
 
 
 def _says_something(book: Phrasebook, clause: Clause) -> bool:
-    words = book.words(clause.text)
-    return bool(tokens_of(words)[0]) or any(word in ("stop", "halt") for word in words)
+    if is_exclamation(clause.text):
+        return False
+    return bool(tokens_of(words := book.words(clause.text))[0]) or not HALTED.isdisjoint(words)
 
 
 def _is_exact(book: Phrasebook, text: str) -> bool:
     found = nearest(book, text)
     return bool(found) and found[0].score >= WORD_FOR_WORD and is_sure(book, found)
+
+
+def _say_several(book: Phrasebook, clauses: Sequence[Clause]) -> bool:
+    """Whether a line begins with a bare `stop`, and each other clause is word for word an act."""
+    if tokens_of(book.words(clauses[0].text))[0]:
+        return False
+    return all(each.kind is Kind.DONE and _is_exact(book, each.text) for each in clauses)
 
 
 def _told_apart(book: Phrasebook, clauses: Sequence[Clause]) -> Iterator[Clause]:
@@ -205,20 +247,6 @@ def _told_apart(book: Phrasebook, clauses: Sequence[Clause]) -> Iterator[Clause]
     yield from others
 
 
-def says_trigger(book: Phrasebook, clause: Clause) -> bool:
-    """Whether a clause says what this is, in any of the words for it."""
-    tokens, is_negative = tokens_of(book.words(clause.text))
-    if is_negative and clause.kind is not Kind.DONE:
-        return False
-    words = book.words(clause.text)
-    if any(word in ("not", "no", "never", "without", "isnt", "avoid") for word in words):
-        return False
-    return any(
-        all(any(alike(each, token) for token in tokens) for each in trigger)
-        for trigger in book.triggers
-    )
-
-
 def _word_for_word(book: Phrasebook, text: str) -> Target | None:
     """Return the target of a line that is itself one of the phrases, whatever words cut it up."""
     found = nearest(book, text)
@@ -241,7 +269,7 @@ def _meant(book: Phrasebook, clause: Clause) -> tuple[list[Target], list[Near]]:
     best_sure: list[Target] = []
     best_near: list[Near] = []
     best = -1.0
-    for parts in _ways_to_cut(clause.text):
+    for parts in ways_to_cut(clause.text):
         found = [nearest(book, part, negative=clause.kind is Kind.NOT_DONE) for part in parts]
         if any(not each for each in found):
             continue
@@ -263,23 +291,3 @@ def _nears(book: Phrasebook, parts: Sequence[str], found: Sequence[Sequence[Near
     denied = [is_denied(book, Clause(part)) for part in parts]
     kept = [each for each, is_denied in zip(found, denied, strict=True) if is_denied >= any(denied)]
     return [near for each in kept for near in each[:MOST_ASKED]]
-
-
-def _ways_to_cut(text: str) -> Iterator[tuple[str, ...]]:
-    """Yield the ways to take a clause: whole, or cut at some of its "and"s."""
-    pieces = [
-        " ".join(words)
-        for is_and, words in groupby(
-            text.split(), lambda word: word.casefold() in ("and", "&", "+")
-        )
-        if not is_and
-    ]
-    yield (" ".join(pieces),)
-    for cut in range(1, min(1 << (len(pieces) - 1), 16) if len(pieces) > 1 else 1):
-        parts = [pieces[0]]
-        for place, piece in enumerate(pieces[1:]):
-            if cut >> place & 1:
-                parts.append(piece)
-            else:
-                parts[-1] += f" {piece}"
-        yield tuple(parts)

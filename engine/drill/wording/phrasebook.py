@@ -9,6 +9,7 @@ from functools import lru_cache
 from math import log
 
 from chamberwise.engine.drill.scenario import Scenario
+from chamberwise.engine.drill.wording.fright import EXCLAIMED
 from chamberwise.engine.drill.wording.opposites import THINGS, stands
 from chamberwise.engine.drill.wording.spelling import Spelling, spelling_of
 from chamberwise.engine.drill.wording.stems import stem
@@ -129,6 +130,7 @@ def phrasebook_of(scenario: Scenario) -> Phrasebook:
 
 def _every_word(scenario: Scenario) -> Iterator[str]:
     yield from KNOWN_ANYHOW
+    yield from EXCLAIMED
     for key in scenario.phrases.words:
         yield from key.split("-")
     for group in scenario.phrases.like:

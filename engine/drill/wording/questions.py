@@ -27,7 +27,9 @@ _POLITE = re.compile(
 _WHO = re.compile(r"^(?:who|whose|which|what|where|when|why|how)\b", re.IGNORECASE)
 """It asks for an answer, and is itself what has to be said: `who operates?`."""
 _ASKS = re.compile(
-    r"^(?:is|are|was|has|have|had|did|does|do|could|can|might|may|would|should|what|which|why|how)\b",
+    r"^(?:is|are|was|has|have|had|did|does|do|could|can|might|may|would|should|what|which|why|how"
+    r"|who|where|(?:what|where|who|how)'?s)\b"
+    r"|^(?:do|did|have|has|is|are|was)n'?t\s+(?:i|we|it|that|this|the)\b",
     re.IGNORECASE,
 )
 _OPENS = re.compile(r"^(?:and|but|so|er+|um+|hm+|oh|wait|hang on|ok(?:ay)?)[ ,]+", re.IGNORECASE)

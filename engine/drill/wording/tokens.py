@@ -26,7 +26,7 @@ _HALTS = frozenset(
     }
 )
 _NEGATIVE = _DENIALS | _HALTS
-_FILLING = frozenset(
+FILLING = frozenset(
     {
         *(
             "the",
@@ -42,6 +42,11 @@ _FILLING = frozenset(
             "of",
             "to",
             "please",
+            "pls",
+            "plz",
+            "ive",
+            "weve",
+            "got",
         ),
         *("now", "i", "we", "you", "he", "she", "would", "will", "should", "shall", "must", "ll"),
         *("d", "s", "is", "are", "am", "be", "been", "was", "it", "that", "this", "these", "those"),
@@ -63,7 +68,7 @@ _CARRIES = {
 KEPT_IN_SHORT = frozenset({"let", "still", "where", "what", "how", "any", "again"})
 """Filling words that carry a phrase which has few others."""
 
-KNOWN_ANYHOW = _NEGATIVE | _FILLING
+KNOWN_ANYHOW = _NEGATIVE | FILLING
 """Words that are spelt rightly whatever the book holds."""
 
 _ASKING = frozenset(
@@ -149,7 +154,7 @@ def tokens_of(words: list[str]) -> tuple[frozenset[str], bool]:
     kept = [
         word
         for word, after in zip(words, (*words[1:], ""), strict=bool(words))
-        if word not in _NEGATIVE and (word not in _FILLING or after in _CARRIES.get(word, ()))
+        if word not in _NEGATIVE and (word not in FILLING or after in _CARRIES.get(word, ()))
     ]
     if len(kept) < 2:
         kept += [word for word in words if word in KEPT_IN_SHORT]

@@ -13,8 +13,8 @@ from chamberwise.engine.drill.playing import begun, played, whats_next
 from chamberwise.engine.drill.scenario import Scenario
 from chamberwise.engine.drill.standing import Standing, has_been
 from chamberwise.engine.drill.wording.clauses import Clause
-from chamberwise.engine.drill.wording.matching import says_trigger
 from chamberwise.engine.drill.wording.phrasebook import phrasebook_of
+from chamberwise.engine.drill.wording.triggers import says_trigger
 
 from tests.engine.drill.stage import began, scenario, shipped
 from tests.support.thorough import THOROUGH
@@ -29,7 +29,7 @@ DEPTH = 3 if THOROUGH else 2
 def texts(of: Scenario) -> list[str]:
     """Return everything that is perceived in any scenario of a book before or after the cue."""
     book = of.book
-    found = [*book.decoys, *(text for texts in book.brief for text in texts)]
+    found = [*book.decoys, *(text for texts in book.brief.values() for text in texts)]
     found += [text for each in book.openings for text in (*each.cues, each.so_far)]
     found += [
         text

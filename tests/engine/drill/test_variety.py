@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
 import pytest
 from chamberwise.engine.drill.entries import Did
 from chamberwise.engine.drill.taking import Typed, take
@@ -22,8 +24,10 @@ def at_stage(opening: str) -> int:
 def test_ten_seeds_in_a_row_begin_and_show_themselves_differently(pathway: str) -> None:
     for row in ROWS:
         drawn = [scenario(None, seed, pathway) for seed in range(row, row + 10)]
-        assert len({(of.so_far, of.cue) for of in drawn}) >= 6
-        assert len({of.brief for of in drawn}) >= 8
+        assert len({(of.so_far, of.cue) for of in drawn}) >= 8
+        assert len({of.brief for of in drawn}) == 10
+        assert len({of.brief[0] for of in drawn}) >= 8
+        assert Counter(of.opening.id for of in drawn).most_common(1)[0][1] <= 4
         assert len({tuple(sorted(of.truth.items())) for of in drawn}) >= 6
 
 

@@ -25,6 +25,7 @@ from chamberwise.engine.store.runs_file import RunsError, is_on_a_share
 from chamberwise.engine.store.runs_or_none import runs_or_none
 
 from tests.engine.drill.measures.test_measures import run, small
+from tests.engine.store.journals import journal_of
 from tests.support.thorough import THOROUGH
 
 TOP = Path(__file__).parents[3]
@@ -59,10 +60,9 @@ def remembered(script: str = "3 stop, 9 fill", on: datetime = NOW) -> Remembered
 def test_a_journal_comes_back_as_it_was_written(runs: Runs, path: Path) -> None:
     given = run("3 stop, 9 fill sure, 12 vitreous?", recognised=2)
     number = runs.keep(given.journal, remembered())
-    assert runs.journal(number) == given.journal
-    again = Runs(path)
-    assert again.journal(number) == given.journal
-    again.close()
+    assert journal_of(path, number) == given.journal
+    Runs(path).close()
+    assert journal_of(path, number) == given.journal
 
 
 def test_what_cannot_be_kept_whole_is_not_kept_at_all(runs: Runs, path: Path) -> None:
@@ -188,6 +188,7 @@ from pathlib import Path
 from chamberwise.engine.drill.entries import Did
 from chamberwise.engine.store.runs import Runs
 from tests.engine.drill.measures.test_measures import run
+from tests.engine.store.journals import journal_of
 from tests.engine.store.test_runs import numbers, remembered
 path, times, who = Path(sys.argv[1]), int(sys.argv[2]), sys.argv[3]
 began, kept = run("stop").began, remembered()
@@ -213,7 +214,7 @@ def test_two_writers_lose_nothing(path: Path) -> None:
     runs = Runs(path)
     assert len(numbers(path)) == 2 * many
     for who, told in said.items():
-        journals = [runs.journal(int(number))[1:] for number in told]
+        journals = [journal_of(path, int(number))[1:] for number in told]
         assert journals == [
             tuple(Did(place, f"{turn}", who) for place in range(1, 9)) for turn in range(many)
         ]
@@ -241,10 +242,10 @@ for _ in range(times):
         said += more
     os.close(hears)
     runs = Runs(path)
-    lost += sum(len(runs.journal(int(number))) != 9 for number in said.split()[-20:])
+    lost += sum(len(journal_of(path, int(number))) != 9 for number in said.split()[-20:])
     runs.close()
 runs = Runs(path)
-lost += sum(len(runs.journal(number)) != 9 for number in numbers(path))
+lost += sum(len(journal_of(path, number)) != 9 for number in numbers(path))
 print(lost, len(numbers(path)) - len(runs.results("one")))
 """
 
@@ -257,10 +258,10 @@ def test_what_was_said_to_be_written_survives_a_kill(path: Path) -> None:
     assert done.stdout == "0 0\n"
 
 
-def test_a_run_that_ended_says_so(runs: Runs) -> None:
+def test_a_run_that_ended_says_so(runs: Runs, path: Path) -> None:
     given = run("stop", ending=Ending.TIME_OUT)
     number = runs.keep(given.journal, remembered())
-    assert [each.how for each in runs.journal(number) if isinstance(each, Ended)] == [
+    assert [each.how for each in journal_of(path, number) if isinstance(each, Ended)] == [
         Ending.TIME_OUT
     ]
     assert remembered().result in Result

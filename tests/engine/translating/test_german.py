@@ -6,10 +6,12 @@ import re
 from functools import cache
 
 import pytest
+from chamberwise.engine.reading.drills import Drills, read_drills
 from chamberwise.engine.reading.library import File, Loaded, load_library
 from chamberwise.engine.translating.applying import translated
 from chamberwise.engine.translating.checking import check_translation
 from chamberwise.engine.translating.doubts import MARK
+from chamberwise.engine.translating.drill_texts import drill_originals, translated_drills
 from chamberwise.engine.translating.finding import read_translations, whole_ones
 from chamberwise.engine.translating.segments import VOCABULARY, originals, segments_of
 from chamberwise.tui.command.finding_files import shipped
@@ -23,19 +25,25 @@ def library() -> Loaded:
 
 
 @cache
+def drills() -> Drills:
+    return read_drills(shipped())
+
+
+@cache
 def files() -> tuple[File, ...]:
     return tuple(read_translations(shipped(), "de"))
 
 
 def test_every_pathway_and_the_shared_words_have_a_file() -> None:
-    assert {each.of for each in whole_ones(files())} == set(originals(library().library))
+    every = {*originals(library().library), *drill_originals(drills())}
+    assert {each.of for each in whole_ones(files())} == every
     assert FLAGSHIP in library().library.pathways
     assert VOCABULARY in originals(library().library)
 
 
 @pytest.mark.parametrize("file", files(), ids=lambda each: each.shown_as)
 def test_a_file_has_no_problem_and_says_that_nobody_has_reviewed_it(file: File) -> None:
-    assert [*file.problems, *check_translation(library(), file)] == []
+    assert [*file.problems, *check_translation(library(), file, drill_originals(drills()))] == []
     assert file.translation is not None
     assert not file.translation.is_reviewed
     assert "unreviewed translation" in file.text.splitlines()[1]
@@ -48,6 +56,11 @@ def test_nothing_is_shown_in_english() -> None:
     assert told.translation.texts[FLAGSHIP] > 2000
     said = [*told.pathways.values(), told.shared]
     assert [text for each in said for text in segments_of(each).values() if MARK in text] == []
+    in_german = translated_drills(drills(), "de", whole_ones(files()))
+    texts = [text for each in drill_originals(in_german).values() for text in each.values()]
+    assert len(texts) > 400
+    assert [text for text in texts if MARK in text] == []
+    assert {lacking for lacking, _texts in in_german.in_english.values()} == {0}
 
 
 def test_a_german_text_is_not_the_english_one() -> None:

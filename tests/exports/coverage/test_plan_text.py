@@ -24,5 +24,7 @@ def test_what_somebody_has_met_is_not_named_as_new() -> None:
     found = plan(library(), VITRECTOMY)
     first = found.drills[0]
     said = plan_text(library(), found, met=first.answers)
-    assert "0 of them new" in said
-    assert f"Met so far: {len(set(first.answers))} of 37 answers." in said
+    assert "0 of them not met yet" in " ".join(said.split())
+    count = len(set(first.answers))
+    assert f"Met so far: {count} of 37 answers; not met yet: {37 - count}." in said
+    assert max(map(len, said.splitlines())) <= 78

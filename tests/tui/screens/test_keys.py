@@ -19,6 +19,7 @@ from chamberwise.tui.screens.offer import OfferScreen
 from chamberwise.tui.screens.panel import Panel
 from chamberwise.tui.screens.record import RecordScreen
 from chamberwise.tui.screens.sheets import SheetsScreen
+from chamberwise.tui.screens.team_drill import TeamDrillScreen
 from chamberwise.tui.screens.walk import WalkScreen
 from textual.binding import Binding
 from textual.pilot import Pilot
@@ -33,6 +34,7 @@ TABLES: list[tuple[type[Screen[object]], tuple[KeyAction, ...]]] = [
     (CheckerScreen, actions.CHECKER),
     (SheetsScreen, actions.SHEETS),
     (DrillScreen, actions.DRILL),
+    (TeamDrillScreen, actions.TEAM),
     (CalculationsScreen, actions.CALCULATIONS),
     (FormScreen, actions.FORM),
     (OfferScreen, actions.OFFER),
