@@ -182,7 +182,7 @@ def _orders(library: Library, wanted: Wanted) -> tuple[tuple[Kind, Order], ...]:
 
 def _judged(reports: tuple[Report, ...], library: Library, wanted: Wanted) -> tuple[str, ...]:
     """Return what to say of the audit, or raise `StoppedOrderError`: somebody stands for it."""
-    from chamberwise.exports.printing.auditing import told, told_of_draft, told_of_waivers
+    from chamberwise.exports.printing.telling_audits import told, told_of_draft, told_of_waivers
 
     pathway, waived = library.pathways[wanted.pathway], told_of_waivers(reports, wanted.waivers)
     if not pathway.is_approved:

@@ -10,8 +10,8 @@ from dataclasses import dataclass, field
 
 from chamberwise.exports.legibility.angle import MM_PER_POINT
 from chamberwise.exports.legibility.long_words import may_be_parted
-from chamberwise.exports.paper.sheet import Run, Style, Weight
-from chamberwise.exports.typesetting.measuring import Room, Ruler, Setting
+from chamberwise.exports.paper.sheet import Style, Weight
+from chamberwise.exports.typesetting.measuring import Room, Ruler, Setting, Word
 
 REFERENCE = 12.0
 PART = 10
@@ -20,7 +20,6 @@ FILLED = 0.85
 """Of its width: what a line of parted words fills."""
 LINE = 1.02
 """Of the size: from the highest to the lowest letter of a line."""
-FREE = 10_000.0
 
 
 @dataclass(slots=True)
@@ -33,9 +32,9 @@ class Guess:
     def meet(self, texts: Iterable[str]) -> None:
         """Measure the words of some texts in every weight, in one go."""
         words = {word for text in texts for word in text.split()} | {"n n", "nn"}
-        settings = {(word, weight): _free(word, weight) for word in words for weight in Weight}
-        self.ruler.measure(settings.values())
-        self.widths |= {key: self.ruler(each).width for key, each in settings.items()}
+        asked = {(word, weight): _free(word, weight) for word in words for weight in Weight}
+        self.ruler.measure((), asked.values())
+        self.widths |= {key: self.ruler.widths[each] for key, each in asked.items()}
 
     def __call__(self, setting: Setting) -> Room:
         """Return the room of a text as guessed."""
@@ -74,7 +73,9 @@ class Guess:
     def _width(self, word: str, weight: Weight) -> float:
         found = self.widths.get((word, weight))
         if found is None:
-            found = self.widths[word, weight] = self.ruler(_free(word, weight)).width
+            asked = _free(word, weight)
+            self.ruler.measure((), [asked])
+            found = self.widths[word, weight] = self.ruler.widths[asked]
         return found
 
 
@@ -99,8 +100,8 @@ def measured(guess: Guess, lay: Callable[[Asked], object]) -> Ruler:
     return guess.ruler
 
 
-def _free(word: str, weight: Weight) -> Setting:
-    return Setting((Run(word),), Style(REFERENCE, weight), FREE)
+def _free(word: str, weight: Weight) -> Word:
+    return Word(word, REFERENCE, weight)
 
 
 def _words(setting: Setting) -> list[list[tuple[str, Weight]]]:
