@@ -45,6 +45,11 @@ def lay(ruler: Ruler, groups: Sequence[Group], width: float, most: float) -> lis
     return [each for group in kept for each in _laid(ruler, group, width, most)]
 
 
+def measure(ruler: Ruler, groups: Iterable[tuple[Group, float]]) -> None:
+    """Measure, in one go, groups that are laid one after the other, each in its width."""
+    ruler.measure(each for group, width in groups for each in _settings([_held(group)], width))
+
+
 def _held(group: Group) -> Group:
     """Return a group whose quantities no line end parts."""
     blocks = (

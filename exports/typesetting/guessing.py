@@ -5,7 +5,7 @@ What a search settles on is measured afterwards by what prints it; a guess is ne
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from chamberwise.exports.legibility.angle import MM_PER_POINT
@@ -29,10 +29,12 @@ class Guess:
     ruler: Ruler
     widths: dict[tuple[str, Weight], float] = field(default_factory=dict)
 
-    def meet(self, texts: Iterable[str]) -> None:
-        """Measure the words of some texts in every weight, in one go."""
-        words = {word for text in texts for word in text.split()} | {"n n", "nn"}
-        asked = {(word, weight): _free(word, weight) for word in words for weight in Weight}
+    def meet(self, lay: Callable[[Meeting], object]) -> None:
+        """Measure, in one go, the words that laying out asks for, each in its weight."""
+        meeting = Meeting()
+        lay(meeting)
+        spaces = ((text, weight) for text in ("n n", "nn") for weight in Weight)
+        asked = {each: _free(*each) for each in (*meeting.words, *spaces)}
         self.ruler.measure((), asked.values())
         self.widths |= {key: self.ruler.widths[each] for key, each in asked.items()}
 
@@ -77,6 +79,19 @@ class Guess:
             self.ruler.measure((), [asked])
             found = self.widths[word, weight] = self.ruler.widths[asked]
         return found
+
+
+@dataclass(slots=True)
+class Meeting:
+    """Notes the words of what it is asked; finds room for everything."""
+
+    words: dict[tuple[str, Weight], None] = field(default_factory=dict)
+
+    def __call__(self, setting: Setting) -> Room:
+        """Note a text; tell something harmless."""
+        for paragraph in _words(setting):
+            self.words.update(dict.fromkeys(paragraph))
+        return Room(0.0, 0.0, 0.0)
 
 
 @dataclass(slots=True)

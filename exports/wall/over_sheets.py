@@ -16,13 +16,13 @@ from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Body
 from chamberwise.exports.legibility.angle import size_for
 from chamberwise.exports.paper.sheet import Item, Role, Weight
-from chamberwise.exports.typesetting.guessing import Asked, Guess, measured
+from chamberwise.exports.typesetting.guessing import Asked, Guess, Meeting, measured
 from chamberwise.exports.typesetting.measuring import Ruler
 from chamberwise.exports.typesetting.searching import most
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.columns import Flow
 from chamberwise.exports.wall.content import MOST_BOXES, Wall
-from chamberwise.exports.wall.first_sheet import BESIDE, FirstSheet, first_sheet
+from chamberwise.exports.wall.first_sheet import BESIDE, FirstSheet, first_sheet, say_first_sheet
 from chamberwise.exports.wall.front import head, in_rows
 from chamberwise.exports.wall.panels import calls_and_notes, key, lying
 from chamberwise.exports.wall.parting import Measured, parted
@@ -35,7 +35,6 @@ from chamberwise.exports.wall.pen import (
     Pen,
     TooNarrowError,
 )
-from chamberwise.exports.wall.placing import texts
 
 MOST_SHEETS = 7
 NAMED = N_("{title}, sheet {number} of {count}")
@@ -69,18 +68,7 @@ def over_sheets(
     `None` where even the most sheets do not. Sizes are tried by guess and measured at the end.
     """
     guess = Guess(ruler)
-    numbers = " ".join(f"{n} {n};" for n in range(1, 11))
-    guess.meet(
-        (
-            *texts(content),
-            content.title,
-            numbers,
-            *(
-                _(each).format(title="", number=numbers, count=numbers, next=numbers)
-                for each in (_(NAMED), _(NAMED_ONWARD))
-            ),
-        )
-    )
+    guess.meet(partial(_asked, content, body))
     return (
         _by_rows(content, body, guess, least, fewest)
         if not content.first
@@ -182,6 +170,17 @@ def _most(content: Wall, body: Body, guess: Guess, plan: _Plan, low: int) -> int
         return _parted(content, body, Pen(guess, steps * STEP), plan) is not None
 
     return most(fits, low, int(MOST_SIZE / STEP))
+
+
+def _asked(content: Wall, body: Body, meeting: Meeting) -> None:
+    """Say all that the sheets may say; room is found for everything."""
+    pen = Pen(meeting, LEAST_SIZE)
+    if content.first:
+        say_first_sheet(content, body, pen)
+    _parted(content, body, pen, _Plan(MOST_SHEETS, 1, by_phase=False))
+    for number in range(1, MOST_SHEETS + 1):
+        for count in (number, MOST_SHEETS):
+            _edges(content, body, pen, number, count)
 
 
 def _laid(content: Wall, body: Body, pen: Pen, plan: _Plan, asked: Asked) -> None:
