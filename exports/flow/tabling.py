@@ -49,8 +49,7 @@ def row(
     Raises `UnfitError` where a cell does not fit.
     """
     groups = [
-        (Group(cell, 0.0), width - 2 * PADDING)
-        for cell, width in zip(cells, widths, strict=True)
+        (Group(cell, 0.0), width - 2 * PADDING) for cell, width in zip(cells, widths, strict=True)
     ]
     measure(ruler, groups)
     laid = [lay(ruler, [each], wide, 1e6)[0] if each.blocks else None for each, wide in groups]

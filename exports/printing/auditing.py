@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import replace
-from typing import NamedTuple
+from typing import NamedTuple, TypeAlias
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.audit import audit
@@ -25,42 +25,64 @@ class Audited(NamedTuple):
     reports: tuple[Report, ...]
 
 
-def audited(laid: Sequence[Laid], waivers: tuple[Waiver, ...] = ()) -> Audited:
+class Part(NamedTuple):
+    """Pages of a finished PDF that are audited together; `first` is the first, from nought."""
+
+    sheet: Sheet
+    pdf: bytes
+    terms: Terms
+    first: int = 0
+    tiles: str = ""
+    """Which page was cut into them, where they are tiles; `all` where there is one."""
+
+
+ONE = "all"
+Each: TypeAlias = Callable[[Callable[[Part], Report], Iterable[Part]], Iterable[Report]]
+"""Applies the audit to each part, as `map` does."""
+
+
+def audited(laid: Sequence[Laid], waivers: tuple[Waiver, ...] = (), each: Each = map) -> Audited:
     """Make one file of some kinds and audit each. Raises `UnprintableError`."""
     sheet = sheet_of(laid)
     pdf = to_pdf(sheet)
-    return Audited(pdf, tuple(_reports(sheet, laid, pdf, waivers)))
+    return Audited(pdf, tuple(each(judged, _parts(sheet, laid, pdf, waivers))))
 
 
-def _reports(
+def judged(part: Part) -> Report:
+    """Return the audit of a part. Content is judged whole: a tile shows what it shows."""
+    sheet, pdf, terms, first, tiles = part
+    if not tiles:
+        return audit(sheet, pdf, terms, first=first)
+    report = audit(sheet, pdf, terms, first=first, rules=OF_A_TILE)
+    which = f" {tiles}" if tiles != ONE else ""
+    told = _("{sheet}{which}, cut into tiles").format(sheet=report.sheet, which=which)
+    return replace(report, sheet=told)
+
+
+def _parts(
     sheet: Sheet, laid: Sequence[Laid], pdf: bytes, waivers: tuple[Waiver, ...]
-) -> Iterator[Report]:
+) -> Iterator[Part]:
     start = 0
     for each in laid:
         if each.uncut:
-            # Content is judged whole: a tile is a window on it, and shows what it shows.
-            yield from audited((each.uncut,), waivers).reports
+            whole = sheet_of((each.uncut,))
+            yield from _parts(whole, (each.uncut,), to_pdf(whole), waivers)
             yield from _of_tiles(sheet, each, pdf, waivers, start)
         else:
-            terms = _terms(each, waivers)
-            yield audit(_part(sheet, each.pages), pdf, terms, first=start)
+            yield Part(_part(sheet, each.pages), pdf, _terms(each, waivers), start)
         start += len(each.pages)
 
 
 def _of_tiles(
     sheet: Sheet, laid: Laid, pdf: bytes, waivers: tuple[Waiver, ...], start: int
-) -> Iterator[Report]:
-    """Yield a report of the tiles of each page that was cut."""
+) -> Iterator[Part]:
+    """Yield the tiles of each page that was cut."""
     place = 0
     for number, cut in enumerate(laid.cuts, start=1):
         pages = laid.pages[place : place + cut.pages]
         terms = replace(_terms(laid, waivers), sized=_sized(pages), tiling=_tiling(cut))
-        report = audit(_part(sheet, pages), pdf, terms, first=start + place, rules=OF_A_TILE)
-        which = f" {number}" if len(laid.cuts) > 1 else ""
-        yield replace(
-            report,
-            sheet=_("{sheet}{which}, cut into tiles").format(sheet=report.sheet, which=which),
-        )
+        which = str(number) if len(laid.cuts) > 1 else ONE
+        yield Part(_part(sheet, pages), pdf, terms, start + place, which)
         place += cut.pages
 
 

@@ -22,6 +22,7 @@ from chamberwise.exports.wall.pen import LEAST_SIZE, MOST_SIZE, STEP, Pen, TooNa
 
 MOST_GLANCE = 2.8
 
+
 class Plan(NamedTuple):
     """The share of the width that the first actions have, and the columns of the rows."""
 
