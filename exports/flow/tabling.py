@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from chamberwise.exports.flow.block import Block, Group, Laid
-from chamberwise.exports.flow.laying import beside, lay, measure, moved, under
+from chamberwise.exports.flow.laying import beside, lay, measure, under
 from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import Arrow, Item, Outline, Shape
 from chamberwise.exports.typesetting.measuring import Ruler
 

@@ -28,6 +28,7 @@ class Guess:
 
     ruler: Ruler
     widths: dict[tuple[str, Weight], float] = field(default_factory=dict)
+    spaces: dict[Weight, float] = field(default_factory=dict)
 
     def meet(self, lay: Callable[[Meeting], object]) -> None:
         """Measure, in one go, the words that laying out asks for, each in its weight."""
@@ -54,9 +55,10 @@ class Guess:
         scale = style.size / REFERENCE
         lines, here, whole, longest = 1, 0.0, 0.0, 0.0
         for word, weight in words:
-            space = self._space(weight) * scale if here else 0.0
+            gap = self._space(weight) * scale
+            space = gap if here else 0.0
             wide = self._width(word, weight) * scale
-            whole += wide + (self._space(weight) * scale if whole else 0.0)
+            whole += wide + (gap if whole else 0.0)
             if wide > width and may_be_parted(word):
                 longest = max(longest, wide * PART / max(PART, len(word)))
                 more, here = divmod(here + space + wide, width * FILLED)
@@ -70,7 +72,9 @@ class Guess:
         return lines, whole, longest
 
     def _space(self, weight: Weight) -> float:
-        return self._width("n n", weight) - self._width("nn", weight)
+        if weight not in self.spaces:
+            self.spaces[weight] = self._width("n n", weight) - self._width("nn", weight)
+        return self.spaces[weight]
 
     def _width(self, word: str, weight: Weight) -> float:
         found = self.widths.get((word, weight))
