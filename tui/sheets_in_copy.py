@@ -5,6 +5,7 @@ What cannot be read on its paper is handed back, not raised: nothing has failed.
 
 from __future__ import annotations
 
+import gc
 import pickle
 from dataclasses import replace
 from functools import lru_cache
@@ -31,7 +32,11 @@ NO_LIBRARY = Library(Words(), {})
 
 
 def ready(kinds: tuple[Kind, ...]) -> None:
-    """Load what is needed in any case; one kind alone is audited as well."""
+    """Load what is needed in any case; one kind alone is audited as well.
+
+    A copy lives for a few seconds and leaves hardly any garbage: none is looked for.
+    """
+    gc.disable()
     fonts()
     for kind in kinds:
         maker(kind)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
-from typing import NamedTuple, TypeAlias
+from typing import Any, NamedTuple, TypeAlias
 
 from chamberwise.engine.language.speaking import spoken
 from chamberwise.exports.legibility.long_words import may_be_parted
@@ -64,7 +64,7 @@ class Ruler:
             return
         groups = _alike(new)
         rooms, widths = _measured(groups, unmet, self.language)
-        self.widths.update(zip(unmet, widths, strict=True))
+        self.widths |= widths
         for group, (free, heights) in zip(groups, rooms, strict=True):
             for each, height in zip(group, heights, strict=True):
                 longest = max((self.widths[word] for word in words_of[each]), default=0.0)
@@ -99,15 +99,30 @@ def _alike(settings: Iterable[Setting]) -> list[list[Setting]]:
 
 def _measured(
     groups: Sequence[Sequence[Setting]], words: Iterable[Word], language: str
-) -> tuple[list[tuple[float, list[float]]], list[float]]:
+) -> tuple[list[tuple[float, list[float]]], Widths]:
     """Return for each group the width on one line and each height, and the width of each word."""
     texts = [
         {**style_values(each.style, each.runs), "width": each.width, "widths": widths}
         for each, widths in ((group[0], [one.width for one in group]) for group in groups)
     ]
-    data = json.dumps([texts, [word._asdict() for word in words]], ensure_ascii=False)
-    written = data.replace("\\", "\\\\").replace('"', '\\"')
+    long, alike = [], dict[tuple[float, Weight], list[Word]]()
+    for word in words:
+        if word.width is None:
+            alike.setdefault((word.size, word.weight), []).append(word)
+        else:
+            long.append(word)
+    plain = [
+        {"size": size, "weight": weight, "words": [word.text for word in same]}
+        for (size, weight), same in alike.items()
+    ]
+    rooms, *widths = _asked([texts, [word._asdict() for word in long], plain], language)
+    sorts = zip((long, *alike.values()), widths, strict=True)
+    return rooms, {word: wide for sort in sorts for word, wide in zip(*sort, strict=True)}
+
+
+def _asked(data: list[Any], language: str) -> list[Any]:
+    """Return what the typesetter answers, in the order asked."""
+    written = json.dumps(data, ensure_ascii=False).replace("\\", "\\\\").replace('"', '\\"')
     source = f'#import "measure.typ": told\n#told("{written}", "{language}")'
-    found = compiler(source.encode()).query("<found>", field="value", one=True)
-    rooms, widths = json.loads(found)
-    return rooms, widths
+    found: list[Any] = json.loads(compiler(source.encode()).query("<found>", field="value"))
+    return found
