@@ -28,6 +28,11 @@ class Promise(Generic[Done]):
     def __init__(self, here: Callable[[], Done], beside: Future[Done] | None) -> None:
         self._here, self._beside = here, beside
 
+    @property
+    def is_done(self) -> bool:
+        """Whether nothing is being done about it in a copy."""
+        return self._beside is None or self._beside.done()
+
     def result(self) -> Done:
         """Return what came of it; what failed in a copy is done here, and fails here if it must."""
         if self._beside is not None:

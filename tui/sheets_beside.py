@@ -7,7 +7,7 @@ is begun here is asked for only once the pathway may be printed; else it is thro
 from __future__ import annotations
 
 import pickle
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from contextlib import AbstractContextManager
 from dataclasses import replace
 from importlib import import_module
@@ -16,11 +16,12 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from chamberwise.engine.stamp.content import content_digest
 from chamberwise.exports.printing.kind import Kind
 from chamberwise.tui.copies import Copies, Promise
+from chamberwise.tui.reading_beside import Line, line, serve
 
 if TYPE_CHECKING:
     from chamberwise.engine.model.library import Library
     from chamberwise.exports.audit.report import Report
-    from chamberwise.exports.printing.auditing import Part
+    from chamberwise.exports.printing.auditing import Judge, Part
     from chamberwise.exports.printing.order import Made, Order
     from chamberwise.tui.preparing import Prepared
     from chamberwise.tui.wanted import Wanted
@@ -28,6 +29,8 @@ if TYPE_CHECKING:
 LONGEST_FIRST = (Kind.CASE_TABLE, Kind.FULL)
 """What takes longest is begun first; the rest fills what time the others leave."""
 IN_COPY = "chamberwise.tui.sheets_in_copy"
+ASKS: list[Line] = []
+"""In a copy that works alone: its end of the line to the first process."""
 Done = TypeVar("Done")
 
 
@@ -39,8 +42,12 @@ class SheetsBeside(AbstractContextManager["SheetsBeside"]):
         self._copies = Copies(len(kinds))
         self._whole: Promise[Any] | None = None
         self._laid: dict[Kind, Promise[Any]] = {}
+        self._line = line() if self._copies.count == 1 else None
+        ASKS[:] = [self._line.copy] if self._line else []
         for _copy in range(self._copies.count):
             self._copies.begin(in_copy, "ready", kinds)
+        while ASKS:
+            ASKS.pop().close()  # it is the copy's now
 
     def __exit__(self, *_error: object) -> None:
         """End the copies, whatever they are at."""
@@ -62,10 +69,13 @@ class SheetsBeside(AbstractContextManager["SheetsBeside"]):
 
         if not (self._whole or self._laid):
             self.begin(library, wanted)
-        if not self._whole:
+        whole = self._whole
+        if not whole:
             return prepared(library, wanted, self._made, self._each)
         content_digest(library, wanted.pathway)  # the register will ask; now there is time
-        found: Prepared = _or_raised(self._whole.result())
+        if self._line:
+            serve(self._line.first, lambda: whole.is_done)
+        found: Prepared = _or_raised(whole.result())
         orders = ((kind, replace(order, library=library)) for kind, order in found.orders)
         return found._replace(orders=tuple(orders))
 
@@ -73,7 +83,7 @@ class SheetsBeside(AbstractContextManager["SheetsBeside"]):
         made: Made = _or_raised(self._laid[kind].result())
         return made
 
-    def _each(self, judged: Callable[[Part], Report], parts: Iterable[Part]) -> Iterable[Report]:
+    def _each(self, judged: Judge, parts: Iterable[Part]) -> Iterable[Report]:
         several = tuple(parts)
         if len(several) < 2:
             return map(judged, several)

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import gc
 import pickle
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from functools import lru_cache
 from typing import TYPE_CHECKING
@@ -21,11 +22,12 @@ from chamberwise.exports.typesetting.compiling import fonts
 from chamberwise.exports.typesetting.forgetting import forget
 from chamberwise.exports.typesetting.measuring import Ruler
 from chamberwise.tui.preparing import Prepared, orders_of, prepared
+from chamberwise.tui.reading_beside import reader
 from chamberwise.tui.wanted import Wanted
 
 if TYPE_CHECKING:
     from chamberwise.exports.audit.report import Report
-    from chamberwise.exports.printing.auditing import Part
+    from chamberwise.exports.printing.auditing import Judge, Part
 
 NO_LIBRARY = Library(Words(), {})
 """Stands in what is handed back: who asked has the library."""
@@ -47,11 +49,20 @@ def ready(kinds: tuple[Kind, ...]) -> None:
 def whole(handed: bytes, wanted: Wanted) -> Prepared | UnfitSheetsError:
     """Return all that was asked for, but for the library and what was measured."""
     try:
-        found = prepared(_library(handed), wanted)
+        found = prepared(_library(handed), wanted, None, _judged)
     except UnfitSheetsError as error:
         return error
     orders = ((kind, _bare(order)) for kind, order in found.orders)
     return found._replace(orders=tuple(orders))
+
+
+def _judged(judged: Judge, parts: Iterable[Part]) -> Iterator[Report]:
+    """Yield the audit of each part; of the first, the first process may read along."""
+    from chamberwise.tui import sheets_beside
+
+    for number, part in enumerate(parts):
+        may_ask = sheets_beside.ASKS and not number
+        yield judged(part, reader(sheets_beside.ASKS[0])) if may_ask else judged(part)
 
 
 def lay(handed: bytes, wanted: Wanted, kind: Kind) -> Made | UnfitError:

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import replace
-from typing import NamedTuple, TypeAlias
+from typing import NamedTuple, Protocol, TypeAlias
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.audit.audit import audit
+from chamberwise.exports.audit.printed.read import Reader
 from chamberwise.exports.audit.report import Report
 from chamberwise.exports.audit.rules.printing import OF_A_TILE
 from chamberwise.exports.audit.rules.registry import RULES
@@ -37,7 +38,16 @@ class Part(NamedTuple):
 
 
 ONE = "all"
-Each: TypeAlias = Callable[[Callable[[Part], Report], Iterable[Part]], Iterable[Report]]
+
+
+class Judge(Protocol):
+    """Audits a part; `reader` sets the second reader to work elsewhere."""
+
+    def __call__(self, part: Part, reader: Reader | None = None, /) -> Report:
+        """Return the report."""
+
+
+Each: TypeAlias = Callable[[Judge, Iterable[Part]], Iterable[Report]]
 """Applies the audit to each part, as `map` does."""
 
 
@@ -48,12 +58,16 @@ def audited(laid: Sequence[Laid], waivers: tuple[Waiver, ...] = (), each: Each =
     return Audited(pdf, tuple(each(judged, _parts(sheet, laid, pdf, waivers))))
 
 
-def judged(part: Part) -> Report:
-    """Return the audit of a part. Content is judged whole: a tile shows what it shows."""
+def judged(part: Part, reader: Reader | None = None) -> Report:
+    """Return the audit of a part. Content is judged whole: a tile shows what it shows.
+
+    `reader` sets the second reader to work elsewhere.
+    """
     sheet, pdf, terms, first, tiles = part
+    rules = OF_A_TILE if tiles else RULES
+    report = audit(sheet, pdf, terms, first=first, rules=rules, reader=reader)
     if not tiles:
-        return audit(sheet, pdf, terms, first=first)
-    report = audit(sheet, pdf, terms, first=first, rules=OF_A_TILE)
+        return report
     which = f" {tiles}" if tiles != ONE else ""
     told = _("{sheet}{which}, cut into tiles").format(sheet=report.sheet, which=which)
     return replace(report, sheet=told)
