@@ -18,6 +18,9 @@ _TOLD = 0
 _DELETE_IT = N_("Delete it. Where an editor hides it, type the line anew.")
 _CONFLICT = re.compile(r"(?:\A|(?<=[\r\n]))(?:(?:<{7}|>{7}|\|{7})(?=\s|\Z)|={7}(?=[\r\n]|\Z))")
 _HARD_SPACE = re.compile(r"(?:\A|(?<=[\r\n]))[ ]*(?:- )?(?:[a-z][a-z -]*:)?[ ]*(?P<space>\u00a0)")
+_NO_BREAK = "\u00a0"
+_MARKS = tuple(sign * 7 for sign in "<>|=")
+"""Looked for first: that takes no time, and hardly a file has any of them."""
 _TYPE_SPACES = N_("Delete it and type a plain space.")
 _OTHER_KINDS = {
     b"\xff\xfe\x00\x00": "UTF-32",
@@ -86,11 +89,11 @@ def refusals(text: str, shown_as: str) -> list[Problem]:
                 shown_as, (), span, _("{found} stands here").format(found=found), _(_DELETE_IT)
             )
         ]
-    if hard := _HARD_SPACE.search(text):
+    if hard := _HARD_SPACE.search(text) if _NO_BREAK in text else None:
         span = point(text, hard.start("space"))
         message = _("a hard space U+00A0 stands where a plain one is due")
         return [codes.HIDDEN_CHARACTER.at(shown_as, (), span, message, _(_TYPE_SPACES))]
-    if conflict := _CONFLICT.search(text):
+    if conflict := _CONFLICT.search(text) if any(map(text.__contains__, _MARKS)) else None:
         advice = _("Keep one of the two versions and delete the three marker lines.")
         message = _("a merge conflict was left in the file")
         span = point(text, conflict.start(), 7)
