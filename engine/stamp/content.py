@@ -74,7 +74,8 @@ def words_used(library: Library, pathway: PathwayId) -> list[Any]:
 def _words_used(library: Library, pathway: PathwayId, said: Any) -> list[Any]:
     words = library.words(pathway)
     tables: dict[str, Mapping[str, Any]] = {name: getattr(words, name) for name in TABLES}
-    named = set(_texts(said))
+    named: set[str] = set()
+    _name(said, named)
     found: dict[tuple[str, str], Any] = {}
     every = [(table, name) for table in TABLES for name in tables[table]]
     size = -1
@@ -83,13 +84,14 @@ def _words_used(library: Library, pathway: PathwayId, said: Any) -> list[Any]:
         for table, name in every:
             if name in named and (table, name) not in found:
                 found[table, name] = plain(tables[table][name])
-                named.update(_texts(found[table, name]))
+                _name(found[table, name], named)
     return [[*key, found[key]] for key in sorted(found)]
 
 
-def _texts(value: Any) -> Iterator[str]:
+def _name(value: Any, named: set[str]) -> None:
+    """Add every text in a value to those that are named."""
     if isinstance(value, str):
-        yield value
+        named.add(value)
     elif isinstance(value, list):
         for each in value:
-            yield from _texts(each)
+            _name(each, named)
