@@ -84,7 +84,7 @@ def _written(path: Path, content: DebriefContent, on: date) -> list[str]:
     from chamberwise.engine.store.whole_file import write_bytes_whole
     from chamberwise.exports.debrief.sheet import debrief_paper
     from chamberwise.exports.debrief.text import debrief_text
-    from chamberwise.exports.printing.auditing import told_of_paper
+    from chamberwise.exports.printing.telling_audits import told_of_paper
     from chamberwise.exports.printing.unfit import UnfitError
     from chamberwise.exports.typesetting.compiling import UnprintableError
 

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
+from functools import cache
+from typing import TypeAlias
 
 from chamberwise.engine.cases.answering import Answering, CaseError
 from chamberwise.engine.cases.doubt import Doubt, doubt
 from chamberwise.engine.cases.hang import Hang
 from chamberwise.engine.cases.way import Way
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.engine.meaning.advance import begin, moves, passage
-from chamberwise.engine.meaning.state import Answered, Done, State
+from chamberwise.engine.meaning.advance import Passage, begin, moves, passage
+from chamberwise.engine.meaning.state import Answered, Done, Move, State
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.pathway import CaseTable, Impossible
 from chamberwise.engine.model.step import Outcome, PathwayId, Question
@@ -20,6 +22,8 @@ from chamberwise.engine.model.words import ActId, FindingId, ValueId
 MOST_MOVES = 1000
 
 Combination = tuple[tuple[FindingId, ValueId], ...]
+Onward: TypeAlias = Callable[[State, Move], Passage]
+"""Where a move leads from a state."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,8 +55,22 @@ class Case:
         return any(each.looked_at for each in self.doubts)
 
 
+def onward(library: Library) -> Onward:
+    """Return `passage` that remembers: most cases go by the same states for a while."""
+
+    @cache
+    def made(state: State, move: Move) -> Passage:
+        return passage(library, state, move)
+
+    return made
+
+
 def run_case(
-    library: Library, pathway: PathwayId, combination: Combination, table: CaseTable
+    library: Library,
+    pathway: PathwayId,
+    combination: Combination,
+    table: CaseTable,
+    made: Onward | None = None,
 ) -> Case:
     """Return the case of one combination, walked with the table's assumptions."""
     values = dict(combination)
@@ -61,7 +79,7 @@ def run_case(
     first, problem = begin(library, pathway), ""
     way.pass_over(first.state, first.silent)
     try:
-        _walk(library, first.state, answering, way)
+        _walk(library, first.state, answering, way, made or onward(library))
     except CaseError as error:
         problem = str(error)
     ended = isinstance(library.step(way.steps[-1]), Outcome) and not problem
@@ -82,7 +100,7 @@ def run_case(
     )
 
 
-def _walk(library: Library, state: State, answering: Answering, way: Way) -> None:
+def _walk(library: Library, state: State, answering: Answering, way: Way, onward: Onward) -> None:
     for _move in range(MOST_MOVES):
         step = library.step(state.place)
         move: Answered | Done = Done()
@@ -94,7 +112,7 @@ def _walk(library: Library, state: State, answering: Answering, way: Way) -> Non
             return
         elif not moves(library, state):
             raise CaseError(_("`{id}` cannot decide").format(id=step.id))
-        made = passage(library, state, move)
+        made = onward(state, move)
         state = made.state
         way.pass_over(state, made.silent)
     raise CaseError(_("no outcome after {moves} moves").format(moves=MOST_MOVES))

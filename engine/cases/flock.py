@@ -86,18 +86,19 @@ class Flock:
         if isinstance(node.step, Outcome):
             self._arrive(node.place, said, lanes)
             return
-        parts = [lanes]
+        parts, ruled_out = [lanes], 0
         if isinstance(node.step, Question):
             parts, ruled_out = self._parted(position, node.step, moves)
-            self._arrive(None, said, lanes & ruled_out, is_ruled_out=True)
-            lanes &= ~ruled_out
+        if away := lanes & ruled_out:
+            self._arrive(None, said, away, is_ruled_out=True)
+            lanes ^= away
         for move, part in zip(moves, parts, strict=False):
             here = lanes & part
             if here:
                 passed: list[int] = []
                 onward = self.stepping.made(position, move, passed)
                 self._stand(onward, said, passed, here)
-                lanes &= ~here
+                lanes ^= here
         self._arrive(None, said, lanes)
 
     def _parted(self, position: Position, step: Question, moves: list[Next]) -> Parted:
@@ -130,7 +131,8 @@ class Flock:
                 if entry not in said:
                     said = (*said, entry)
         key = position, said
-        self._front[key] = self._front.get(key, 0) | lanes
+        there = self._front.get(key)
+        self._front[key] = lanes if there is None else there | lanes
 
     def _arrive(
         self, outcome: Place | None, said: Said, lanes: Lanes, *, is_ruled_out: bool = False

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from itertools import product
 
-from chamberwise.engine.cases.case import Case, run_case
+from chamberwise.engine.cases.case import Case, onward, run_case
 from chamberwise.engine.cases.hanging import with_hangs
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import CaseTable
@@ -29,8 +29,9 @@ def cases(
     """
     table = _table(library, pathway, assume)
     axes = [_values(library, pathway, name, cannot_tell=cannot_tell) for name in table.over]
+    made = onward(library)
     return tuple(
-        run_case(library, pathway, tuple(zip(table.over, values, strict=True)), table)
+        run_case(library, pathway, tuple(zip(table.over, values, strict=True)), table, made)
         for values in product(*axes)
     )
 

@@ -18,6 +18,9 @@ _TOLD = 0
 _DELETE_IT = N_("Delete it. Where an editor hides it, type the line anew.")
 _CONFLICT = re.compile(r"(?:\A|(?<=[\r\n]))(?:(?:<{7}|>{7}|\|{7})(?=\s|\Z)|={7}(?=[\r\n]|\Z))")
 _HARD_SPACE = re.compile(r"(?:\A|(?<=[\r\n]))[ ]*(?:- )?(?:[a-z][a-z -]*:)?[ ]*(?P<space>\u00a0)")
+_NO_BREAK = "\u00a0"
+_MARKS = tuple(sign * 7 for sign in "<>|=")
+"""Looked for first: that takes no time, and hardly a file has any of them."""
 _TYPE_SPACES = N_("Delete it and type a plain space.")
 _OTHER_KINDS = {
     b"\xff\xfe\x00\x00": "UTF-32",
@@ -86,12 +89,11 @@ def refusals(text: str, shown_as: str) -> list[Problem]:
                 shown_as, (), span, _("{found} stands here").format(found=found), _(_DELETE_IT)
             )
         ]
-    if "\u00a0" in text and (hard := _HARD_SPACE.search(text)):
+    if _NO_BREAK in text and (hard := _HARD_SPACE.search(text)):
         span = point(text, hard.start("space"))
         message = _("a hard space U+00A0 stands where a plain one is due")
         return [codes.HIDDEN_CHARACTER.at(shown_as, (), span, message, _(_TYPE_SPACES))]
-    marked = any(7 * mark in text for mark in "<>|=")
-    if marked and (conflict := _CONFLICT.search(text)):
+    if any(mark in text for mark in _MARKS) and (conflict := _CONFLICT.search(text)):
         advice = _("Keep one of the two versions and delete the three marker lines.")
         message = _("a merge conflict was left in the file")
         span = point(text, conflict.start(), 7)

@@ -10,6 +10,7 @@ import json
 from collections.abc import Iterator, Mapping
 from dataclasses import MISSING, Field, fields, is_dataclass
 from datetime import date
+from functools import cache, lru_cache
 from hashlib import sha256
 from typing import Any
 
@@ -21,11 +22,13 @@ NOT_PRINTED = ("words", "rules", "accepted", "reason_for_change", "seal", "work"
 TABLES = ("findings", "acts", "duties", "kit", "sources")
 
 
+@lru_cache(maxsize=64)
 def content_digest(library: Library, pathway: PathwayId) -> str:
     """Return the SHA-256 of all that sheets of a pathway can say, in hexadecimal."""
     content = sha256()
     for name in reached_by_handover(library, pathway):
-        told = [plain(library.pathways[name]), words_used(library, name)]
+        said = plain(library.pathways[name])
+        told = [said, _words_used(library, name, said)]
         content.update(json.dumps(told, ensure_ascii=False).encode() + b"\n")
     if local := library.local_to(pathway):
         content.update(json.dumps(plain(local), ensure_ascii=False).encode())
@@ -34,6 +37,8 @@ def content_digest(library: Library, pathway: PathwayId) -> str:
 
 def plain(value: Any) -> Any:
     """Return a value of the model as lists and texts; mappings keep document order."""
+    if type(value) is str:
+        return value
     if is_dataclass(value) and not isinstance(value, type):
         told = [[each.name, plain(getattr(value, each.name))] for each in _told(value)]
         return [type(value).__name__, *told]
@@ -45,9 +50,14 @@ def plain(value: Any) -> Any:
 
 
 def _told(value: Any) -> Iterator[Field[Any]]:
-    for each in fields(value):
-        if each.name not in NOT_PRINTED and not _is_default(each, getattr(value, each.name)):
+    for each in _printed(value.__class__):
+        if not _is_default(each, getattr(value, each.name)):
             yield each
+
+
+@cache
+def _printed(kind: type) -> tuple[Field[Any], ...]:
+    return tuple(each for each in fields(kind) if each.name not in NOT_PRINTED)
 
 
 def _is_default(field: Field[Any], value: Any) -> bool:
@@ -58,9 +68,14 @@ def _is_default(field: Field[Any], value: Any) -> bool:
 
 def words_used(library: Library, pathway: PathwayId) -> list[Any]:
     """Return every word that the pathway names, or that such a word names in turn."""
+    return _words_used(library, pathway, plain(library.pathways[pathway]))
+
+
+def _words_used(library: Library, pathway: PathwayId, said: Any) -> list[Any]:
     words = library.words(pathway)
     tables: dict[str, Mapping[str, Any]] = {name: getattr(words, name) for name in TABLES}
-    named = set(_texts(plain(library.pathways[pathway])))
+    named: set[str] = set()
+    _name(said, named)
     found: dict[tuple[str, str], Any] = {}
     every = [(table, name) for table in TABLES for name in tables[table]]
     size = -1
@@ -69,13 +84,14 @@ def words_used(library: Library, pathway: PathwayId) -> list[Any]:
         for table, name in every:
             if name in named and (table, name) not in found:
                 found[table, name] = plain(tables[table][name])
-                named.update(_texts(found[table, name]))
+                _name(found[table, name], named)
     return [[*key, found[key]] for key in sorted(found)]
 
 
-def _texts(value: Any) -> Iterator[str]:
+def _name(value: Any, named: set[str]) -> None:
+    """Add every text in a value to those that are named."""
     if isinstance(value, str):
-        yield value
+        named.add(value)
     elif isinstance(value, list):
         for each in value:
-            yield from _texts(each)
+            _name(each, named)

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 
 from chamberwise.engine.language.numbers import decimal
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.exports.audit.printed.read import read
+from chamberwise.exports.audit.printed.read import Reader, read
 from chamberwise.exports.audit.report import Found, Judged, Report
 from chamberwise.exports.audit.rule import Measure, Rule, Where
 from chamberwise.exports.audit.rules.registry import RULES
@@ -23,14 +23,16 @@ def audit(
     *,
     first: int | None = None,
     rules: Sequence[Rule] = RULES,
+    reader: Reader | None = None,
 ) -> Report:
     """Return what is wrong with a sheet and the PDF made of it.
 
     `first` is the page, from nought, at which the sheet begins in a file that holds others too.
+    `reader` sets the second reader to work elsewhere.
     Bytes that are no PDF raise `exports.audit.printed.read.UnreadableError`.
     """
     pages = None if first is None else range(first, first + len(sheet.pages))
-    subject = subject_of(sheet, read(pdf, pages), terms)
+    subject = subject_of(sheet, read(pdf, pages, reader), terms)
     waived = {each.rule: each.reason.strip() for each in terms.waivers if each.reason.strip()}
     found: list[Found] = []
     judged: list[Judged] = []

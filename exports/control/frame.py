@@ -90,6 +90,8 @@ class Frame:
 
     def page(self, items: tuple[Item, ...], number: int, of: int, far: str = "") -> Page:
         """Return a page; `far` says from how far it can be read."""
+        if number == 1:
+            self._measure_feet(of, far)
         head, foot = self._head(), self._foot(number, of, far)
         return Page(self.format, (*head, *items, *foot))
 
@@ -106,8 +108,10 @@ class Frame:
         whole = self.format.width - 2 * MARGIN
         rows: list[list[tuple[Setting, Room]]] = []
         left = 0.0
-        for mark in self.control.marks:
-            setting = Setting((Run(mark),), style, whole - 2 * MARK_PAD)
+        width = whole - 2 * MARK_PAD
+        settings = [Setting((Run(mark),), style, width) for mark in self.control.marks]
+        self.ruler.measure(settings)
+        for setting in settings:
             room = self.ruler(setting)
             needed = room.width + 2 * MARK_PAD
             if not rows or needed > left:
@@ -148,15 +152,25 @@ class Frame:
         )
 
     def _foot_lines(self, number: int, of: int, far: str) -> list[tuple[tuple[Run, ...], float]]:
-        width = self._foot_width()
-        lines = [
+        settings = self._foot_settings(number, of, far)
+        self.ruler.measure(settings)
+        return [(each.runs, self.ruler(each).height) for each in settings]
+
+    def _foot_settings(self, number: int, of: int, far: str) -> list[Setting]:
+        lines = (
             rule_of_use(),
-            *([translated(self.control)] if translated(self.control) else []),
-            *([exceptions(self.control)] if self.control.switched_off else []),
+            translated(self.control),
+            exceptions(self.control),
             (Run(identity(self.control, number, of)),),
             (Run(currency(self.control, far)),),
-        ]
-        return [(runs, self.ruler(Setting(runs, self.foot, width)).height) for runs in lines]
+        )
+        width = self._foot_width()
+        return [Setting(runs, self.foot, width) for runs in lines if runs]
+
+    def _measure_feet(self, of: int, far: str) -> None:
+        """Measure the feet of all pages in one go."""
+        feet = (self._foot_settings(number, of, far) for number in range(1, of + 1))
+        self.ruler.measure(each for foot in feet for each in foot)
 
     def _foot_width(self) -> float:
         side = self._code_side()

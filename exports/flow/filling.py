@@ -6,7 +6,8 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.flow.block import Area, Laid
-from chamberwise.exports.flow.laying import moved, ways_out
+from chamberwise.exports.flow.laying import ways_out
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import Item
 from chamberwise.exports.printing.unfit import UnfitError
 

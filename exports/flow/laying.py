@@ -11,6 +11,7 @@ from chamberwise.exports.flow.block import Block, Group, Laid, Panel
 from chamberwise.exports.flow.holding import held
 from chamberwise.exports.legibility.line import widest
 from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import (
     Align,
     Arrow,
@@ -45,6 +46,11 @@ def lay(ruler: Ruler, groups: Sequence[Group], width: float, most: float) -> lis
     return [each for group in kept for each in _laid(ruler, group, width, most)]
 
 
+def measure(ruler: Ruler, groups: Iterable[tuple[Group, float]]) -> None:
+    """Measure, in one go, groups that are laid one after the other, each in its width."""
+    ruler.measure(each for group, width in groups for each in _settings([_held(group)], width))
+
+
 def _held(group: Group) -> Group:
     """Return a group whose quantities no line end parts."""
     blocks = (
@@ -65,13 +71,6 @@ def under(above: Laid, below: Laid) -> Laid:
     down = above.height + above.after
     items = (*above.items, *(moved(item, 0, down) for item in below.items))
     return Laid(items, down + below.height, below.after, below.keeps_next)
-
-
-def moved(item: Item, right: float, down: float) -> Item:
-    """Return an item moved, in millimetres."""
-    if isinstance(item, Arrow):
-        return replace(item, points=tuple((x + right, y + down) for x, y in item.points))
-    return replace(item, x=item.x + right, y=item.y + down)
 
 
 def _settings(groups: Iterable[Group], width: float) -> Iterable[Setting]:

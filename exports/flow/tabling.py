@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from chamberwise.exports.flow.block import Block, Group, Laid
-from chamberwise.exports.flow.laying import beside, lay, moved, under
+from chamberwise.exports.flow.laying import beside, lay, measure, under
 from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import Arrow, Item, Outline, Shape
 from chamberwise.exports.typesetting.measuring import Ruler
 
@@ -48,10 +49,11 @@ def row(
 
     Raises `UnfitError` where a cell does not fit.
     """
-    laid = [
-        lay(ruler, [Group(cell, 0.0)], width - 2 * PADDING, 1e6)[0] if cell else None
-        for cell, width in zip(cells, widths, strict=True)
+    groups = [
+        (Group(cell, 0.0), width - 2 * PADDING) for cell, width in zip(cells, widths, strict=True)
     ]
+    measure(ruler, groups)
+    laid = [lay(ruler, [each], wide, 1e6)[0] if each.blocks else None for each, wide in groups]
     high = max([least, *(each.height for each in laid if each)]) + 2 * PADDING
     _check(ruler, cells, widths, most, high)
     total = sum(widths)

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from typing import TypeAlias
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.full.cautions import caution
@@ -41,6 +42,8 @@ class Told:
 
 
 NOTHING = Told({}, {})
+Form: TypeAlias = tuple[int, bool, tuple[tuple[Caution, int], ...]]
+"""A step by number, whether an arrow leads down from it, and the cautions told elsewhere."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,10 +66,16 @@ class Blocks:
 
     setter: Setter
     width: float
+    _made: dict[Form, Block] = field(default_factory=dict, compare=False)
 
     def block(self, step: Step, *, is_down: bool, told: Told = NOTHING) -> Block:
         """Return a step; `is_down` when an arrow leads from it straight down to the next."""
-        return self._assembled(step, self._pieces(step, is_down, told), is_down)
+        if told.pages:  # for each page once, at the very end
+            return self._assembled(step, self._pieces(step, is_down, told), is_down)
+        form = (step.number, is_down, tuple(told.cautions.items()))
+        if form not in self._made:
+            self._made[form] = self._assembled(step, self._pieces(step, is_down, told), is_down)
+        return self._made[form]
 
     def chunks(self, step: Step, height: float, told: Told) -> list[Block]:
         """Return a step that is longer than a column in parts, cut between its lines."""

@@ -6,7 +6,8 @@ from collections.abc import Mapping
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.full.content import ON, Kind, Step, Way
-from chamberwise.exports.full.piece import Piece, Setter, moved
+from chamberwise.exports.full.piece import Piece, Setter
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import (
     Arrow,
     Item,

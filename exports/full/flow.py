@@ -56,7 +56,6 @@ class Flow:
     trunk: Trunk | None = None
     start: int = 0
     tops: dict[int, float] = field(default_factory=dict)
-    known: dict[tuple[int, bool, tuple[int, ...]], Block] = field(default_factory=dict)
     cautions: dict[tuple[int, Caution], int] = field(default_factory=dict)
     """Which step tells a caution in full, by page."""
     symbols_left: dict[int, int] = field(default_factory=dict)
@@ -192,11 +191,7 @@ class Flow:
         return above + max(full) <= self.body.height
 
     def _block(self, step: Step, *, is_down: bool) -> Block:
-        told = self._told(step)
-        key = (step.number, is_down, tuple(told.cautions.values()))
-        if key not in self.known:
-            self.known[key] = self.blocks.block(step, is_down=is_down, told=told)
-        return self.known[key]
+        return self.blocks.block(step, is_down=is_down, told=self._told(step))
 
     def _column_height(self) -> float:
         return self.body.height - self._mm(3 * GAP + 16.0)

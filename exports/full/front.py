@@ -8,8 +8,9 @@ from collections.abc import Sequence
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.full.content import FullPathway
-from chamberwise.exports.full.piece import Piece, Setter, moved, stacked
+from chamberwise.exports.full.piece import Piece, Setter, stacked
 from chamberwise.exports.full.words import CHOICES, open_choice_runs, source_text
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import Item, Outline, Role, Run, Shape, Style, Tier, Weight
 
 KEY = (

@@ -161,10 +161,6 @@ def _earlier(content: FullPathway, place: int) -> Iterator[Told]:
 def _pages(flow: Flow, frame: Frame, ruler: Ruler, size: float) -> tuple[Page, ...]:
     count = max(put.page for put in flow.puts)
     far = far_of(size)
-    shadow = Collecting()
-    for number in range(1, count + 1):
-        Frame(shadow, frame.control, frame.format).page((), number, count, far)
-    ruler.measure(shadow.known)
     drawn: dict[int, list[Item]] = {number: [] for number in range(1, count + 1)}
     _measure_page_words(flow, count, ruler)
     for put in flow.puts:

@@ -14,11 +14,12 @@ from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.full.block import OUTLINES, is_decision
 from chamberwise.exports.full.content import FullPathway
 from chamberwise.exports.full.folding import Phase, Symbol, phases
-from chamberwise.exports.full.piece import Piece, Setter, moved
+from chamberwise.exports.full.piece import Piece, Setter
 from chamberwise.exports.layout.content import Graph, Layout, Link, Node
 from chamberwise.exports.layout.margins import spaced_coordinates
 from chamberwise.exports.layout.tangles import tangled
 from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import (
     Arrow,
     Item,

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from chamberwise.exports.legibility.line import widest
 from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import (
-    Arrow,
     Item,
     Outline,
     Role,
@@ -38,13 +38,6 @@ class Piece:
     def at(self, x: float, y: float) -> tuple[Item, ...]:
         """Return the items moved to a place."""
         return tuple(moved(item, x, y) for item in self.items)
-
-
-def moved(item: Item, x: float, y: float) -> Item:
-    """Return an item moved right and down."""
-    if isinstance(item, Arrow):
-        return replace(item, points=tuple((a + x, b + y) for a, b in item.points))
-    return replace(item, x=item.x + x, y=item.y + y)
 
 
 def stacked(pieces: Iterable[Piece], gap: float) -> Piece:

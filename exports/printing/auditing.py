@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import replace
-from typing import NamedTuple
+from typing import NamedTuple, Protocol, TypeAlias
 
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.engine.language.texts import ngettext
 from chamberwise.exports.audit.audit import audit
-from chamberwise.exports.audit.report import Found, Report
+from chamberwise.exports.audit.printed.read import Reader
+from chamberwise.exports.audit.report import Report
 from chamberwise.exports.audit.rules.printing import OF_A_TILE
 from chamberwise.exports.audit.rules.registry import RULES
 from chamberwise.exports.audit.terms import Terms, Tiling, Waiver
@@ -26,42 +26,77 @@ class Audited(NamedTuple):
     reports: tuple[Report, ...]
 
 
-def audited(laid: Sequence[Laid], waivers: tuple[Waiver, ...] = ()) -> Audited:
+class Part(NamedTuple):
+    """Pages of a finished PDF that are audited together; `first` is the first, from nought."""
+
+    sheet: Sheet
+    pdf: bytes
+    terms: Terms
+    first: int = 0
+    tiles: str = ""
+    """Which page was cut into them, where they are tiles; `all` where there is one."""
+
+
+ONE = "all"
+
+
+class Judge(Protocol):
+    """Audits a part; `reader` sets the second reader to work elsewhere."""
+
+    def __call__(self, part: Part, reader: Reader | None = None, /) -> Report:
+        """Return the report."""
+
+
+Each: TypeAlias = Callable[[Judge, Iterable[Part]], Iterable[Report]]
+"""Applies the audit to each part, as `map` does."""
+
+
+def audited(laid: Sequence[Laid], waivers: tuple[Waiver, ...] = (), each: Each = map) -> Audited:
     """Make one file of some kinds and audit each. Raises `UnprintableError`."""
     sheet = sheet_of(laid)
     pdf = to_pdf(sheet)
-    return Audited(pdf, tuple(_reports(sheet, laid, pdf, waivers)))
+    return Audited(pdf, tuple(each(judged, _parts(sheet, laid, pdf, waivers))))
 
 
-def _reports(
+def judged(part: Part, reader: Reader | None = None) -> Report:
+    """Return the audit of a part. Content is judged whole: a tile shows what it shows.
+
+    `reader` sets the second reader to work elsewhere.
+    """
+    sheet, pdf, terms, first, tiles = part
+    rules = OF_A_TILE if tiles else RULES
+    report = audit(sheet, pdf, terms, first=first, rules=rules, reader=reader)
+    if not tiles:
+        return report
+    which = f" {tiles}" if tiles != ONE else ""
+    told = _("{sheet}{which}, cut into tiles").format(sheet=report.sheet, which=which)
+    return replace(report, sheet=told)
+
+
+def _parts(
     sheet: Sheet, laid: Sequence[Laid], pdf: bytes, waivers: tuple[Waiver, ...]
-) -> Iterator[Report]:
+) -> Iterator[Part]:
     start = 0
     for each in laid:
         if each.uncut:
-            # Content is judged whole: a tile is a window on it, and shows what it shows.
-            yield from audited((each.uncut,), waivers).reports
+            whole = sheet_of((each.uncut,))
+            yield from _parts(whole, (each.uncut,), to_pdf(whole), waivers)
             yield from _of_tiles(sheet, each, pdf, waivers, start)
         else:
-            terms = _terms(each, waivers)
-            yield audit(_part(sheet, each.pages), pdf, terms, first=start)
+            yield Part(_part(sheet, each.pages), pdf, _terms(each, waivers), start)
         start += len(each.pages)
 
 
 def _of_tiles(
     sheet: Sheet, laid: Laid, pdf: bytes, waivers: tuple[Waiver, ...], start: int
-) -> Iterator[Report]:
-    """Yield a report of the tiles of each page that was cut."""
+) -> Iterator[Part]:
+    """Yield the tiles of each page that was cut."""
     place = 0
     for number, cut in enumerate(laid.cuts, start=1):
         pages = laid.pages[place : place + cut.pages]
         terms = replace(_terms(laid, waivers), sized=_sized(pages), tiling=_tiling(cut))
-        report = audit(_part(sheet, pages), pdf, terms, first=start + place, rules=OF_A_TILE)
-        which = f" {number}" if len(laid.cuts) > 1 else ""
-        yield replace(
-            report,
-            sheet=_("{sheet}{which}, cut into tiles").format(sheet=report.sheet, which=which),
-        )
+        which = str(number) if len(laid.cuts) > 1 else ONE
+        yield Part(_part(sheet, pages), pdf, terms, start + place, which)
         place += cut.pages
 
 
@@ -86,60 +121,3 @@ def _terms(laid: Laid, waivers: tuple[Waiver, ...]) -> Terms:
 def is_rule(name: str) -> bool:
     """Return whether the audit has a rule of this name."""
     return any(each.id == name for each in RULES)
-
-
-def told(report: Report) -> Iterator[str]:
-    """Yield a line for each rule that is broken; none where the sheet may go out."""
-    if report.errors:
-        yield _("{sheet}: it is approved, and the audit finds errors. It is not printed.").format(
-            sheet=report.sheet
-        )
-    yield from _errors(report)
-
-
-def told_of_paper(report: Report) -> Iterator[str]:
-    """Yield a line for each rule that a paper breaks which is written all the same."""
-    if report.errors:
-        yield _("The audit finds errors on the paper that was written:")
-    yield from _errors(report)
-
-
-def _errors(report: Report) -> Iterator[str]:
-    for rule in dict.fromkeys(each.rule for each in report.errors):
-        first, *more = (each for each in report.errors if each.rule == rule)
-        places = _("; and at {count} more").format(count=len(more)) if more else ""
-        yield f"  - {_error(first)}{places}"
-
-
-def told_of_draft(reports: Iterable[Report]) -> Iterator[str]:
-    """Yield one line where sheets that are printed all the same have errors."""
-    count = sum(len(each.errors) for each in reports)
-    if count:
-        yield ngettext(
-            "The audit found {number} error: the report shows them.",
-            "The audit found {number} errors: the report shows them.",
-            count,
-        ).format(number=count)
-
-
-def told_of_waivers(reports: Sequence[Report], waivers: Iterable[Waiver]) -> Iterator[str]:
-    """Yield what each waiver let through, and which was not needed."""
-    for waiver in waivers:
-        let = [found for each in reports for found in each.of(waiver.rule) if found.waived]
-        errors = sum(found.severity == "error" for found in let)
-        if errors:
-            yield ngettext(
-                "Waived {rule} at {number} place: {reason}",
-                "Waived {rule} at {number} places: {reason}",
-                errors,
-            ).format(rule=waiver.rule, number=errors, reason=waiver.reason)
-        else:
-            yield _("The waiver for {rule} is not needed: no sheet breaks the rule.").format(
-                rule=waiver.rule
-            )
-
-
-def _error(found: Found) -> str:
-    where = _(", page {page}").format(page=found.where.page) if found.where.page else ""
-    words = f", “{found.where.text}”" if found.where.text else ""
-    return f"{found.rule}: {found.title}: {found.measured}, {found.threshold}{where}{words}"

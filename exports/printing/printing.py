@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
@@ -21,7 +21,7 @@ from chamberwise.exports.paper.sheet import Page, Run, Sheet
 from chamberwise.exports.paper.sizes import Sized
 from chamberwise.exports.printing.kinds import maker, teller
 from chamberwise.exports.printing.marking import marked_png, marked_svg, marked_text, subject
-from chamberwise.exports.printing.order import Kind, Order, UnfitError
+from chamberwise.exports.printing.order import Kind, Made, Order, UnfitError
 from chamberwise.exports.printing.sheet_name import sheet_name
 from chamberwise.exports.stamp.modules import modules
 from chamberwise.exports.typesetting.forgetting import forget
@@ -89,6 +89,10 @@ class UnfitSheetsError(Exception):
         super().__init__(", ".join(kind.words for kind, _error in found))
         self.found = found
 
+    def __reduce__(self) -> tuple[type[UnfitSheetsError], tuple[object, ...]]:
+        """Tell how it is made again, in another process."""
+        return type(self), (self.found,)
+
 
 def ordered(job: Job, kinds: Iterable[tuple[Kind, Sized]]) -> tuple[tuple[Kind, Order], ...]:
     """Return an order for each kind, with its stamp."""
@@ -105,18 +109,28 @@ def ordered(job: Job, kinds: Iterable[tuple[Kind, Sized]]) -> tuple[tuple[Kind, 
     return tuple(orders)
 
 
-def laid_out(orders: Iterable[tuple[Kind, Order]]) -> tuple[Laid, ...]:
-    """Return each kind laid out. Raises `UnfitSheetsError` once all were tried, `NotMadeError`."""
+def made(kind: Kind, order: Order) -> Made:
+    """Return the pages of one kind. Raises `UnfitError`, `NotMadeError`."""
+    return maker(kind)(order)
+
+
+def laid_out(
+    orders: Iterable[tuple[Kind, Order]], make: Callable[[Kind, Order], Made] | None = None
+) -> tuple[Laid, ...]:
+    """Return each kind laid out, by `make` if it was given.
+
+    Raises `UnfitSheetsError` once all were tried, `NotMadeError`.
+    """
     several = tuple(orders)
     laid, unfit = [], []
     for kind, order in several:
         try:
-            made = maker(kind)(order)
+            found = make(kind, order) if make else made(kind, order)
         except UnfitError as error:
             unfit.append((kind, error))
         else:
-            laid.append(Laid(kind, order, made.pages, made.told))
-        if len(several) > 1:
+            laid.append(Laid(kind, order, found.pages, found.told))
+        if len(several) > 1 and not make:
             forget()
     if unfit:
         raise UnfitSheetsError(tuple(unfit))

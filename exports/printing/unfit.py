@@ -10,3 +10,7 @@ class UnfitError(Exception):
         super().__init__(why)
         self.why = why
         self.ways_out = ways_out
+
+    def __reduce__(self) -> tuple[type[UnfitError], tuple[str, tuple[str, ...]]]:
+        """Tell how it is made again, in another process."""
+        return type(self), (self.why, self.ways_out)

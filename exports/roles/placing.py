@@ -13,7 +13,8 @@ from chamberwise.exports.flow.block import Area, Laid
 from chamberwise.exports.flow.cutting import card_areas, cut_marks, inner_edges
 from chamberwise.exports.flow.far import far
 from chamberwise.exports.flow.filling import fill, placed
-from chamberwise.exports.flow.laying import lay, moved, ways_out
+from chamberwise.exports.flow.laying import lay, ways_out
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import Item, Page
 from chamberwise.exports.printing.unfit import UnfitError
 from chamberwise.exports.roles.blocks import groups, head

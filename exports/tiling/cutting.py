@@ -9,6 +9,7 @@ from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import FOLLOW, UNREVIEWED
 from chamberwise.exports.language.unreviewed import unreviewed_language
 from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import (
     Arrow,
     Item,
@@ -24,7 +25,6 @@ from chamberwise.exports.paper.sheet import (
 )
 from chamberwise.exports.tiling.extents import Box, box
 from chamberwise.exports.tiling.grid import MARGIN, Grid
-from chamberwise.exports.tiling.moving import moved
 from chamberwise.exports.typesetting.measuring import Ruler, Setting
 
 LABEL = N_("Tile {label} of {count}: {name}")

@@ -28,9 +28,9 @@ def fonts() -> typst.Fonts:
     )
 
 
-def compiler() -> typst.Compiler:
-    """Return the compiler; it reads no file outside this folder."""
-    return typst.Compiler(root=str(HERE), font_paths=fonts(), ignore_system_fonts=True)
+def compiler(source: bytes | None = None) -> typst.Compiler:
+    """Return the compiler, of a source if one is given; it reads no file outside this folder."""
+    return typst.Compiler(source, root=str(HERE), font_paths=fonts(), ignore_system_fonts=True)
 
 
 def to_pdf(sheet: Sheet) -> bytes:

@@ -5,13 +5,13 @@ What a search settles on is measured afterwards by what prints it; a guess is ne
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from chamberwise.exports.legibility.angle import MM_PER_POINT
 from chamberwise.exports.legibility.long_words import may_be_parted
-from chamberwise.exports.paper.sheet import Run, Style, Weight
-from chamberwise.exports.typesetting.measuring import Room, Ruler, Setting
+from chamberwise.exports.paper.sheet import Style, Weight
+from chamberwise.exports.typesetting.measuring import Room, Ruler, Setting, Word
 
 REFERENCE = 12.0
 PART = 10
@@ -20,7 +20,6 @@ FILLED = 0.85
 """Of its width: what a line of parted words fills."""
 LINE = 1.02
 """Of the size: from the highest to the lowest letter of a line."""
-FREE = 10_000.0
 
 
 @dataclass(slots=True)
@@ -29,13 +28,16 @@ class Guess:
 
     ruler: Ruler
     widths: dict[tuple[str, Weight], float] = field(default_factory=dict)
+    spaces: dict[Weight, float] = field(default_factory=dict)
 
-    def meet(self, texts: Iterable[str]) -> None:
-        """Measure the words of some texts in every weight, in one go."""
-        words = {word for text in texts for word in text.split()} | {"n n", "nn"}
-        settings = {(word, weight): _free(word, weight) for word in words for weight in Weight}
-        self.ruler.measure(settings.values())
-        self.widths |= {key: self.ruler(each).width for key, each in settings.items()}
+    def meet(self, lay: Callable[[Meeting], object]) -> None:
+        """Measure, in one go, the words that laying out asks for, each in its weight."""
+        meeting = Meeting()
+        lay(meeting)
+        spaces = ((text, weight) for text in ("n n", "nn") for weight in Weight)
+        asked = {each: _free(*each) for each in (*meeting.words, *spaces)}
+        self.ruler.measure((), asked.values())
+        self.widths |= {key: self.ruler.widths[each] for key, each in asked.items()}
 
     def __call__(self, setting: Setting) -> Room:
         """Return the room of a text as guessed."""
@@ -53,9 +55,10 @@ class Guess:
         scale = style.size / REFERENCE
         lines, here, whole, longest = 1, 0.0, 0.0, 0.0
         for word, weight in words:
-            space = self._space(weight) * scale if here else 0.0
+            gap = self._space(weight) * scale
+            space = gap if here else 0.0
             wide = self._width(word, weight) * scale
-            whole += wide + (self._space(weight) * scale if whole else 0.0)
+            whole += wide + (gap if whole else 0.0)
             if wide > width and may_be_parted(word):
                 longest = max(longest, wide * PART / max(PART, len(word)))
                 more, here = divmod(here + space + wide, width * FILLED)
@@ -69,13 +72,30 @@ class Guess:
         return lines, whole, longest
 
     def _space(self, weight: Weight) -> float:
-        return self._width("n n", weight) - self._width("nn", weight)
+        if weight not in self.spaces:
+            self.spaces[weight] = self._width("n n", weight) - self._width("nn", weight)
+        return self.spaces[weight]
 
     def _width(self, word: str, weight: Weight) -> float:
         found = self.widths.get((word, weight))
         if found is None:
-            found = self.widths[word, weight] = self.ruler(_free(word, weight)).width
+            asked = _free(word, weight)
+            self.ruler.measure((), [asked])
+            found = self.widths[word, weight] = self.ruler.widths[asked]
         return found
+
+
+@dataclass(slots=True)
+class Meeting:
+    """Notes the words of what it is asked; finds room for everything."""
+
+    words: dict[tuple[str, Weight], None] = field(default_factory=dict)
+
+    def __call__(self, setting: Setting) -> Room:
+        """Note a text; tell something harmless."""
+        for paragraph in _words(setting):
+            self.words.update(dict.fromkeys(paragraph))
+        return Room(0.0, 0.0, 0.0)
 
 
 @dataclass(slots=True)
@@ -99,8 +119,8 @@ def measured(guess: Guess, lay: Callable[[Asked], object]) -> Ruler:
     return guess.ruler
 
 
-def _free(word: str, weight: Weight) -> Setting:
-    return Setting((Run(word),), Style(REFERENCE, weight), FREE)
+def _free(word: str, weight: Weight) -> Word:
+    return Word(word, REFERENCE, weight)
 
 
 def _words(setting: Setting) -> list[list[tuple[str, Weight]]]:

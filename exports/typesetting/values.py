@@ -4,7 +4,18 @@ from __future__ import annotations
 
 from typing import Any
 
-from chamberwise.exports.paper.sheet import Arrow, Code, Item, Page, Run, Shape, Sheet, Style, Text
+from chamberwise.exports.paper.sheet import (
+    Arrow,
+    Code,
+    Item,
+    Page,
+    Run,
+    Shape,
+    Sheet,
+    Style,
+    Text,
+    Weight,
+)
 
 
 def sheet_values(sheet: Sheet) -> dict[str, Any]:
@@ -26,13 +37,13 @@ def style_values(style: Style, runs: tuple[Run, ...]) -> dict[str, Any]:
         "ink": style.ink.value,
         "align": style.align.value,
         "pitch": style.pitch,
-        "runs": [{"text": run.text, "weight": _weight(run, style)} for run in runs],
+        "runs": [{"text": run.text, "weight": weight_of(run, style).value} for run in runs],
     }
 
 
-def _weight(run: Run, style: Style) -> str:
+def weight_of(run: Run, style: Style) -> Weight:
     """A run that asks for no weight of its own has that of its text."""
-    return (run.weight if run.weight != "regular" else style.weight).value
+    return run.weight if run.weight is not Weight.REGULAR else style.weight
 
 
 def _page(page: Page) -> dict[str, Any]:

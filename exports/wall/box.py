@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
-from chamberwise.exports.paper.sheet import Arrow, Item
+from chamberwise.exports.paper.moving import moved
+from chamberwise.exports.paper.sheet import Item
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,10 +19,3 @@ class Piece:
     def at(self, x: float, y: float) -> list[Item]:
         """Return the items moved."""
         return [moved(each, x, y) for each in self.items]
-
-
-def moved(item: Item, x: float, y: float) -> Item:
-    """Return an item moved to the right and down."""
-    if isinstance(item, Arrow):
-        return replace(item, points=tuple((a + x, b + y) for a, b in item.points))
-    return replace(item, x=item.x + x, y=item.y + y)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import Arrow, Item
-from chamberwise.exports.wall.box import Piece, moved
+from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.content import Wall
 from chamberwise.exports.wall.pen import Pen
 from chamberwise.exports.wall.rows import LEFT, Drawn, down, row

@@ -59,6 +59,11 @@ def first_sheet(content: Wall, body: Body, guess: Guess, least: float) -> FirstS
     raise TooNarrowError(content.title)
 
 
+def say_first_sheet(content: Wall, body: Body, pen: Pen) -> None:
+    """Say all that stands on the sheet, for a guess to meet its words."""
+    _arranged(content, body, pen, _Plan(1, True))
+
+
 def _tried(content: Wall, body: Body, guess: Guess, least: float) -> Iterator[tuple[Pen, _Plan]]:
     """Yield pens that fit by guess, the best first."""
     count = max(1, len(content.first))

@@ -6,8 +6,9 @@ from collections.abc import Iterator, Sequence
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import Align, Item, Outline, Role, Run, Shape, Tier, Weight
-from chamberwise.exports.wall.box import Piece, moved
+from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.content import First, Wall
 from chamberwise.exports.wall.pen import HEAD, TITLE, Pen, Words
 

@@ -11,18 +11,17 @@ from itertools import pairwise
 from math import ceil
 from typing import NamedTuple
 
-from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Body
 from chamberwise.exports.legibility.angle import size_for
 from chamberwise.exports.paper.sheet import Item
-from chamberwise.exports.typesetting.guessing import Asked, Guess, measured
+from chamberwise.exports.typesetting.guessing import Asked, Guess, Meeting, measured
 from chamberwise.exports.typesetting.measuring import Ruler
 from chamberwise.exports.typesetting.searching import most
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.columns import Flow
 from chamberwise.exports.wall.content import MOST_BOXES, Wall
-from chamberwise.exports.wall.edges import NAMED, ONWARD, edges
-from chamberwise.exports.wall.first_sheet import BESIDE, FirstSheet, first_sheet
+from chamberwise.exports.wall.edges import edges
+from chamberwise.exports.wall.first_sheet import BESIDE, FirstSheet, first_sheet, say_first_sheet
 from chamberwise.exports.wall.front import in_rows
 from chamberwise.exports.wall.panels import lying
 from chamberwise.exports.wall.parting import Measured, parted
@@ -34,7 +33,6 @@ from chamberwise.exports.wall.pen import (
     Pen,
     TooNarrowError,
 )
-from chamberwise.exports.wall.placing import texts
 
 MOST_SHEETS = 7
 KEPT = 0.85
@@ -72,18 +70,7 @@ def over_sheets(
     `None` where even the most sheets do not. Sizes are tried by guess and measured at the end.
     """
     guess = Guess(ruler)
-    numbers = " ".join(f"{n} {n};" for n in range(1, 11))
-    guess.meet(
-        (
-            *texts(content),
-            content.title,
-            numbers,
-            *(
-                _(each).format(title="", number=numbers, count=numbers, next=numbers)
-                for each in (NAMED, ONWARD)
-            ),
-        )
-    )
+    guess.meet(partial(_asked, content, body))
     return (
         _by_rows(content, body, guess, least, fewest)
         if not content.first
@@ -204,6 +191,17 @@ def _most(content: Wall, body: Body, guess: Guess, plan: _Plan, low: int) -> int
         return _parted(content, body, Pen(guess, steps * STEP), plan) is not None
 
     return most(fits, low + 1, int(MOST_SIZE / STEP)) if fits(low) else low - 1
+
+
+def _asked(content: Wall, body: Body, meeting: Meeting) -> None:
+    """Say all that the sheets may say; room is found for everything."""
+    pen = Pen(meeting, LEAST_SIZE)
+    if content.first:
+        say_first_sheet(content, body, pen)
+    _parted(content, body, pen, _Plan(MOST_SHEETS, 1, by_phase=False, kept=0.0))
+    for number in range(1, MOST_SHEETS + 1):
+        for count in (number, MOST_SHEETS):
+            edges(content, body, pen, number, count)
 
 
 def _laid(content: Wall, body: Body, pen: Pen, plan: _Plan, asked: Asked) -> None:

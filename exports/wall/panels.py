@@ -7,6 +7,7 @@ from chamberwise.engine.language.texts import ngettext
 from chamberwise.exports.control.content import NOT_SET
 from chamberwise.exports.language.values import told
 from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import (
     Align,
     Arrow,
@@ -18,7 +19,7 @@ from chamberwise.exports.paper.sheet import (
     Tier,
     Weight,
 )
-from chamberwise.exports.wall.box import Piece, moved
+from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.content import Note, Place, Wall
 from chamberwise.exports.wall.front import in_rows
 from chamberwise.exports.wall.pen import HEAD, PLAIN, SMALL, Pen

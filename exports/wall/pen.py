@@ -8,7 +8,7 @@ from chamberwise.exports.legibility.angle import MM_PER_POINT
 from chamberwise.exports.legibility.line import widest
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Align, Role, Run, Style, Text, Tier, Weight
-from chamberwise.exports.typesetting.guessing import Asked, Guess
+from chamberwise.exports.typesetting.guessing import Asked, Guess, Meeting
 from chamberwise.exports.typesetting.measuring import Room, Ruler, Setting
 
 TITLE = 2.3
@@ -56,7 +56,7 @@ class Words:
 class Pen:
     """Sets words at a body size in points."""
 
-    ruler: Ruler | Guess | Asked
+    ruler: Ruler | Guess | Asked | Meeting
     size: float
     glance: float = GLANCE
     """How many times the body size the first actions have."""

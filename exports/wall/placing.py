@@ -2,17 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from typing import NamedTuple
 
-from chamberwise.engine.language.texts import N_
-from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Body
-from chamberwise.exports.language.values import told
 from chamberwise.exports.paper.sheet import Item
-from chamberwise.exports.typesetting.guessing import Asked, Guess, measured
+from chamberwise.exports.typesetting.guessing import Asked, Guess, Meeting, measured
 from chamberwise.exports.typesetting.measuring import Ruler
 from chamberwise.exports.typesetting.searching import most
 from chamberwise.exports.wall.box import Piece
@@ -24,29 +21,6 @@ from chamberwise.exports.wall.panels import panels
 from chamberwise.exports.wall.pen import LEAST_SIZE, MOST_SIZE, STEP, Pen, TooNarrowError
 
 MOST_GLANCE = 2.8
-
-WORDS = (
-    N_("Who to call"),
-    N_("Nobody is named"),
-    N_("Safety notes"),
-    N_("Where it lies"),
-    N_("FIRST"),
-    N_("Use when: "),
-    N_("Phone, {unset}:"),
-    N_("NOT SET LOCALLY"),
-    N_("Ask: {text}"),
-    N_("first do"),
-    N_("The full pathway names {number} more."),
-    N_("The pathway names no danger."),
-    N_("decision"),
-    N_("action"),
-    N_("another chart"),
-    N_("end"),
-    N_("go to row 7 here"),
-    N_("step 17 of the full pathway"),
-    N_("steps left out here"),
-    "more. danger. dangers. A B C D",
-)
 
 
 class Plan(NamedTuple):
@@ -79,7 +53,7 @@ def place(content: Wall, body: Body, ruler: Ruler) -> Placed | None:
     Sizes are tried by guess; what is returned was measured.
     """
     guess = Guess(ruler)
-    guess.meet(texts(content))
+    guess.meet(partial(_asked, content, body))
     found = [(_most(content, body, guess, plan), plan) for plan in PLANS]
     count, plan = max(found, key=lambda each: each[0])
     while count * STEP >= LEAST_SIZE:
@@ -106,6 +80,10 @@ def _most(content: Wall, body: Body, guess: Guess, plan: Plan) -> int:
     return most(fits, int(LEAST_SIZE / STEP), int(MOST_SIZE / STEP))
 
 
+def _asked(content: Wall, body: Body, meeting: Meeting) -> None:
+    _arranged(content, body, Pen(meeting, LEAST_SIZE), PLANS[0])
+
+
 def _laid(content: Wall, body: Body, pen: Pen, plan: Plan, asked: Asked) -> None:
     _arranged(content, body, replace(pen, ruler=asked), plan)
 
@@ -120,23 +98,6 @@ def _arranged(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:
         return arrange(content, body, pen, plan)
     except TooNarrowError:
         return None
-
-
-def texts(content: Wall) -> Iterator[str]:
-    """Yield all that the chart says, for a guess to meet."""
-    yield from (content.title, content.use_when, *content.calls, *content.numbers, *map(_, WORDS))
-    yield from (str(content.more_notes), content.unit)
-    yield from (f"{each.item}: {each.told}." for each in content.places)
-    for first in content.first:
-        yield from (first.headline, *first.choices)
-        yield from (f"{task.who}: {task.text}" for task in first.lines)
-    for one in content.rows:
-        yield from (one.text, one.phase, str(one.number))
-        yield from (one.down.label, str(one.down.via)) if one.down else ()
-        for side in one.sides:
-            yield from (side.label, *side.done, side.stop.text, str(side.stop.full))
-    for note in content.notes:
-        yield from (note.harm, note.instead, told(note.signal).upper())
 
 
 def _tall(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:

@@ -6,8 +6,9 @@ from typing import NamedTuple
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import Align, Arrow, Item, Outline, Role, Shape, Weight
-from chamberwise.exports.wall.box import Piece, moved
+from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.content import Down, Row, Side, Sign
 from chamberwise.exports.wall.pen import HEAD, SMALL, Pen
 from chamberwise.exports.wall.stops import Way, circle, way

@@ -142,3 +142,37 @@ def test_a_log_has_one_dated_entry(copy: Path, capsys: Said) -> None:
     a_year_later(copy)
     assert run(["compare", str(LIBRARY), str(copy), *ON, "--log"]) == Status.FINDINGS
     assert_as_kept(KEPT / "log.md", capsys.readouterr().out)
+
+
+@pytest.mark.parametrize(
+    ("sides", "name", "told"),
+    [
+        (("", ""), "paper.pdf", "A paper is of one pathway."),
+        (("shallow-chamber.yaml",) * 2, "paper.txt", "does not end in .pdf"),
+        (("shallow-chamber.yaml",) * 2, "taken.pdf", "is there already"),
+    ],
+)
+def test_a_paper_that_cannot_be_made_is_refused_before_anything_is_compared(
+    tmp_path: Path, capsys: Said, sides: tuple[str, str], name: str, told: str
+) -> None:
+    (tmp_path / "taken.pdf").write_bytes(b"somebody's")
+    old, new = (str(LIBRARY / each) for each in sides)
+    typed = ["compare", old, new, "--library", str(LIBRARY), *ON, "--paper", str(tmp_path / name)]
+    assert run(typed) == Status.UNUSABLE
+    said = capsys.readouterr()
+    assert told in said.err
+    assert (said.out, "Comparing" in said.err) == ("", False)
+    assert (tmp_path / "taken.pdf").read_bytes() == b"somebody's"
+    assert sorted(each.name for each in tmp_path.glob("*.*")) == ["taken.pdf"]
+
+
+def test_a_paper_that_cannot_be_written_is_told_and_leaves_nothing(
+    tmp_path: Path, capsys: Said
+) -> None:
+    path = tmp_path / "a-file" / "paper.pdf"
+    path.parent.write_bytes(b"somebody's")
+    file = str(LIBRARY / "shallow-chamber.yaml")
+    typed = ["compare", file, file, "--library", str(LIBRARY), *ON, "--paper", str(path)]
+    assert run(typed) == Status.UNUSABLE
+    assert "cannot be written" in capsys.readouterr().err
+    assert path.parent.read_bytes() == b"somebody's"

@@ -14,7 +14,7 @@ from chamberwise.exports.printing.order import Kind
 from chamberwise.tui.command.main import run
 from chamberwise.tui.command.print import WHAT
 from chamberwise.tui.command.status import Status
-from chamberwise.tui.printing import PACK
+from chamberwise.tui.wanted import PACK
 from pypdf.generic import Destination
 
 from tests.exports.printing.room import WAYS_OUT

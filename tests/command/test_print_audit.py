@@ -69,7 +69,7 @@ def test_a_draft_is_printed_and_its_errors_are_told_in_one_line(here: Path, caps
 def test_a_draft_of_many_pages_is_audited_when_that_is_asked(
     capsys: Said, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("chamberwise.tui.printing.FEW", 0)
+    monkeypatch.setattr("chamberwise.tui.preparing.FEW", 0)
     assert typed(DRAFT) == Status.CLEAN
     assert NOT_AUDITED in capsys.readouterr().err.splitlines()
     assert typed(DRAFT, "--report") == Status.CLEAN

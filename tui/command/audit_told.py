@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 
 def tell_audit(report: Report, *, is_wanted: bool, is_aside: bool = False) -> None:
     """Tell the errors of a paper that was written, and the whole report where it is wanted."""
-    from chamberwise.exports.printing.auditing import told_of_paper
+    from chamberwise.exports.printing.telling_audits import told_of_paper
 
     for line in told_of_paper(report):
         talk(line)

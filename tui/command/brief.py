@@ -184,7 +184,7 @@ def _print(found: Brief, content: BriefContent, arguments: Namespace) -> None:
 
 
 def _tell(report: Report, is_wanted: bool) -> None:
-    from chamberwise.exports.printing.auditing import told_of_draft
+    from chamberwise.exports.printing.telling_audits import told_of_draft
 
     for line in told_of_draft([report]):
         talk(line)

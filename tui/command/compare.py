@@ -192,7 +192,7 @@ def _is_read_by_programs(arguments: Namespace) -> bool:
 
 def _refuse_errors(report: Report, control: Control, arguments: Namespace) -> None:
     """Raise where the paper of an approved pathway has errors: somebody stands for it."""
-    from chamberwise.exports.printing.auditing import told
+    from chamberwise.exports.printing.telling_audits import told
 
     if control.is_approved and report.errors:
         if arguments.report:

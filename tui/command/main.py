@@ -101,10 +101,15 @@ def _in_the_language_asked_for(words: list[str]) -> list[str]:
 
 
 def _collect_seldom() -> None:
-    """Reading makes many objects and no garbage; looking for it costs a third of the time."""
+    """Reading makes many objects and no garbage; looking for it costs a third of the time.
+
+    Nor is it looked for once more at the very end, when all is given back anyway.
+    """
+    import atexit
     import gc
 
     gc.set_threshold(200_000, 20, 20)
+    atexit.register(gc.freeze)
 
 
 def _parser() -> Parser:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from argparse import Namespace, _SubParsersAction
 from dataclasses import replace
-from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -20,12 +19,22 @@ from chamberwise.tui.command.finding_files import (
 )
 from chamberwise.tui.command.output import product, talk
 from chamberwise.tui.command.print_typed import metres, waiver
+from chamberwise.tui.command.print_wanted import (
+    FORMS,
+    begin,
+    beside_of,
+    refuse_no_folder,
+    wanted_of,
+)
 from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import day
 
 if TYPE_CHECKING:
+    from chamberwise.engine.reading.library import Loaded
     from chamberwise.exports.audit.report import Report
-    from chamberwise.tui.printing import Done, Wanted
+    from chamberwise.tui.printing import Done
+    from chamberwise.tui.sheets_beside import SheetsBeside
+    from chamberwise.tui.wanted import Wanted
 
 WHAT = (
     "wall-chart",
@@ -37,7 +46,6 @@ WHAT = (
     "full",
     "pack",
 )
-FORMS = {"pdf": ".pdf", "svg": ".svg", "png": ".png", "text": ".txt"}
 REPORTS = ("text", "json")
 
 EXAMPLE = N_("""example:
@@ -113,30 +121,34 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 
 def run(arguments: Namespace) -> int:
     """Print, register, and say where the files are."""
+    with beside_of(arguments) as beside:
+        found = asked((arguments.name,), arguments.library, arguments.local)
+        if beside:
+            begin(beside, found, arguments)
+        pathway = _printable(found)
+        if broken := _broken(found, pathway):
+            talk(broken)
+            return Status.FINDINGS
+        found = replace(found, loaded=_as_shown(found, arguments))
+        wanted = wanted_of(arguments, found, pathway)
+        refuse_no_folder(wanted)
+        return _print(found, wanted, _place(arguments.hangs), arguments, beside)
+
+
+def _as_shown(found: Asked, arguments: Namespace) -> Loaded:
     from chamberwise.tui.in_language import in_language
 
-    found = asked((arguments.name,), arguments.library, arguments.local)
-    pathway = _printable(found)
-    if broken := _broken(found, pathway):
-        talk(broken)
-        return Status.FINDINGS
-    found = replace(found, loaded=in_language(found.loaded, arguments.library or shipped()))
-    wanted = _wanted(arguments, found, pathway)
-    _refuse_no_folder(wanted)
-    return _print(found, wanted, _place(arguments.hangs), arguments)
+    return in_language(found.loaded, arguments.library or shipped())
 
 
-def _refuse_no_folder(wanted: Wanted) -> None:
-    """Raise where there is no folder to write into, before the long work."""
-    if wanted.out is not None:
-        folder = wanted.out if wanted.is_folder else wanted.out.parent
-        if not folder.is_dir():
-            raise UnusableError(
-                _("There is no folder {folder}. Make it first.").format(folder=folder)
-            )
-
-
-def _print(found: Asked, wanted: Wanted, hangs: str, arguments: Namespace) -> Status:
+def _print(
+    found: Asked,
+    wanted: Wanted,
+    hangs: str,
+    arguments: Namespace,
+    beside: SheetsBeside | None,
+) -> Status:
+    from chamberwise.tui.preparing import prepared
     from chamberwise.tui.printing import (
         StoppedOrderError,
         UnusableOrderError,
@@ -151,7 +163,8 @@ def _print(found: Asked, wanted: Wanted, hangs: str, arguments: Namespace) -> St
             text = text_of(library, wanted)
             product(text.rstrip("\n") if wanted.out is None else str(write_text(text, wanted)))
             return Status.CLEAN
-        done = print_sheets(library, wanted)
+        prepare = beside.prepared if beside else prepared
+        done = print_sheets(library, wanted, prepare)
     except UnusableOrderError as error:
         raise UnusableError(str(error)) from error
     except StoppedOrderError as error:
@@ -204,53 +217,6 @@ def _source(arguments: Namespace) -> str:
     """Return the file printed from, where it was named as one: the library does not have it."""
     path = Path(arguments.local or arguments.name)
     return str(path.resolve()) if path.is_file() and path.suffix in (".yaml", ".yml") else ""
-
-
-def _wanted(arguments: Namespace, found: Asked, pathway: str) -> Wanted:
-    from chamberwise.exports.paper.sizes import Paper, Turn
-    from chamberwise.exports.printing.printing import Form
-    from chamberwise.tui.printing import Wanted
-
-    if arguments.tiles and arguments.what not in ("wall-chart", "pack"):
-        raise UnusableError(_("`--tiles` cuts a wall chart only. Leave it out."))
-    form = _form(arguments)
-    if form == "text" and (arguments.report or arguments.waive):
-        raise UnusableError(
-            _("The audit is of paper: `--report` and `--waive` need another format.")
-        )
-    out = Path(arguments.out) if arguments.out else None
-    local = found.loaded.library.local_to(pathway)
-    return Wanted(
-        pathway,
-        arguments.what,
-        arguments.date or date.today(),
-        Form(form),
-        Paper(arguments.paper) if arguments.paper else None,
-        Turn(arguments.turn) if arguments.turn else None,
-        arguments.distance,
-        arguments.unit or (local.unit if local else None),
-        arguments.tiles,
-        out,
-        _is_folder(arguments, out),
-        arguments.overwrite,
-        tuple(arguments.waive),
-        bool(arguments.report),
-    )
-
-
-def _form(arguments: Namespace) -> str:
-    """Return the format: as asked for, else as the file to write ends, else PDF."""
-    endings = {ending: name for name, ending in FORMS.items()}
-    ended = endings.get(Path(arguments.out).suffix.lower(), "pdf") if arguments.out else "pdf"
-    return str(arguments.format or ended)
-
-
-def _is_folder(arguments: Namespace, out: Path | None) -> bool:
-    """Whether what was typed after `--out` can only mean a folder."""
-    if out is None:
-        return False
-    of_many = arguments.what == "pack" and arguments.format in ("svg", "png")
-    return of_many or out.is_dir() or arguments.out.endswith(("/", "\\"))
 
 
 def _broken(found: Asked, pathway: str) -> str:

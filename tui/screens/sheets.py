@@ -17,14 +17,13 @@ from chamberwise.tui.bindings import bindings
 from chamberwise.tui.fit_to_print import errors_in_the_way, rules_in_the_way
 from chamberwise.tui.present.parts import GAP, Part, Tone
 from chamberwise.tui.printing import (
-    PACK,
     StoppedOrderError,
     UnusableOrderError,
-    Wanted,
     print_sheets,
     register,
 )
 from chamberwise.tui.setting import Setting
+from chamberwise.tui.wanted import PACK, Wanted
 from chamberwise.tui.widgets.foot import Foot
 from chamberwise.tui.widgets.line import TwoEnds
 from chamberwise.tui.widgets.scrolling import Scrolling

@@ -54,22 +54,35 @@ class Typeface:
 
 
 @dataclass(frozen=True, slots=True)
+class Pixels:
+    """All pixels of a page, as they are or squeezed: a file may have many pages."""
+
+    kept: bytes
+    is_squeezed: bool = False
+
+    @property
+    def opened(self) -> bytes:
+        """Row by row, 0 black to 255."""
+        return _opened(self.kept) if self.is_squeezed else self.kept
+
+
+@dataclass(frozen=True, slots=True)
 class Leaf:
-    """One page by the first reader; `squeezed` are its pixels, for a file may have many pages."""
+    """One page by the first reader."""
 
     width: float
     height: float
     stretches: tuple[Stretch, ...]
     paths: tuple[Path, ...]
     pictures: int
-    squeezed: bytes
+    pixels: Pixels
     across: int
     """Pixels in a row."""
 
     @property
     def grey(self) -> bytes:
         """Its pixels row by row, 0 black to 255."""
-        return _opened(self.squeezed)
+        return self.pixels.opened
 
     @property
     def per_mm(self) -> float:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from ctypes import c_char, c_float, c_int, c_uint, c_ushort
 from math import atan2, degrees, hypot
 from typing import Any
@@ -9,11 +10,13 @@ from zlib import compress
 
 import pypdfium2  # type: ignore[import-untyped]
 from chamberwise.exports.audit.geometry import Box, Point
-from chamberwise.exports.audit.printed.content import Leaf, Path, Stretch
+from chamberwise.exports.audit.printed.content import Leaf, Path, Pixels, Stretch
 from pypdfium2 import raw
 
 MM = 25.4 / 72
 MOST_PIXELS = 5_000_000
+FEW = 4
+"""Pages; the pixels of more are squeezed, which takes about as long as looking at them."""
 FINEST = 150
 """Pixels an inch; larger papers are looked at more coarsely."""
 _BROKEN = {"\x02": "-", "\ufffe": "-"}
@@ -24,12 +27,18 @@ def leaves(pdf: bytes, pages: range | None = None) -> tuple[Leaf, ...]:
     """Return the pages of a PDF, or those whose numbers from nought are given."""
     document = pypdfium2.PdfDocument(pdf)
     try:
-        return tuple(_leaf(document[number]) for number in pages or range(len(document)))
+        numbers = pages or range(len(document))
+        keep = Pixels if len(numbers) <= FEW else _squeezed
+        return tuple(_leaf(document[number], keep) for number in numbers)
     finally:
         document.close()
 
 
-def _leaf(page: Any) -> Leaf:
+def _squeezed(grey: bytes) -> Pixels:
+    return Pixels(compress(grey, 1), is_squeezed=True)
+
+
+def _leaf(page: Any, keep: Callable[[bytes], Pixels]) -> Leaf:
     width, height = page.get_size()
     words = page.get_textpage()
     stretches: list[Stretch] = []
@@ -51,7 +60,7 @@ def _leaf(page: Any) -> Leaf:
         tuple(each for each in stretches if each.text.strip()),
         tuple(paths),
         pictures,
-        compress(grey, 1),
+        keep(grey),
         across,
     )
 

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator
 from io import BytesIO
 from math import hypot
-from typing import Any
+from typing import Any, NamedTuple
 
 from chamberwise.exports.audit.printed.content import SecondLeaf, Told, Typeface
 from pypdf import PageObject, PdfReader
@@ -20,17 +20,23 @@ SETS_WORDS = re.compile(rb"\bBT\b")
 NOTHING = b"\x00\x00"
 
 
-def second(
-    pdf: bytes, numbers: range | None = None
-) -> tuple[tuple[SecondLeaf, ...], tuple[Typeface, ...], Told]:
-    """Return pages, all or some, their fonts, and what the file tells of itself."""
+class Second(NamedTuple):
+    """Pages, all or some, their fonts, and what the file tells of itself."""
+
+    leaves: tuple[SecondLeaf, ...]
+    faces: tuple[Typeface, ...]
+    told: Told
+
+
+def second(pdf: bytes, numbers: range | None = None) -> Second:
+    """Return what the second reader finds in a PDF, or on some of its pages."""
     reader = PdfReader(BytesIO(pdf))
     pages = [reader.pages[number] for number in numbers or range(len(reader.pages))]
     faces: dict[str, Typeface] = {}
     for page in pages:
         for name, face in _faces(page):
             faces.setdefault(name, face)
-    return tuple(_leaf(page) for page in pages), tuple(faces.values()), _told(reader)
+    return Second(tuple(_leaf(page) for page in pages), tuple(faces.values()), _told(reader))
 
 
 def _told(reader: PdfReader) -> Told:

@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
-from zlib import compress
-
 import pytest
 from chamberwise.exports.audit.geometry import Box
-from chamberwise.exports.audit.printed.content import Leaf
+from chamberwise.exports.audit.printed.content import Leaf, Pixels
 from chamberwise.exports.audit.rules.colour.photocopy import LEAST, share_of_lesser
 
 
 def striped(ink: int, ground: int) -> float:
     """Return what is left of every fifth row of ink on a ground, at a pixel a millimetre."""
     rows = b"".join(bytes([ground if row % 5 else ink]) * 50 for row in range(50))
-    leaf = Leaf(50, 50, (), (), 0, compress(rows), 50)
+    leaf = Leaf(50, 50, (), (), 0, Pixels(rows), 50)
     return share_of_lesser(leaf, Box(5, 5, 44, 44))
 
 

@@ -10,6 +10,7 @@ import pytest
 from chamberwise.engine.reading.library import load_library
 from chamberwise.exports.control.extract import control_of
 from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import (
     Arrow,
     Code,
@@ -27,7 +28,6 @@ from chamberwise.exports.paper.sizes import Paper, Sized, Turn
 from chamberwise.exports.stamp.modules import modules
 from chamberwise.exports.tiling.extents import box
 from chamberwise.exports.tiling.grid import MARGIN
-from chamberwise.exports.tiling.moving import moved
 from chamberwise.exports.tiling.tiling import Tiled, tiled
 from chamberwise.exports.typesetting.compiling import to_pdf
 from chamberwise.exports.typesetting.measuring import Ruler, Setting
