@@ -29,6 +29,8 @@ from chamberwise.engine.language.texts import gettext as _
 CAUTIONS = frozenset({TextKind.CAUTION, TextKind.INSTEAD, TextKind.REMEDY})
 ASIDE = frozenset({TextKind.REASON, TextKind.TITLE})
 """Texts that nobody acts on word by word."""
+ACTED_ON = frozenset({TextKind.INSTRUCTION, TextKind.SPOKEN, TextKind.QUESTION, TextKind.SIGN})
+"""Texts of which every word counts: what is named no more is not done, said or looked for."""
 
 _SMALL_WORDS = """
     a an the this that these those of to for at by as it its their your his her is are be been
@@ -102,6 +104,8 @@ def _by_words(before: list[str], after: list[str], kind: TextKind, aside: Rating
     touched = _without_spellings(gone, come)
     if any(is_medicine(word) for word in touched):
         return Reworded(aside, _("a medicine changed"))
+    if any(word != "unit" and _is_unit(word) for word in touched):
+        return Reworded(aside, _("a number or a unit changed"))
     if any(word in TURNING for word in touched):
         return Reworded(aside, _("a word changed on which the meaning turns"))
     if kind in CAUTIONS:
@@ -112,6 +116,8 @@ def _by_words(before: list[str], after: list[str], kind: TextKind, aside: Rating
         )
     if not touched and _turns(before):
         return Reworded(Rating.SAFETY, _("the order of words on which the meaning turns changed"))
+    if kind in ACTED_ON and _is_more_or_less(gone, come, touched):
+        return Reworded(Rating.SAFETY, _("something was left out, or put in"))
     if touched and touched <= _NEUTRAL:
         return Reworded(Rating.EDITORIAL, _("only small words changed"))
     if touched and any(_NUMBER.match(word) for word in before):
@@ -140,11 +146,14 @@ def _quantities(words: list[str]) -> list[object]:
     ]
 
 
+def _is_unit(word: str) -> bool:
+    return QUANTITY.fullmatch(f"1 {_as_written(word)}") is not None
+
+
 def _beside(words: list[str], place: int) -> str:
     """Return a sign or a unit beside a number; other words are judged as words."""
     word = words[place] if 0 <= place < len(words) else ""
-    is_unit = QUANTITY.fullmatch(f"1 {_as_written(word)}") is not None
-    return word if is_unit or (word and not word.isalnum()) else ""
+    return word if (word and _is_unit(word)) or (word and not word.isalnum()) else ""
 
 
 def _as_written(unit: str) -> str:
@@ -171,6 +180,12 @@ def _without_spellings(gone: Counter[str], come: Counter[str]) -> set[str]:
         else:
             fresh.discard(twin)
     return left | fresh
+
+
+def _is_more_or_less(gone: Counter[str], come: Counter[str], touched: set[str]) -> bool:
+    """Whether words of weight went and none came for them, or the other way."""
+    left_out, put_in = (touched & set(side) - _NEUTRAL for side in (gone, come))
+    return bool(left_out) != bool(put_in)
 
 
 def _turns(words: Iterable[str]) -> bool:
