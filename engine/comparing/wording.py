@@ -89,6 +89,21 @@ def reworded(was: str, now: str, kind: TextKind) -> Reworded:
     return _by_words(before, after, kind, aside)
 
 
+def named_otherwise(was: str, now: str) -> tuple[str, str] | None:
+    """Return the medicines and units that one wording names and another does not, if there are any.
+
+    >>> named_otherwise("Read the dose in mg.", "Read the dose in grams.")
+    ('mg', 'g')
+    >>> named_otherwise("Read the dose.", "Say the dose.")
+    """
+    before, after = Counter(_words(was)), Counter(_words(now))
+    gone, come = (
+        " ".join(sorted(word for word in side if is_medicine(word) or _is_dosed(word)))
+        for side in (before - after, after - before)
+    )
+    return (gone, come) if gone or come else None
+
+
 def weighs(text: str) -> str:
     """Return, as a clause, what makes a text that came or went a matter of safety, if it is one."""
     words = _words(text)
@@ -104,7 +119,7 @@ def _by_words(before: list[str], after: list[str], kind: TextKind, aside: Rating
     touched = _without_spellings(gone, come)
     if any(is_medicine(word) for word in touched):
         return Reworded(aside, _("a medicine changed"))
-    if any(word != "unit" and _is_unit(word) for word in touched):
+    if any(map(_is_dosed, touched)):
         return Reworded(aside, _("a number or a unit changed"))
     if any(word in TURNING for word in touched):
         return Reworded(aside, _("a word changed on which the meaning turns"))
@@ -144,6 +159,11 @@ def _quantities(words: list[str]) -> list[object]:
         for place, word in enumerate(words)
         if _NUMBER.match(word)
     ]
+
+
+def _is_dosed(word: str) -> bool:
+    """Whether a word is a unit of measure; the unit of a hospital is none."""
+    return word != "unit" and _is_unit(word)
 
 
 def _is_unit(word: str) -> bool:
