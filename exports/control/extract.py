@@ -11,7 +11,8 @@ from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.words import ActId
 from chamberwise.engine.proof.rules import switched_off
 from chamberwise.exports.control.content import Control, day
-from chamberwise.exports.record.translation import reviewed_mark, texts_in_english
+from chamberwise.exports.language.unreviewed import unreviewed_language
+from chamberwise.exports.record.translation import texts_in_english, translation_approval
 
 
 def control_of(
@@ -30,6 +31,7 @@ def control_of(
     """
     local = library.local_to(pathway.id) if library else None
     off = switched_off(library, pathway.id).values() if library else ()
+    by = translation_approval(library, pathway.id) if library else ""
     return Control(
         title=pathway.title,
         sheet=sheet,
@@ -48,7 +50,8 @@ def control_of(
         switched_off=tuple(
             (rule.title, f"{each.by}, {day(each.on)}: {each.because}") for rule, each in off
         ),
-        translation_mark=reviewed_mark(library) if library else "",
+        translation="" if by else unreviewed_language(),
+        translation_by=by,
         texts=texts_in_english(library, pathway.id) if library else "",
     )
 

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from functools import partial
 
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.actions import DRAFT, footer
+from chamberwise.tui.actions import DRAFT
 from chamberwise.tui.beside import beside
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.drafting import (
@@ -22,6 +22,7 @@ from chamberwise.tui.drafting import (
     stamps,
 )
 from chamberwise.tui.examining import Examined
+from chamberwise.tui.footer import footer
 from chamberwise.tui.present.arrange import SIDE_FROM
 from chamberwise.tui.present.draft import DraftRow, View, page, rows_of, state_of
 from chamberwise.tui.present.parts import laid_out

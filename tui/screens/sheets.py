@@ -11,10 +11,11 @@ from chamberwise.engine.store.home import register_path
 from chamberwise.engine.store.register_file import RegisterError
 from chamberwise.exports.paper.sizes import Paper
 from chamberwise.exports.printing.kind import Kind
-from chamberwise.tui.actions import SHEETS, footer
+from chamberwise.tui.actions import SHEETS
 from chamberwise.tui.beside import beside
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.fit_to_print import errors_in_the_way, rules_in_the_way
+from chamberwise.tui.footer import footer
 from chamberwise.tui.present.parts import GAP, Part, Tone
 from chamberwise.tui.printing import (
     PACK,
