@@ -40,6 +40,15 @@ def not_carried_out(unit: Unit, problems: Sequence[Problem]) -> list[Part]:
     return [*parts[:MOST], GAP, Part(said.format(file=unit.file.shown_as))]
 
 
+def beside_a_sheet(file: str) -> list[Part]:
+    """Return how a unit's sheet is written: in an editor, its problems told at every save."""
+    told = _(
+        "A unit's sheet is written in any text editor. `chamberwise check {file} --watch` tells "
+        "its problems at every save; choose the unit again with u to see what became of it."
+    )
+    return [Part(told.format(file=file))]
+
+
 def _entry(name: str, told: str, answer: str, is_chosen: bool) -> list[Part]:
     lead = "> " if is_chosen else "  "
     parts = [Part(name, lead, Tone.STRONG, Tone.KEY, answer)]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from chamberwise.engine.language.texts import gettext as _
@@ -193,9 +194,13 @@ class LibraryScreen(Screen[None]):
         if not self.rows:
             return
         from chamberwise.tui.drafting import draft_of
+        from chamberwise.tui.present.units_page import beside_a_sheet
         from chamberwise.tui.screens.draft import DraftScreen
 
         loaded = self.setting.loaded
+        if loaded.sheet:
+            self.app.push_screen(Panel(Path(loaded.sheet).name, beside_a_sheet(loaded.sheet)))
+            return
         draft = draft_of(loaded, loaded.file_of[self.rows[self.chosen].id])
         self.app.push_screen(DraftScreen(self.setting, draft))
 

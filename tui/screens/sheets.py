@@ -83,7 +83,9 @@ class SheetsScreen(Screen[None]):
         self.page.show([Part(_("Printing. Esc goes back."))])
         assert self.what is not None
         today = self.setting.clock().date()
-        wanted = Wanted(self.pathway, self.what, today, paper=paper)
+        local = self.setting.loaded.library.local_to(self.pathway)
+        unit = local.unit if local else None
+        wanted = Wanted(self.pathway, self.what, today, unit=unit, paper=paper)
         self.run_worker(beside(partial(_printed, self.setting, wanted)))
 
     def on_worker_state_changed(self, event: Worker.StateChanged) -> None:
@@ -139,7 +141,8 @@ def _printed(setting: Setting, wanted: Wanted) -> list[str]:
         for kind, order in done.orders
     ]
     try:
-        register(loaded.library, done, register_path())
+        sheet = str(Path(loaded.sheet).resolve()) if loaded.sheet else ""
+        register(loaded.library, done, register_path(), source=sheet)
     except RegisterError as error:
         said.append(_("Not registered. {error}").format(error=error))
     return [*said, *done.told]

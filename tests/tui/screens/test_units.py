@@ -5,10 +5,12 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from chamberwise.engine.store.register_file import read
 from chamberwise.tui.command.main import run
 from chamberwise.tui.command.status import Status
 
 from tests.engine.local.stage import HERE, below
+from tests.exports.printing.rooms import use_test_rooms
 from tests.tui.screens.playing import playing, press, seen
 
 
@@ -104,3 +106,24 @@ def test_what_the_program_cannot_open_at_is_told(
     monkeypatch.setattr("chamberwise.tui.command.program.carries_screen", lambda: True)
     assert run(typed) == Status.UNUSABLE
     assert "nowhere" in capsys.readouterr().err
+
+
+async def test_what_the_unit_prints_names_it_and_is_asked_after_by_its_sheet(
+    folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    use_test_rooms(monkeypatch)
+    monkeypatch.setenv("CHAMBERWISE_HOME", str(folder / "home"))
+    async with playing(pathway=None, library=below(), sheets=(folder,)) as pilot:
+        await press(pilot, "u", "down", "enter", "o", "2")
+        await pilot.app.workers.wait_for_complete()
+        await pilot.pause()
+        assert "Written:" in seen(pilot)
+    (copy,) = read(folder / "home" / "register.json").copies
+    assert copy.source == str(folder / "everything.yaml")
+    assert run(["stamp", copy.code, "--library", str(HERE / "library")]) == Status.CLEAN
+
+
+async def test_beside_a_unit_s_sheet_it_says_how_the_sheet_is_written(folder: Path) -> None:
+    async with playing(pathway=None, library=below(), sheets=(folder,)) as pilot:
+        told = " ".join((await press(pilot, "u", "down", "enter", "e")).split())
+        assert "`chamberwise check everything.yaml --watch`" in told
