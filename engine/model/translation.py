@@ -34,3 +34,4 @@ class Translation:
     """The pathways of which all that is shown was approved in this language too."""
     sources: Mapping[PathwayId, str] = field(default_factory=dict)
     """The digests of what they say in English."""
+    approved_in_english: frozenset[PathwayId] = frozenset()

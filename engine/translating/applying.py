@@ -111,6 +111,7 @@ def _translation(
         lacking,
         approved,
         {name: content_digest(library, name) for name in library.pathways},
+        frozenset(name for name, each in library.pathways.items() if each.is_approved),
     )
 
 

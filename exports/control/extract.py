@@ -26,11 +26,14 @@ def control_of(
 ) -> Control:
     """Return document control; `sheet` is the kind in words, `code` the stamp as typed.
 
-    Without approval by name nobody is told as approver, whatever else the file says. The library
-    tells whether a unit's sheet lies over the pathway.
+    Without approval by name nobody is told as approver, whatever else the file says; of a
+    translation, who approved the English. The library tells whether a unit's sheet lies over it.
     """
     local = library.local_to(pathway.id) if library else None
     off = switched_off(library, pathway.id).values() if library else ()
+    translation = library.translation if library else None
+    in_english = translation.approved_in_english if translation else ()
+    is_approved = pathway.is_approved or pathway.id in in_english
     by = translation_approval(library, pathway.id) if library else ""
     return Control(
         title=pathway.title,
@@ -38,8 +41,8 @@ def control_of(
         document=pathway.id,
         edition=pathway.edition,
         authors=pathway.authors,
-        approved_by=pathway.approved_by if pathway.is_approved else None,
-        approved_on=pathway.approved_on if pathway.is_approved else None,
+        approved_by=pathway.approved_by if is_approved else None,
+        approved_on=pathway.approved_on if is_approved else None,
         reviewed=pathway.reviewed,
         review_by=pathway.review_by,
         unit=unit,

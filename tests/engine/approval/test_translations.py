@@ -7,6 +7,8 @@ from datetime import date
 
 import pytest
 from chamberwise.engine.approval.translations import fallen_parts, seal_of_translation, stands
+from chamberwise.engine.language.speaking import speaking
+from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Status
 from chamberwise.engine.reading.library import Loaded
@@ -15,8 +17,9 @@ from chamberwise.engine.stamp.code import stamp_of
 from chamberwise.engine.stamp.content import content_digest
 from chamberwise.engine.translating.applying import THE_TRANSLATION, translated
 from chamberwise.engine.translating.segments import VOCABULARY, originals, text_digest
-from chamberwise.exports.control.content import DRAFT, UNREVIEWED
+from chamberwise.exports.control.content import DRAFT, UNREVIEWED, Control
 from chamberwise.exports.control.extract import control_of
+from chamberwise.exports.control.lines import approval
 from chamberwise.exports.stamp.extract import stamp_shown
 from chamberwise.exports.stamp.snapshot import snapshot
 
@@ -61,11 +64,13 @@ def said(file: TranslationFile, says: str) -> TranslationFile:
     return replace(file, texts=(replace(first, says=says), *rest))
 
 
+def control_for(told: Loaded) -> Control:
+    pathway = told.library.pathways[PATHWAY]
+    return control_of(pathway, "card", TODAY, "CODE", library=told.library)
+
+
 def marks(told: Loaded) -> tuple[str, ...]:
-    control = control_of(
-        told.library.pathways[PATHWAY], "card", TODAY, "CODE", library=told.library
-    )
-    return control.marks
+    return control_for(told).marks
 
 
 def test_an_approved_pathway_in_an_approved_translation_is_approved() -> None:
@@ -73,7 +78,9 @@ def test_an_approved_pathway_in_an_approved_translation_is_approved() -> None:
     told = translated(base, "de", files(base))
     assert told.library.pathways[PATHWAY].is_approved
     assert told.fallen == {}
-    assert not {DRAFT, UNREVIEWED} & {*marks(told)}
+    with speaking("de"):
+        assert not {_(DRAFT), _(UNREVIEWED)} & {*marks(told)}
+        assert "Reader" in control_for(told).translation_by
 
 
 def test_a_draft_stays_one_in_an_approved_translation() -> None:
@@ -89,6 +96,11 @@ def test_one_file_that_nobody_approved_makes_it_a_draft(which: int) -> None:
     told = translated(base, "de", several)
     assert not told.library.pathways[PATHWAY].is_approved
     assert told.fallen == {PATHWAY: (THE_TRANSLATION,)}
+    with speaking("de"):
+        assert _(UNREVIEWED) in marks(told)
+        control = control_for(told)
+        assert not control.is_approved
+        assert approval(control).endswith("Clinical lead")
 
 
 def test_a_file_that_is_missing_makes_it_a_draft() -> None:
