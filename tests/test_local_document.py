@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import shlex
+import shutil
 from pathlib import Path
 
 import pytest
@@ -37,7 +38,7 @@ def test_the_way_from_nothing_to_an_approved_wall_chart(
 ) -> None:
     monkeypatch.chdir(tmp_path)
     monkeypatch.setenv("CHAMBERWISE_HOME", str(tmp_path / "home"))
-    new, check, prove, show, approve, again = ([*each[1:]] for each in COMMANDS)
+    new, check, prove, show, approve, again = ([*each[1:]] for each in COMMANDS[:6])
     assert run(new) == Status.CLEAN
     assert run(check) == Status.CLEAN
     Path("harbour.yaml").write_text(whole(SWITCHED_OFF), encoding="utf-8")
@@ -58,6 +59,16 @@ def test_the_way_from_nothing_to_an_approved_wall_chart(
     assert run(again) == Status.CLEAN
     assert Path("anterior-vitrectomy-wall-chart-A3.pdf").read_bytes().startswith(b"%PDF")
     assert run([*again[:2], "--what", "kit-list"]) == Status.CLEAN, capsys.readouterr().err
+
+
+def test_a_translation_is_approved_as_the_guide_says(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (approve,) = ([*each[1:]] for each in COMMANDS[6:])
+    monkeypatch.chdir(shutil.copytree(PROTOCOLS, tmp_path / "pathways"))
+    assert run(approve) == Status.CLEAN
+    text = Path("translations/de/anterior-vitrectomy.yaml").read_text(encoding="utf-8")
+    assert "status: approved\napproved by: Consultant ophthalmologist\n" in text
 
 
 def test_a_rule_switched_off_stands_on_every_page_and_first_in_the_proof(

@@ -2,13 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from chamberwise.engine.language.texts import N_
-from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.present.parts import Part, Tone
-from chamberwise.tui.present.words import key_word
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +87,12 @@ LIBRARY = (
         "drill", ("d",), "d", N_("drill"), N_("rehearse it against the clock, in your own words")
     ),
     KeyAction(
-        "prove", ("p",), "p", N_("check and prove"), N_("its problems, and its rules on every walk")
+        "prove",
+        ("p",),
+        "p",
+        N_("check and prove"),
+        N_("its problems, and its rules on every walk"),
+        brief=N_("prove"),
     ),
     KeyAction("sheets", ("o",), "o", N_("on paper"), N_("print a sheet of it into this folder")),
     KeyAction(
@@ -101,6 +102,9 @@ LIBRARY = (
         N_("work"),
         N_("lens, dose, risk and dates, line by line"),
         spare=1,
+    ),
+    KeyAction(
+        "units", ("u",), "u", N_("unit"), N_("the pathways as a unit has them, by its local sheet")
     ),
     KeyAction(
         "write", ("e",), "e", N_("write"), N_("beside your editor, its state at every save"), False
@@ -225,6 +229,15 @@ SHEETS = (
     STOP,
 )
 
+UNITS = (
+    KeyAction("up", ("up",), N_("Up"), N_("up"), N_("the sheet above"), False),
+    KeyAction("down", ("down",), N_("Down"), N_("down"), N_("the sheet below"), False),
+    KeyAction("open", ("enter",), N_("Enter"), N_("choose"), N_("take the sheet marked with >")),
+    KeyAction("close", ("escape",), N_("Esc"), N_("back"), N_("back to the library")),
+    QUIT,
+    STOP,
+)
+
 OFFER = (
     KeyAction("choose", tuple("123"), "1-3", N_("choose"), N_("do what stands beside that number")),
     KeyAction("close", ("escape",), N_("Esc"), N_("back"), N_("back to the library")),
@@ -261,39 +274,3 @@ RECORD = (
     QUIT,
     STOP,
 )
-
-
-def footer(
-    actions: Iterable[KeyAction], shown: Mapping[str, str] | None = None, width: int = 78
-) -> str:
-    """Return the footer of a screen: keys and words. `shown` replaces a key, empty leaves it out.
-
-    >>> footer((HELP, QUIT, STOP))
-    '? help  q quit'
-    """
-    keys = shown or {}
-    told = [each for each in actions if each.in_footer and keys.get(each.name, each.shown)]
-    spared = sorted((each for each in told if each.spare), key=lambda each: -each.spare)
-    for count in range(len(spared) + 1):
-        left = [each for each in told if each not in spared[:count]]
-        for brief in (False, True):
-            line = _footer(left, keys, brief=brief)
-            if len(line) <= width:
-                return line
-    return line
-
-
-def _footer(told: Iterable[KeyAction], keys: Mapping[str, str], *, brief: bool) -> str:
-    return "  ".join(
-        f"{_(keys.get(each.name, each.shown))} {key_word((brief and each.brief) or each.word)}"
-        for each in told
-    )
-
-
-def help_parts(actions: Iterable[KeyAction]) -> list[Part]:
-    """Return one paragraph for each action: its key and its line of help."""
-    actions = tuple(actions)
-    width = max(len(_(action.shown)) for action in actions)
-    return [
-        Part(_(each.help), f"  {_(each.shown):<{width}}  ", lead_tone=Tone.KEY) for each in actions
-    ]

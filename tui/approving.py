@@ -55,6 +55,10 @@ def _of_head(pathway: Pathway, by: str, on: date) -> Iterator[str]:
         yield _("its status is `{status}`: what is out of use is not approved.").format(
             status=pathway.status
         )
+    if pathway.reviewed > on:
+        yield _("`reviewed` is {reviewed}, which is still to come: write the day that was.").format(
+            reviewed=pathway.reviewed.isoformat()
+        )
     if pathway.review_by < on:
         yield _("its review was due by {review_by}: review it first.").format(
             review_by=pathway.review_by.isoformat()

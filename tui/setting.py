@@ -17,3 +17,9 @@ class Setting:
     clock: Clock
     walks: Path
     colour: bool = True
+    library: Path | None = None
+    """The folder that the pathways come from; left out, those that come along."""
+    sheets: tuple[Path, ...] = ()
+    """The folders in which units' sheets are looked for."""
+    base: Loaded | None = None
+    """The pathways as they come along, in English; `loaded` may be those of a unit."""

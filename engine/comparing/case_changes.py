@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 
 from chamberwise.engine.cases.case import Case, Combination
 from chamberwise.engine.cases.table import cases
-from chamberwise.engine.comparing.renames import Renames
-from chamberwise.engine.model.library import Library, Place
+from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId
 
 
@@ -27,15 +25,17 @@ class CaseChange:
 def case_changes(
     old: tuple[Library, PathwayId],
     new: tuple[Library, PathwayId],
-    renamed: Mapping[PathwayId, Renames],
 ) -> tuple[CaseChange, ...]:
-    """Return the cases that changed, put together by what they led to and lead to."""
+    """Return the cases that changed, put together by what they led to and lead to.
+
+    Both sides call everything alike.
+    """
     before = {_key(case): case for case in _cases(*old)}
     after = {_key(case): case for case in _cases(*new)}
     groups: dict[object, list[tuple[Case | None, Case | None]]] = {}
     for key in dict.fromkeys((*after, *before)):
         was, now = before.get(key), after.get(key)
-        results = _result(was, renamed), _result(now, {})
+        results = _result(was), _result(now)
         if results[0] != results[1]:
             groups.setdefault(results, []).append((was, now))
     return tuple(_group(pairs) for pairs in groups.values())
@@ -55,14 +55,7 @@ def _group(pairs: list[tuple[Case | None, Case | None]]) -> CaseChange:
     return CaseChange(tuple(each.combination for each in combinations if each), *pairs[0])
 
 
-def _result(case: Case | None, renamed: Mapping[PathwayId, Renames]) -> object:
+def _result(case: Case | None) -> object:
     if case is None:
         return None
-    plan = tuple(sorted(case.plan.items()))
-    return plan, _now(case.outcome, renamed), bool(case.problem)
-
-
-def _now(place: Place | None, renamed: Mapping[PathwayId, Renames]) -> Place | None:
-    if place is None:
-        return None
-    return Place(place.pathway, renamed.get(place.pathway, {}).get(place.step, place.step))
+    return tuple(sorted(case.plan.items())), case.outcome, bool(case.problem)

@@ -64,8 +64,7 @@ def _caution(old: Caution, new: Caution, at: At) -> Iterator[Change]:
     yield from at.text(Kind.CAUTION, TextKind.INSTEAD, old.instead, new.instead, SAFETY)
     guards = _("it guards another act")
     yield from at.value(Kind.CAUTION, SAFETY, old.guards, new.guards, guards)
-    evidence = _("the evidence for a caution changed")
-    yield from at.each(Kind.SOURCES, PROCEDURAL, old.sources, new.sources, evidence)
+    yield from at.evidence(old.sources, new.sources)
 
 
 def told_caution(caution: Caution) -> str:

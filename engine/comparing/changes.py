@@ -6,9 +6,11 @@ from collections.abc import Iterable, Iterator, Mapping
 
 from chamberwise.engine.comparing.change import Change, Kind, Where, gravest
 from chamberwise.engine.comparing.head import changes_of_head
-from chamberwise.engine.comparing.renames import Renames
+from chamberwise.engine.comparing.names.named import Names
+from chamberwise.engine.comparing.names.renamed import of_pathway, of_shared
+from chamberwise.engine.comparing.names.reused import reused_in_pathway, reused_words
 from chamberwise.engine.comparing.saying import EDITORIAL, SAFETY, At, told
-from chamberwise.engine.comparing.steps import LeadsAround, changes_of_step, weight
+from chamberwise.engine.comparing.steps import LeadsAround, changes_of_step, told_step, weight
 from chamberwise.engine.comparing.words import changes_of_words
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.language.texts import ngettext
@@ -16,9 +18,7 @@ from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import (
     Action,
-    Outcome,
     PathwayId,
-    Question,
     Step,
     StepId,
 )
@@ -29,16 +29,16 @@ def by_gravity(found: Iterable[Change]) -> tuple[Change, ...]:
     return tuple(sorted(found, key=lambda change: change.rating.rank))
 
 
-def changes_of_pathway(old: Pathway, new: Pathway, renamed: Renames) -> Iterator[Change]:
-    """Yield every change of a pathway whose old steps are called by their new names.
+def changes_of_pathway(old: Pathway, new: Pathway, names: Names) -> Iterator[Change]:
+    """Yield every change of a pathway of which all in the old is called by its new name.
 
-    `renamed` has the steps that bore another name.
+    `names` has what bore another name.
     """
     yield from changes_of_head(old, new)
     yield from changes_of_words(old.words, new.words, new.id)
-    for was, now in renamed.items():
-        why = _("the step is the same; only its name in the file changed")
-        yield Change(Kind.RENAMED, EDITORIAL, Where(new.id, "steps", now), was, now, why)
+    yield from reused_words(old.words, new.words, new.id)
+    yield from reused_in_pathway(old, new)
+    yield from of_pathway(names, old.id, new.id)
     for name, step in old.steps.items():
         if name not in new.steps:
             yield _alone(step, new, gone=True)
@@ -55,22 +55,11 @@ def changes_of_pathway(old: Pathway, new: Pathway, renamed: Renames) -> Iterator
 
 def _alone(step: Step, pathway: Pathway, *, gone: bool) -> Change:
     rating, why = weight(step)
-    said = _told_step(step)
+    said = told_step(step)
     was, now = (said, "") if gone else ("", said)
     where = Where(pathway.id, "steps", step.id)
     came = _("a step was removed: {why}") if gone else _("a step was added: {why}")
     return Change(Kind.STEP, rating, where, was, now, came.format(why=why))
-
-
-def _told_step(step: Step) -> str:
-    match step:
-        case Question():
-            return step.question
-        case Action():
-            return " ".join(line.text for line in step.lines)
-        case Outcome():
-            return step.title
-    return step.short or step.id
 
 
 def _order(old: Pathway, new: Pathway) -> Iterator[Change]:
@@ -106,24 +95,31 @@ def _on_from(name: StepId, steps: Mapping[StepId, Step]) -> Iterator[StepId]:
         yield name
 
 
-def changes_of_shared(old: Library, new: Library, used: frozenset[str] | None) -> Iterator[Change]:
+def changes_of_shared(
+    old: Library, new: Library, used: frozenset[str] | None, names: Names
+) -> Iterator[Change]:
     """Yield the changes of shared words; `used` names those that matter, none for all of them.
 
-    Safety rules bind every pathway and always matter.
+    Safety rules bind every pathway and always matter. `names` has what bore another name.
     """
-    for change in changes_of_words(old.shared, new.shared, None):
+    found = (
+        *changes_of_words(old.shared, new.shared, None),
+        *reused_words(old.shared, new.shared, None),
+        *of_shared(names),
+    )
+    for change in found:
         if used is None or change.at.table == "rules" or change.at.name in used:
             yield change
 
 
 def changes_over_there(
-    old: Library, new: Library, reached: Iterable[PathwayId], renamed: Mapping[PathwayId, Renames]
+    old: Library, new: Library, reached: Iterable[PathwayId], names: Names
 ) -> Iterator[Change]:
     """Yield one change for each pathway handed over to that changed, as grave as its gravest."""
     for name in reached:
         if name not in old.pathways:
             continue
-        found = [*changes_of_pathway(old.pathways[name], new.pathways[name], renamed.get(name, {}))]
+        found = [*changes_of_pathway(old.pathways[name], new.pathways[name], names)]
         if found:
             why = ngettext(
                 "a pathway that is handed over to changed in {places} place; compare that one too",

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
 from datetime import date
+from functools import cached_property
 
 from chamberwise.engine.checks.run import check_for_walk
 from chamberwise.engine.comparing.behaviour import Alike, Behaviour, behaviour
@@ -16,7 +17,10 @@ from chamberwise.engine.comparing.changes import (
     changes_of_shared,
     changes_over_there,
 )
-from chamberwise.engine.comparing.renames import Renames, in_new_names, renames
+from chamberwise.engine.comparing.mending import to_mend
+from chamberwise.engine.comparing.names.calling import in_new_names
+from chamberwise.engine.comparing.names.named import Names
+from chamberwise.engine.comparing.names.told_again import told_again
 from chamberwise.engine.comparing.touched import Touched, touched
 from chamberwise.engine.comparing.unit import changes_of_unit
 from chamberwise.engine.comparing.used import used_words
@@ -24,7 +28,7 @@ from chamberwise.engine.comparing.verdicts import Judged, judged
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.reading.digest import reached_by_handover
-from chamberwise.engine.reading.library import Loaded
+from chamberwise.engine.reading.library import File, Loaded
 from chamberwise.engine.stamp.copies import Register
 
 
@@ -45,7 +49,7 @@ class Version:
         return not check_for_walk(self.loaded, self.pathway, today)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Comparison:
     """What one version says that the other does not, the gravest changes first.
 
@@ -59,9 +63,15 @@ class Comparison:
     behaviour: Behaviour | None = None
     verdicts: tuple[Judged, ...] = ()
     cases: tuple[CaseChange, ...] = ()
-    renamed: Mapping[PathwayId, Renames] = field(default_factory=dict)
+    names: Names = field(default_factory=dict)
+    """What bears another name now. Walks and cases of the old side are told in names of the new."""
     cannot_be_walked: tuple[str, ...] = ()
     """Which sides cannot be walked: `old`, `new`."""
+
+    @cached_property
+    def before(self) -> Library:
+        """The old library with everything in it called as it is called now."""
+        return in_new_names(self.old.library, self.names)
 
     @property
     def is_same(self) -> bool:
@@ -74,12 +84,17 @@ class Comparison:
         return gravest(change.rating for change in self.changes)
 
 
-def compare(old: Version, new: Version, register: Register, today: date) -> Comparison:
-    """Return the comparison of two versions. It proves both, where anything but wording changed."""
-    renamed = _renames(old, new)
-    before = in_new_names(old.library, renamed)
+def compare(
+    old: Version, new: Version, register: Register, today: date, sheets: Sequence[File] = ()
+) -> Comparison:
+    """Return the comparison of two versions. It proves both, where anything but wording changed.
+
+    `sheets` are the local sheets to look through for names that are other ones now.
+    """
+    names = told_again(old.library, new.library, _beside_each_other(old, new))
+    before = in_new_names(old.library, names)
     pathways = before.pathways[old.pathway], new.library.pathways[new.pathway]
-    sheets = before.local_to(old.pathway), new.library.local_to(new.pathway)
+    units = before.local_to(old.pathway), new.library.local_to(new.pathway)
     reached = reached_by_handover(new.library, new.pathway)
     used = frozenset().union(
         used_words(before, old.pathway),
@@ -87,20 +102,23 @@ def compare(old: Version, new: Version, register: Register, today: date) -> Comp
     )
     found = by_gravity(
         (
-            *changes_of_pathway(*pathways, renamed.get(old.pathway, {})),
-            *changes_of_shared(before, new.library, used),
-            *changes_of_unit(*sheets, new.pathway),
-            *changes_over_there(before, new.library, reached[1:], renamed),
+            *changes_of_pathway(*pathways, names),
+            *changes_of_shared(before, new.library, used, names),
+            *changes_of_unit(*units, new.pathway),
+            *changes_over_there(before, new.library, reached[1:], names),
         )
     )
-    bears_on = touched(before, new.library, new.pathway, found, register)
+    bears_on = replace(
+        touched(before, new.library, new.pathway, found, register),
+        mend=to_mend(sheets, old.library, old.pathway, names, found),
+    )
     sides = {"old": old, "new": new}
     unwalkable = tuple(name for name, side in sides.items() if not side.can_be_walked(today))
     if unwalkable:
-        return Comparison(old, new, found, bears_on, renamed=renamed, cannot_be_walked=unwalkable)
+        return Comparison(old, new, found, bears_on, names=names, cannot_be_walked=unwalkable)
     if gravest(change.rating for change in found) is Rating.EDITORIAL:
-        return Comparison(old, new, found, bears_on, Alike(0), renamed=renamed)
-    both = (old.library, old.pathway), (new.library, new.pathway)
+        return Comparison(old, new, found, bears_on, Alike(0), names=names)
+    both = (before, old.pathway), (new.library, new.pathway)
     return Comparison(
         old,
         new,
@@ -108,18 +126,13 @@ def compare(old: Version, new: Version, register: Register, today: date) -> Comp
         bears_on,
         behaviour(*both),
         judged(*both),
-        case_changes(*both, renamed),
-        renamed,
+        case_changes(*both),
+        names,
     )
 
 
-def _renames(old: Version, new: Version) -> dict[PathwayId, Renames]:
-    """Return the renamed steps of every pathway that both sides have, and of the one compared."""
+def _beside_each_other(old: Version, new: Version) -> dict[PathwayId, PathwayId]:
+    """Return the names of every pathway that both sides have, and of the one compared."""
     names = {name: name for name in old.library.pathways if name in new.library.pathways}
     names[old.pathway] = new.pathway
-    found = {
-        was: renames(old.library.pathways[was], new.library.pathways[now])
-        for was, now in names.items()
-        if old.library.pathways[was] is not new.library.pathways[now]
-    }
-    return {name: each for name, each in found.items() if each}
+    return names

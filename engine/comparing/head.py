@@ -28,6 +28,9 @@ def changes_of_head(old: Pathway, new: Pathway) -> Iterator[Change]:
     yield from at("start").value(
         Kind.START, SAFETY, old.start, new.start, _("walks begin at another step")
     )
+    yield from at("reason for change").text(
+        Kind.REASON, TextKind.REASON, old.reason_for_change, new.reason_for_change, EDITORIAL
+    )
     for name in dict.fromkeys((*old.phases, *new.phases)):
         texts = old.phases.get(name, ""), new.phases.get(name, "")
         yield from at("phases", name).text(Kind.PHASE, TextKind.TITLE, *texts)

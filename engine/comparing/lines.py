@@ -97,9 +97,7 @@ def _line(old: Line, new: Line, at: At, kind: Kind) -> Iterator[Change]:
     of = Kind.SPOKEN if new.said_aloud and kind is Kind.LINE else kind
     yield from at.text(of, reads, old.text, new.text)
     yield from at.text(Kind.WHEN, TextKind.INSTRUCTION, old.when, new.when)
-    yield from at.each(
-        Kind.SOURCES, PROCEDURAL, old.sources, new.sources, _("the evidence for it changed")
-    )
+    yield from at.evidence(old.sources, new.sources)
 
 
 def _order(

@@ -46,11 +46,24 @@ class At(NamedTuple):
         if was != now:
             yield Change(kind, rating, self.where, told(was), told(now), why)
 
+    def evidence(self, was: tuple[str, ...], now: tuple[str, ...]) -> Iterator[Change]:
+        """Yield what changed among sources: where some were merely added, no more rests on less."""
+        is_less = not set(was) <= set(now)
+        rating, why = PROCEDURAL, _("the evidence for it changed")
+        if not is_less:
+            rating, why = EDITORIAL, _("a source was added")
+        yield from self.each(Kind.SOURCES, rating, was, now, why)
+
     def each(
         self, kind: Kind, rating: Rating, was: Iterable[str], now: Iterable[str], why: str
     ) -> Iterator[Change]:
         """Yield what is in one list of names and not in the other; their order counts for less."""
         before, after = tuple(was), tuple(now)
+        kept = [name for name in before if name in after]
+        order = [name for name in after if name in before]
+        if kept != order:
+            why_order = _("the same, in another order")
+            yield Change(kind, EDITORIAL, self.where, told(before), told(after), why_order)
         for name in before:
             if name not in after:
                 yield Change(kind, rating, self.where, name, "", why)

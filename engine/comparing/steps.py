@@ -48,6 +48,18 @@ def weight(step: Step) -> tuple[Rating, str]:
     return (rating, why) if rating is SAFETY else (PROCEDURAL, _("it performs no act"))
 
 
+def told_step(step: Step) -> str:
+    """Return a step in words, as far as it has any."""
+    match step:
+        case Question():
+            return step.question
+        case Action():
+            return " ".join(line.text for line in step.lines)
+        case Outcome():
+            return step.title
+    return step.short or step.id
+
+
 def changes_of_step(old: Step, new: Step, at: At, leads_around: LeadsAround) -> Iterator[Change]:
     """Yield every change between two versions of a step."""
     if type(old) is not type(new):
@@ -192,8 +204,9 @@ def _of_any(old: Step, new: Step, at: At, around: LeadsAround) -> Iterator[Chang
     yield from at.text(Kind.REASON, TextKind.REASON, old.why, new.why, EDITORIAL)
     part = _("it stands in another part of the operation")
     yield from at.value(Kind.PHASE, PROCEDURAL, old.phase, new.phase, part)
-    evidence = _("the evidence for it changed")
-    yield from at.each(Kind.SOURCES, PROCEDURAL, old.sources, new.sources, evidence)
+    yield from at.evidence(old.sources, new.sources)
+    figures = _("other figures are worked here")
+    yield from at.each(Kind.CALCULATION, PROCEDURAL, old.work, new.work, figures)
     before, after = dict(old.plan), dict(new.plan)
     for column in dict.fromkeys((*before, *after)):
         texts = before.get(column, ""), after.get(column, "")

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 
 from chamberwise.engine.comparing.change import Change, Rating
+from chamberwise.engine.comparing.mending import ToMend
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Action, Line, Outcome, PathwayId, Step
@@ -31,6 +32,8 @@ class Touched:
     acts: tuple[ActId, ...]
     duties: tuple[str, ...]
     take_down: tuple[Copy, ...]
+    mend: tuple[ToMend, ...] = ()
+    """Places of local sheets that name what is called otherwise now, or is gone."""
 
 
 def touched(

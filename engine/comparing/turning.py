@@ -30,6 +30,12 @@ _TIMES = """
     and or with without minute minutes hour hours day days week weeks month months year years
     daily hourly
 """
+_STATES = """
+    lost kept back gone left present absent missing found intact torn whole broken ready safe unsafe
+    known unknown possible impossible allowed forbidden positive negative clear
+    cloudy soft hard loose tight sealed leaking steady sinking falling fallen visible hidden wet dry
+    working alone together same other another
+"""
 _DUTIES = """
     must may should can shall surgeon assistant anaesthetist anaesthetic scrub circulating
     practitioner senior junior consultant trainee nurse companion patient
@@ -51,7 +57,7 @@ _DOINGS = """
     postpone proceed exchange extract express retract clamp reposition reform pressurise
 """
 
-TURNING = frozenset(f"{_SIDES}{_AMOUNTS}{_TIMES}{_DUTIES}{_THINGS}{_DOINGS}".split())
+TURNING = frozenset(f"{_SIDES}{_AMOUNTS}{_TIMES}{_STATES}{_DUTIES}{_THINGS}{_DOINGS}".split())
 
 _MEDICINE = re.compile(
     r"(?:cef\w{3,}|sulfa\w{3,}|\w{2,}(?:caine|cillin|floxacin|mycin|micin|cycline|vancomycin|azole"

@@ -49,6 +49,10 @@ def changes_of_unit(old: Local | None, new: Local | None, pathway: PathwayId) ->
     )
     method = _("the unit came to its target otherwise")
     yield from each(Kind.TIME_TARGET, EDITORIAL, method, _methods(was), _methods(now))
+    said = _("what the sheet says in another language changed")
+    yield from At(Where(pathway, "translations")).value(
+        Kind.UNIT, PROCEDURAL, was.translated, now.translated, said
+    )
     yield from _switched_off(pathway, was, now)
 
 

@@ -29,6 +29,8 @@ from chamberwise.engine.language.texts import gettext as _
 CAUTIONS = frozenset({TextKind.CAUTION, TextKind.INSTEAD, TextKind.REMEDY})
 ASIDE = frozenset({TextKind.REASON, TextKind.TITLE})
 """Texts that nobody acts on word by word."""
+ACTED_ON = frozenset({TextKind.INSTRUCTION, TextKind.SPOKEN, TextKind.QUESTION, TextKind.SIGN})
+"""Texts of which every word counts: what is named no more is not done, said or looked for."""
 
 _SMALL_WORDS = """
     a an the this that these those of to for at by as it its their your his her is are be been
@@ -87,6 +89,21 @@ def reworded(was: str, now: str, kind: TextKind) -> Reworded:
     return _by_words(before, after, kind, aside)
 
 
+def named_otherwise(was: str, now: str) -> tuple[str, str] | None:
+    """Return the medicines and units that one wording names and another does not, if there are any.
+
+    >>> named_otherwise("Read the dose in mg.", "Read the dose in grams.")
+    ('mg', 'g')
+    >>> named_otherwise("Read the dose.", "Say the dose.")
+    """
+    before, after = Counter(_words(was)), Counter(_words(now))
+    gone, come = (
+        " ".join(sorted(word for word in side if is_medicine(word) or _is_dosed(word)))
+        for side in (before - after, after - before)
+    )
+    return (gone, come) if gone or come else None
+
+
 def weighs(text: str) -> str:
     """Return, as a clause, what makes a text that came or went a matter of safety, if it is one."""
     words = _words(text)
@@ -102,6 +119,8 @@ def _by_words(before: list[str], after: list[str], kind: TextKind, aside: Rating
     touched = _without_spellings(gone, come)
     if any(is_medicine(word) for word in touched):
         return Reworded(aside, _("a medicine changed"))
+    if any(map(_is_dosed, touched)):
+        return Reworded(aside, _("a number or a unit changed"))
     if any(word in TURNING for word in touched):
         return Reworded(aside, _("a word changed on which the meaning turns"))
     if kind in CAUTIONS:
@@ -112,6 +131,8 @@ def _by_words(before: list[str], after: list[str], kind: TextKind, aside: Rating
         )
     if not touched and _turns(before):
         return Reworded(Rating.SAFETY, _("the order of words on which the meaning turns changed"))
+    if kind in ACTED_ON and _is_more_or_less(gone, come, touched):
+        return Reworded(Rating.SAFETY, _("something was left out, or put in"))
     if touched and touched <= _NEUTRAL:
         return Reworded(Rating.EDITORIAL, _("only small words changed"))
     if touched and any(_NUMBER.match(word) for word in before):
@@ -140,11 +161,19 @@ def _quantities(words: list[str]) -> list[object]:
     ]
 
 
+def _is_dosed(word: str) -> bool:
+    """Whether a word is a unit of measure; the unit of a hospital is none."""
+    return word != "unit" and _is_unit(word)
+
+
+def _is_unit(word: str) -> bool:
+    return QUANTITY.fullmatch(f"1 {_as_written(word)}") is not None
+
+
 def _beside(words: list[str], place: int) -> str:
     """Return a sign or a unit beside a number; other words are judged as words."""
     word = words[place] if 0 <= place < len(words) else ""
-    is_unit = QUANTITY.fullmatch(f"1 {_as_written(word)}") is not None
-    return word if is_unit or (word and not word.isalnum()) else ""
+    return word if (word and _is_unit(word)) or (word and not word.isalnum()) else ""
 
 
 def _as_written(unit: str) -> str:
@@ -171,6 +200,12 @@ def _without_spellings(gone: Counter[str], come: Counter[str]) -> set[str]:
         else:
             fresh.discard(twin)
     return left | fresh
+
+
+def _is_more_or_less(gone: Counter[str], come: Counter[str], touched: set[str]) -> bool:
+    """Whether words of weight went and none came for them, or the other way."""
+    left_out, put_in = (touched & set(side) - _NEUTRAL for side in (gone, come))
+    return bool(left_out) != bool(put_in)
 
 
 def _turns(words: Iterable[str]) -> bool:

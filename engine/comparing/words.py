@@ -15,7 +15,6 @@ from chamberwise.engine.model.rule import HarmSeverity, Rule
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.model.words import Act, Duty, Finding, KitItem, Source, Value, Words
 
-EVIDENCE = N_("the evidence for it changed")
 ASKS_OTHERWISE = N_("the rule asks for something else")
 
 
@@ -27,11 +26,11 @@ def changes_of_words(old: Words, new: Words, pathway: PathwayId | None) -> Itera
         for name in before:
             if name not in after:
                 here = Where(pathway, table, name)
-                yield Change(kind, rating, here, _title(before[name]), "", f"a {kind} is gone")
+                yield Change(kind, rating, here, _title(before[name]), "", _("it is gone"))
         for name, word in after.items():
             here = Where(pathway, table, name)
             if name not in before:
-                yield Change(kind, rating, here, "", _title(word), f"a {kind} is new")
+                yield Change(kind, rating, here, "", _title(word), _("it is new"))
             elif before[name] != word:
                 yield from differ(before[name], word, At(here))
 
@@ -56,20 +55,25 @@ def _finding(old: Finding, new: Finding, at: At) -> Iterator[Change]:
             yield from here.value(Kind.VALUE, SAFETY, "", value.label, _("a value is new"))
         else:
             yield from _value(before[name], value, here, is_choice=new.choice is not None)
+    kept = [name for name in before if name in after]
+    order = [name for name in after if name in before]
+    if kept != order:
+        other = _("values stand in another order")
+        yield from at.value(Kind.ORDER, EDITORIAL, tuple(kept), tuple(order), other)
     restless = _("whether it has to be asked again after every action")
     both = old.may_change_by_itself, new.may_change_by_itself
     if both[0] != both[1]:
         said = (_("stays as it is"), _("may change by itself"))
         yield from at.value(Kind.FINDING, SAFETY, said[both[0]], said[both[1]], restless)
     yield from _choice(old, new, at)
-    yield from at.each(Kind.SOURCES, PROCEDURAL, old.sources, new.sources, _(EVIDENCE))
+    yield from at.evidence(old.sources, new.sources)
 
 
 def _value(old: Value, new: Value, at: At, *, is_choice: bool) -> Iterator[Change]:
     yield from at.text(Kind.VALUE, TextKind.ANSWER, old.label, new.label)
-    reads = TextKind.REASON if is_choice else TextKind.SIGN
+    reads = TextKind.INSTRUCTION if is_choice else TextKind.SIGN
     yield from at.text(Kind.VALUE, reads, old.sign, new.sign)
-    yield from at.each(Kind.SOURCES, PROCEDURAL, old.sources, new.sources, _(EVIDENCE))
+    yield from at.evidence(old.sources, new.sources)
 
 
 def _choice(old: Finding, new: Finding, at: At) -> Iterator[Change]:
@@ -96,7 +100,7 @@ def _act(old: Act, new: Act, at: At) -> Iterator[Change]:
         said = (_("calls nobody"), _("calls for help"))
         both = said[old.calls_for_help], said[new.calls_for_help]
         yield from at.value(Kind.ACT, SAFETY, *both, calls)
-    yield from at.each(Kind.SOURCES, PROCEDURAL, old.sources, new.sources, _(EVIDENCE))
+    yield from at.evidence(old.sources, new.sources)
 
 
 def _duty(old: Duty, new: Duty, at: At) -> Iterator[Change]:
@@ -107,7 +111,7 @@ def _kit(old: KitItem, new: KitItem, at: At) -> Iterator[Change]:
     yield from at.text(Kind.KIT, TextKind.INSTRUCTION, old.title, new.title)
     yield from at.text(Kind.KIT, TextKind.INSTRUCTION, old.amount, new.amount)
     yield from at.text(Kind.REASON, TextKind.REASON, old.why, new.why, EDITORIAL)
-    yield from at.each(Kind.SOURCES, PROCEDURAL, old.sources, new.sources, _(EVIDENCE))
+    yield from at.evidence(old.sources, new.sources)
 
 
 def _source(old: Source, new: Source, at: At) -> Iterator[Change]:
@@ -127,7 +131,7 @@ def _rule(old: Rule, new: Rule, at: At) -> Iterator[Change]:
     yield from at.text(Kind.RULE, TextKind.REMEDY, old.instead, new.instead)
     worse = _("how bad the harm is held to be")
     yield from at.value(Kind.RULE, SAFETY, str(old.severity), str(new.severity), worse)
-    yield from at.each(Kind.SOURCES, PROCEDURAL, old.sources, new.sources, _(EVIDENCE))
+    yield from at.evidence(old.sources, new.sources)
 
 
 def _demand(rule: Rule) -> Rule:

@@ -44,14 +44,18 @@ NOT_FOR_A_SHEET = Code(
     Severity.ERROR,
     N_("What a local sheet may not change"),
     N_(
-        "House rules speak of shared findings and acts; bent in one unit, they would guard nothing."
+        "A wording touches what people read and nothing else; and house rules speak of shared "
+        "findings and acts: bent in one unit, they would guard nothing."
     ),
 )
 MORE_THAN_WORDING = Code(
     "more-than-wording",
     Severity.ERROR,
     N_("A wording that changes a figure or turns a sentence round"),
-    N_("It would pass for a matter of taste, and a dose, a limit or a prohibition has changed."),
+    N_(
+        "It would pass for a matter of taste, and a drug, a dose, a limit or a prohibition "
+        "has changed."
+    ),
 )
 NAMES_NOTHING = Code(
     "names-nothing",

@@ -6,6 +6,7 @@ import re
 
 from chamberwise.engine.checks.wording.negation import negators
 from chamberwise.engine.checks.wording.opposites import turned_round
+from chamberwise.engine.comparing.wording import named_otherwise
 from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem, pointer_text
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.language.texts import pgettext
@@ -84,7 +85,7 @@ def _there_already(loaded: Loaded, sheet: Tree, place: Located) -> Problem:
 
 
 def more_than_wording(sheet: Tree, place: Located) -> Problem | None:
-    """Return the problem of a wording that changes a figure, a negation or a direction."""
+    """Return the problem of a wording that changes a figure, a negation, a direction or a drug."""
     new, old = place.operation.to, place.found
     if not isinstance(new, Scalar) or not isinstance(old, Scalar):
         return None
@@ -100,6 +101,12 @@ def more_than_wording(sheet: Tree, place: Located) -> Problem | None:
         message = _("it says `{now}` where it said `{was}`").format(
             was=opposite[0], now=opposite[1]
         )
+    elif named := named_otherwise(old.text, new.text):
+        was, now = named
+        message = _("it names `{now}` where it named `{was}`")
+        if not was or not now:
+            message = _("it names `{now}`, and did not") if now else _("it names `{was}` no more")
+        message = message.format(was=was, now=now)
     else:
         return None
     advice = _("If that is meant, write it under `changes:` with `change:`, `to:` and `because:`.")

@@ -145,7 +145,8 @@ def _resolved(
             places.append(located(base, covers, each))
         except RefusedError as error:
             code = codes.NO_SUCH_PLACE if isinstance(error, NowhereError) else code
-            span = tree.span(each.said)
+            is_unknown_name = each.verb is Verb.SET and isinstance(error, NowhereError)
+            span = tree.span(each.at, at_key=True) if is_unknown_name else tree.span(each.said)
             tree.problems.append(code.at(tree.file, each.said, span, error.message, error.advice))
     tree.problems += conflicts(tree, places)
     for place in places:
@@ -154,9 +155,11 @@ def _resolved(
 
 
 def _misfits(base: Loaded, place: Located, tree: Tree) -> Iterator[Problem]:
-    found = unmet(base, tree, place)
-    if found is None and place.operation.verb is Verb.REWORD:
-        found = no_text(base, tree, place) or more_than_wording(tree, place)
+    is_wording = place.operation.verb is Verb.REWORD
+    found = no_text(base, tree, place) if is_wording else None
+    found = found or unmet(base, tree, place)
+    if found is None and is_wording:
+        found = more_than_wording(tree, place)
     if found is None and place.operation.verb is Verb.REMOVE:
         found = _led_nowhere(base, place, tree)
     if found is not None:

@@ -9,6 +9,7 @@ from chamberwise.engine.diagnostics.problem import Pointer, pointer_text
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import PathwayId
+from chamberwise.engine.reading.form_pathway import PATHWAY
 from chamberwise.engine.reading.library import File, Loaded
 from chamberwise.engine.reading.local_sheet import Operation, Verb
 from chamberwise.engine.reading.nodes import node_at
@@ -67,6 +68,13 @@ def _refuse(operation: Operation) -> None:
     said = pointer_text(operation.place)
     if operation.verb is Verb.SET:
         return
+    if root not in (*_FRAME, *TABLES) and root not in PATHWAY.keys:
+        message = _("there is no `{root}` in a pathway").format(root=root)
+        known = (*_FRAME, *TABLES)
+        advice = did_you_mean(
+            str(root).lower(), known, _("There stand {names}.").format(names=_listed(known))
+        )
+        raise NowhereError(message, advice)
     if root not in (*_FRAME, *TABLES):
         advice = _("A sheet changes {keys}; it has keys of its own for the rest.").format(
             keys=_listed(_FRAME)
@@ -139,7 +147,7 @@ def _nowhere(words: list[str], file: File, place: Pointer) -> NowhereError:
         said = part + 1 if isinstance(part, int) else part
         return NowhereError(
             _("there is no item `{said}`{where}").format(said=said, where=where),
-            _("It has {count} items.").format(count=count),
+            _("It has {count} items, counted from 1.").format(count=count),
         )
     known = list(above.entries) if isinstance(above, Table) else []
     known = words if length == 1 and is_word else known

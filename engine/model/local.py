@@ -87,3 +87,5 @@ class Local:
     targets: Mapping[str, TimeTarget] = field(default_factory=dict)
     """By pathway and step, as `pathway/step`."""
     switched_off: Mapping[RuleId, SwitchedOff] = field(default_factory=dict)
+    translated: str = ""
+    """The digest of what it says in other languages; empty where it says nothing."""

@@ -3,11 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from datetime import date
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from chamberwise.engine.model.step import PathwayId
+
+
+@dataclass(frozen=True, slots=True)
+class TranslationApproval:
+    """Who stands for a translation, each of its files by name, and the day of the last of them."""
+
+    by: tuple[str, ...]
+    on: date
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,7 +28,10 @@ class Translation:
 
     language: str
     """As ISO 639-1 has it."""
-    is_reviewed: bool
-    """Whether a clinician stands by name for every file that was taken."""
     texts: Mapping[PathwayId, int]
     in_english: Mapping[PathwayId, int]
+    approved: Mapping[PathwayId, TranslationApproval] = field(default_factory=dict)
+    """The pathways of which all that is shown was approved in this language too."""
+    sources: Mapping[PathwayId, str] = field(default_factory=dict)
+    """The digests of what they say in English."""
+    approved_in_english: frozenset[PathwayId] = frozenset()

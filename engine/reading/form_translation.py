@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from chamberwise.engine.language.texts import N_
+from chamberwise.engine.reading.form_approval import APPROVAL_KEYS
 from chamberwise.engine.reading.shapes import (
-    DATE,
     DIGEST,
     NAME,
     TEXT,
@@ -15,7 +15,7 @@ from chamberwise.engine.reading.shapes import (
     one_of,
 )
 
-UNREVIEWED, REVIEWED = "unreviewed", "reviewed"
+UNREVIEWED, APPROVED = "unreviewed", "approved"
 
 _TEXT_KEYS = {
     "at": Key(TEXT, N_("The place of the text"), required=True),
@@ -45,11 +45,10 @@ TRANSLATION = Record(
             NAME, N_("The pathway, `vocabulary`, or `drill-` and the pathway"), required=True
         ),
         "language": Key(NAME, N_("The code of the language, such as `de`"), required=True),
-        "status": Key(one_of(UNREVIEWED, REVIEWED), N_("Whether a clinician has read it"), True),
-        "reviewed by": Key(TEXT, N_("Who has read it against the source, by office")),
-        "reviewed on": Key(DATE, N_("When")),
+        "status": Key(one_of(UNREVIEWED, APPROVED), N_("Whether somebody stands for it"), True),
+        "translated by": Key(Items(TEXT), N_("Who translated it, by office")),
+        **APPROVAL_KEYS,
         "texts": Key(Items(TRANSLATED_TEXT), N_("The texts, by place"), required=True),
         "aside": Key(Items(TRANSLATED_TEXT), N_("Translations of texts that are there no more")),
     },
-    together=("reviewed by", "reviewed on"),
 )

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from typing import Any
 
 from chamberwise.engine.diagnostics.problem import Pointer
+from chamberwise.engine.keys.digest import short_digest
 from chamberwise.engine.model.local import (
     Local,
     LocalPlace,
@@ -56,7 +57,7 @@ class Operation:
 class LocalSheet:
     """One sheet: what it sets for the unit, and its operations in the order of the file.
 
-    Translations are no operations: they change nothing that is walked or approved.
+    Translations are no operations: they change nothing that is walked. They are approved with it.
     """
 
     local: Local
@@ -67,7 +68,18 @@ class LocalSheet:
 
 def local_sheet(raw: Raw, tree: Tree) -> LocalSheet:
     """Return the sheet that a file's values describe; what could not be read is left out."""
-    return LocalSheet(_local(raw), tuple(_operations(raw, tree)), sheet_translations(raw))
+    said = sheet_translations(raw)
+    local = replace(_local(raw), translated=_digest_of(said))
+    return LocalSheet(local, tuple(_operations(raw, tree)), said)
+
+
+def _digest_of(said: Mapping[str, tuple[TranslatedText, ...]]) -> str:
+    texts = [
+        [language, list(map(str, each.at)), each.of, each.within, each.says, each.accepted]
+        for language, several in said.items()
+        for each in several
+    ]
+    return short_digest(texts) if texts else ""
 
 
 def _local(raw: Raw) -> Local:

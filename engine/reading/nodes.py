@@ -44,9 +44,16 @@ def digest_of(node: Node) -> str:
 
 
 def in_words(node: Node) -> str:
-    """Return a node as a message shows it: its text where that is short enough."""
-    text = plain(node)
+    """Return a node as a message shows it: its text, or a list of names, where it is short."""
+    text = _listed(node) if isinstance(node, Listing) else plain(node)
     return text if isinstance(text, str) and len(text) <= LONGEST else digest_of(node)
+
+
+def _listed(node: Listing) -> str | None:
+    """Return a list as it is typed on one line, if all that it holds are texts."""
+    if all(isinstance(each, Scalar) for each in node.items):
+        return f"[{', '.join(map(told, node.items))}]"
+    return None
 
 
 def told(node: Node) -> str:
@@ -55,7 +62,7 @@ def told(node: Node) -> str:
         text = in_words(node)
         is_bare = not any(sign in text for sign in ":#'\"{}[],&*!|>%@`")
         return text if is_bare and text else "'" + text.replace("'", "''") + "'"
-    return digest_of(node)
+    return in_words(node) if isinstance(node, Listing) else digest_of(node)
 
 
 def put(root: Node, pointer: Pointer, value: Node, key: Span, after: str | None = None) -> Node:

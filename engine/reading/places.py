@@ -10,6 +10,8 @@ def place_of(typed: str) -> Pointer:
 
     >>> place_of("steps / fill-chamber / do / 1 / does")
     ('steps', 'fill-chamber', 'do', 0, 'does')
+    >>> place_of("steps/fill-chamber/short")
+    ('steps', 'fill-chamber', 'short')
     """
-    parts = [part.strip() for part in typed.split(" / ")]
+    parts = [part.strip() for part in typed.split("/")]
     return tuple(int(part) - 1 if part.isdecimal() else part for part in parts)

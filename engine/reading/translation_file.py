@@ -7,8 +7,10 @@ from dataclasses import dataclass
 from datetime import date
 
 from chamberwise.engine.diagnostics.problem import Pointer
-from chamberwise.engine.reading.build_values import Raw
-from chamberwise.engine.reading.form_translation import REVIEWED
+from chamberwise.engine.model.pathway import Seal
+from chamberwise.engine.reading.build_pathway import seal
+from chamberwise.engine.reading.build_values import Raw, names
+from chamberwise.engine.reading.form_translation import APPROVED
 from chamberwise.engine.reading.places import place_of
 
 
@@ -38,25 +40,26 @@ class TranslationFile:
     texts: tuple[TranslatedText, ...]
     aside: tuple[TranslatedText, ...] = ()
     """Translations of texts that are there no more, kept to be used again."""
-    reviewed_by: str = ""
-    reviewed_on: date | None = None
-
-    @property
-    def is_reviewed(self) -> bool:
-        """Whether somebody stands by name for having read it."""
-        return bool(self.reviewed_by)
+    translators: tuple[str, ...] = ()
+    is_called_approved: bool = False
+    """What its status says; `approval.translations` tells whether that stands."""
+    approved_by: str = ""
+    approved_on: date | None = None
+    seal: Seal | None = None
 
 
 def translation_file(raw: Raw) -> TranslationFile:
     """Return the translation that a file's values describe; what could not be read is left out."""
-    by = raw.get("reviewed by", "") if raw.get("status") == REVIEWED else ""
     return TranslationFile(
         raw.get("translation of", ""),
         raw.get("language", ""),
         tuple(_texts(raw.get("texts", ()), ("texts",))),
         tuple(_texts(raw.get("aside", ()), ("aside",))),
-        by,
-        raw.get("reviewed on") if by else None,
+        names(raw, "translated by"),
+        raw.get("status") == APPROVED,
+        raw.get("approved by", ""),
+        raw.get("approved on"),
+        seal(raw),
     )
 
 

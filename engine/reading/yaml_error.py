@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import Any
 
@@ -12,6 +13,8 @@ from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading import codes
 
 _LOOK = N_("Check indentation, colons, brackets and quotes on this line and the one above.")
+_OUT_OF_LINE = "did not find expected key"
+_HEAD_IN_A_REMARK = re.compile(r"\s*#\s?([\w -]+:)\s*")
 _INDENT = N_("Line it up with its neighbours, with spaces only.")
 
 
@@ -46,7 +49,7 @@ _TOLD = (
     _Told(
         "expected ',' or",
         N_("a bracket is opened here and not closed"),
-        N_("Close it, or put a comma between what stands in it."),
+        N_("Close it, put a comma between what stands in it, or quote a text that holds a colon."),
         at_opening=True,
     ),
     _Told(
@@ -55,7 +58,7 @@ _TOLD = (
         N_("Put the whole text in quotes."),
     ),
     _Told(
-        "did not find expected key",
+        _OUT_OF_LINE,
         N_("this does not follow on from what stands before it"),
         N_("Line it up with its neighbours, or double a quote that stands inside quotes."),
     ),
@@ -92,7 +95,20 @@ def told(error: yaml.MarkedYAMLError, text: str, file: str) -> Problem:
         found = _TAB
     if found.at_opening and error.context_mark:
         span = _span(error.context_mark)
-    return codes.SYNTAX.at(file, (), span, _(found.message), _(found.advice))
+    advice = _(found.advice)
+    if found.said == _OUT_OF_LINE and (head := _head_in_a_remark(text, span)):
+        advice = _("Take away the `#` before `{head}`, under which this line belongs.").format(
+            head=head
+        )
+    return codes.SYNTAX.at(file, (), span, _(found.message), advice)
+
+
+def _head_in_a_remark(text: str, span: Span | None) -> str:
+    """Return the key that stands in the remark just above an indented line, if one does."""
+    lines = text.splitlines()
+    above = lines[span.line - 2] if span is not None and 2 <= span.line <= len(lines) + 1 else ""
+    found = _HEAD_IN_A_REMARK.fullmatch(above)
+    return found[1] if found else ""
 
 
 def _span(mark: Any) -> Span | None:

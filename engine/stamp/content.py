@@ -18,7 +18,7 @@ from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.reading.digest import reached_by_handover
 
-NOT_PRINTED = ("words", "rules", "accepted", "reason_for_change", "seal", "work")
+NOT_PRINTED = ("words", "rules", "accepted", "reason_for_change", "seal", "work", "translated")
 TABLES = ("findings", "acts", "duties", "kit", "sources")
 
 

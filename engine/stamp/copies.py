@@ -53,6 +53,8 @@ class Snapshot:
     edition: str
     approval: str
     steps: Mapping[str, KeptStep]
+    source: str = ""
+    """Of a translated sheet, the digest of what the pathway said in English."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -79,7 +79,8 @@ def _copy(values: dict[str, Any]) -> Copy:
 
 def _snapshot(values: dict[str, Any]) -> Snapshot:
     steps = {str(name): _step(each) for name, each in values["steps"].items()}
-    return Snapshot(_text(values["edition"]), _text(values["approval"]), steps)
+    edition, approval = _text(values["edition"]), _text(values["approval"])
+    return Snapshot(edition, approval, steps, _text(values.get("source", "")))
 
 
 def _step(values: dict[str, Any]) -> KeptStep:

@@ -1,8 +1,8 @@
 """A library with its texts in another language, for showing: what is walked stays what it was.
 
 Files, trees and digests stay those of the source. A text without a translation that stands is
-shown in English behind a mark. No approval was given to a translation, so nothing of it counts as
-approved.
+shown in English behind a mark. A pathway counts as approved where every text that it shows was
+translated and every file of it was approved by somebody who did not translate it.
 """
 
 from __future__ import annotations
@@ -10,15 +10,17 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
+from chamberwise.engine.approval.translations import stands as stands_approved
 from chamberwise.engine.comparing.used import used_words
 from chamberwise.engine.diagnostics.problem import Pointer
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway, Status
 from chamberwise.engine.model.step import PathwayId
-from chamberwise.engine.model.translation import Translation
+from chamberwise.engine.model.translation import Translation, TranslationApproval
 from chamberwise.engine.reading.digest import reached_by_handover
 from chamberwise.engine.reading.library import Loaded
 from chamberwise.engine.reading.translation_file import TranslatedText, TranslationFile
+from chamberwise.engine.stamp.content import content_digest
 from chamberwise.engine.translating.doubts import MARK
 from chamberwise.engine.translating.of_sheet import belongs_to
 from chamberwise.engine.translating.retelling import Say, retold_pathway, retold_words
@@ -34,18 +36,17 @@ def translated(loaded: Loaded, language: str, files: Iterable[TranslationFile]) 
     several = tuple(each for each in files if each.language == language)
     stood = stands(loaded, language, several)
     library = loaded.library
+    translation = _translation(library, language, several, stood)
     pathways = {
-        name: _unapproved(retold_pathway(pathway, saying(stood[name])))
+        name: _standing(retold_pathway(pathway, saying(stood[name])), name in translation.approved)
         for name, pathway in library.pathways.items()
     }
-    told = Library(
-        retold_words(library.shared, saying(stood[VOCABULARY])),
-        pathways,
-        library.local,
-        _translation(library, language, several, stood),
-    )
+    shared = retold_words(library.shared, saying(stood[VOCABULARY]))
+    told = Library(shared, pathways, library.local, translation)
     fallen = {
-        name: (THE_TRANSLATION,) for name, each in library.pathways.items() if each.is_approved
+        name: (THE_TRANSLATION,)
+        for name, each in library.pathways.items()
+        if each.is_approved and name not in translation.approved
     }
     return replace(loaded, library=told, fallen={**loaded.fallen, **fallen}, written=library)
 
@@ -83,8 +84,9 @@ def saying(stood: Standings) -> Say:
     return say
 
 
-def _unapproved(pathway: Pathway) -> Pathway:
-    if pathway.status is Status.APPROVED:
+def _standing(pathway: Pathway, is_approved: bool) -> Pathway:
+    """Return a pathway as a draft, unless its translation was approved too."""
+    if pathway.status is Status.APPROVED and not is_approved:
         return replace(pathway, status=Status.DRAFT)
     return pathway
 
@@ -96,12 +98,36 @@ def _translation(
     stood: Mapping[str, Standings],
 ) -> Translation:
     shown = {name: [*_shown(library, name, stood)] for name in library.pathways}
+    lacking = {
+        name: sum(each is not Standing.TRANSLATED for each in texts)
+        for name, texts in shown.items()
+    }
+    approved = {
+        name: found
+        for name in library.pathways
+        if not lacking[name] and (found := _approval(library, name, files))
+    }
     return Translation(
         language,
-        bool(files) and all(each.is_reviewed for each in files),
         {name: len(each) for name, each in shown.items()},
-        {name: sum(s is not Standing.TRANSLATED for s in each) for name, each in shown.items()},
+        lacking,
+        approved,
+        {name: content_digest(library, name) for name in library.pathways},
+        frozenset(name for name, each in library.pathways.items() if each.is_approved),
     )
+
+
+def _approval(
+    library: Library, pathway: PathwayId, files: tuple[TranslationFile, ...]
+) -> TranslationApproval | None:
+    """Return who stands for all that a pathway shows; a unit's own texts go with its sheet."""
+    needed = (*reached_by_handover(library, pathway), VOCABULARY)
+    taken = [each for each in files if each.of in needed]
+    is_whole = {each.of for each in taken} == {*needed}
+    if not is_whole or not all(map(stands_approved, taken)):
+        return None
+    days = [each.approved_on for each in taken if each.approved_on]
+    return TranslationApproval(tuple(dict.fromkeys(each.approved_by for each in taken)), max(days))
 
 
 def _shown(

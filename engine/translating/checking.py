@@ -10,12 +10,10 @@ from chamberwise.engine.diagnostics.problem import Pointer, Problem
 from chamberwise.engine.language.languages import ENGLISH, LANGUAGES
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.reading import codes as of_form
-from chamberwise.engine.reading.form_translation import REVIEWED
 from chamberwise.engine.reading.library import File, Loaded
-from chamberwise.engine.reading.nodes import node_at
 from chamberwise.engine.reading.translation_file import TranslationFile
-from chamberwise.engine.reading.tree import Scalar
 from chamberwise.engine.translating import codes
+from chamberwise.engine.translating.checking_approval import approval_problems
 from chamberwise.engine.translating.checking_texts import text_problems
 from chamberwise.engine.translating.segments import OF_A_DRILL, Segments, originals
 
@@ -72,12 +70,8 @@ def _of_the_head(file: File, translation: TranslationFile) -> Iterator[Problem]:
         at: Pointer = ("language",)
         span = tree.span(at)
         yield codes.NO_SUCH_LANGUAGE.at(tree.file, at, span, *no_such_language(language))
-    status = node_at(tree.root, ("status",))
-    if isinstance(status, Scalar) and status.text == REVIEWED and not translation.is_reviewed:
-        at = ("status",)
-        message = _("it is called reviewed, and nobody is named who has read it")
-        advice = _("Add `reviewed by:` and `reviewed on:`, or write `status: unreviewed`.")
-        yield of_form.MISSING_KEY.at(tree.file, at, tree.span(at), message, advice)
+    if translation.is_called_approved:
+        yield from approval_problems(tree, translation)
     path = PurePath(tree.file)
     if of and language and path.parts[-2:-1] and path.parts[-2:] != (language, f"{of}.yaml"):
         at = ("translation of",)

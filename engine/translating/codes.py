@@ -72,3 +72,15 @@ MISSING = Code(
     N_("Texts without a translation"),
     N_("They are shown in English and marked."),
 )
+NOT_APPROVED = Code(
+    "translation-not-approved",
+    Severity.ERROR,
+    N_("A translation approved by nobody who may"),
+    N_("A team would follow it as approved, and nobody but its translator has read it."),
+)
+EDITED = Code(
+    "translation-edited",
+    Severity.ERROR,
+    N_("Not the translation that was approved"),
+    N_("Nobody stands for what was edited since; sheets in this language print as drafts."),
+)

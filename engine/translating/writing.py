@@ -11,16 +11,16 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from chamberwise.engine.diagnostics.problem import Pointer, pointer_text
-from chamberwise.engine.reading.form_translation import REVIEWED, UNREVIEWED
+from chamberwise.engine.reading.form_translation import APPROVED, UNREVIEWED
 from chamberwise.engine.reading.translation_file import TranslatedText, TranslationFile
 from chamberwise.engine.translating.segments import Segments, text_digest
 
 SCHEMA = "# yaml-language-server: $schema=../../schema/translation.schema.json"
 HEAD = f"""\
 {SCHEMA}
-# An unreviewed translation: no clinician has read it against its source. It binds nobody, it is no
-# part of what was approved, and whoever shows it shows it as such. `of` is the digest of the text
-# it was made of: once that text changes, it is shown in English again.
+# While its status is `unreviewed` nobody who did not translate it has read it against its source:
+# it binds nobody and shows as a draft. `chamberwise approve` writes down who has. `of` is the
+# digest of the text it was made of: once that text changes, it is shown in English again.
 """
 _BARE = re.compile(r"(?!(?:~|null)$)[^\W_(][^\n]*(?<![\s:])", re.IGNORECASE)
 _COMMENTED_OUT = re.compile(r"^[ \t]*#[ \t]*says:[ \t]*\S", re.MULTILINE)
@@ -92,10 +92,23 @@ def scalar(text: str) -> str:
 def _top(of: str, language: str, file: TranslationFile) -> Iterator[str]:
     yield f"translation of: {of}"
     yield f"language: {language}"
-    yield f"status: {REVIEWED if file.is_reviewed else UNREVIEWED}"
-    if file.is_reviewed and file.reviewed_on:
-        yield f"reviewed by: {scalar(file.reviewed_by)}"
-        yield f"reviewed on: {file.reviewed_on.isoformat()}"
+    yield f"status: {APPROVED if file.is_called_approved else UNREVIEWED}"
+    if file.approved_by:
+        yield f"approved by: {scalar(file.approved_by)}"
+    if file.approved_on:
+        yield f"approved on: {file.approved_on.isoformat()}"
+    if file.seal:
+        yield f"approved content: {file.seal.content}"
+        yield "approved parts:"
+        yield from (f"  {name}: {digest}" for name, digest in file.seal.parts.items())
+    if file.translators:
+        yield f"translated by: [{', '.join(map(_in_a_list, file.translators))}]"
+
+
+def _in_a_list(text: str) -> str:
+    said = scalar(text)
+    is_bare = not any(sign in said for sign in ",[]{}")
+    return said if is_bare or said.startswith("'") else "'" + said.replace("'", "''") + "'"
 
 
 def _entry(at: Pointer, source: str, text: TranslatedText | None) -> Iterator[str]:

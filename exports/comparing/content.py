@@ -94,6 +94,16 @@ class DrillShown:
 
 
 @dataclass(frozen=True, slots=True)
+class MendShown:
+    """A line of a local sheet that names what is called otherwise now; `now` is empty if gone."""
+
+    file: str
+    line: int
+    was: str
+    now: str
+
+
+@dataclass(frozen=True, slots=True)
 class ComparisonShown:
     """Two versions of one pathway."""
 
@@ -122,6 +132,7 @@ class ComparisonShown:
     acts: tuple[str, ...]
     cards: tuple[str, ...]
     """Duties whose role cards changed."""
+    mend: tuple[MendShown, ...] = ()
 
     def of(self, weight: Weight) -> tuple[ChangeShown, ...]:
         """Return the changes of one weight."""

@@ -11,6 +11,7 @@ from chamberwise.engine.comparing.behaviour import Alike, Apart, Undecided
 from chamberwise.engine.comparing.case_changes import CaseChange
 from chamberwise.engine.comparing.change import Change, Kind
 from chamberwise.engine.comparing.compare import Comparison, Version
+from chamberwise.engine.comparing.names.renamed import steps_renamed
 from chamberwise.engine.comparing.verdicts import Standing
 from chamberwise.engine.comparing.words import ASKS_OTHERWISE
 from chamberwise.engine.language.numbers import thousands
@@ -19,12 +20,14 @@ from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.drill import DrillBook
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.step import Outcome, PathwayId
+from chamberwise.engine.model.words import Finding
 from chamberwise.engine.stamp.copies import Copy
 from chamberwise.exports.comparing.content import (
     CaseShown,
     ChangeShown,
     ComparisonShown,
     DrillShown,
+    MendShown,
     VerdictShown,
     Weight,
 )
@@ -99,6 +102,7 @@ def comparison_shown(
         ),
         acts=tuple(act_title(words, act) for act in bears_on.acts),
         cards=tuple(duty_title(words, who) for who in bears_on.duties),
+        mend=tuple(MendShown(each.file, each.line, each.was, each.now) for each in bears_on.mend),
     )
 
 
@@ -156,7 +160,7 @@ def _demand(version: Version, rule: str) -> str:
 
 def _before(name: str, found: Comparison) -> str:
     """Return what a step was called in the old version."""
-    renamed = found.renamed.get(found.old.pathway, {})
+    renamed = steps_renamed(found.names, found.old.pathway)
     return next((was for was, now in renamed.items() if now == name), name)
 
 
@@ -208,18 +212,20 @@ def _standing(found: Comparison) -> str:
 
 
 def _case(change: CaseChange, found: Comparison) -> CaseShown:
-    version = found.new if change.now else found.old
+    library, pathway = found.before, found.old.pathway
+    if change.now:
+        library, pathway = found.new.library, found.new.pathway
     terms = (
-        (finding_title(version.library.words(version.pathway), name), _label(version, name, value))
+        (finding_title(library.words(pathway), name), _label(library.finding(pathway, name), value))
         for name, value in change.combinations[0]
     )
     example = "; ".join(f"{title}: {label}" for title, label in terms)
-    was, now = _result(found.old.library, change.was), _result(found.new.library, change.now)
+    was, now = _result(found.before, change.was), _result(found.new.library, change.now)
     return CaseShown(len(change.combinations), example, was, now)
 
 
-def _label(version: Version, name: str, value: str) -> str:
-    found = version.library.finding(version.pathway, name).value(value)
+def _label(finding: Finding, value: str) -> str:
+    found = finding.value(value)
     return found.label if found else value
 
 

@@ -9,7 +9,7 @@ from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.comparing.content import ChangeShown, ComparisonShown, MetShown, Weight
 from chamberwise.exports.comparing.difference import marked
-from chamberwise.exports.comparing.text import NOTHING, counted
+from chamberwise.exports.comparing.text import NOTHING, counted, mend_told
 from chamberwise.exports.control.frame import Frame
 from chamberwise.exports.flow.block import Area, Block, Group, Laid, plain
 from chamberwise.exports.flow.far import far
@@ -122,6 +122,7 @@ def _rest(shown: ComparisonShown) -> Iterator[Block]:
         ),
         (_("Hand out anew: role cards of "), shown.cards),
         (_("Rehearse again: "), shown.rehearse),
+        (_("Mend the sheet: "), tuple(map(mend_told, shown.mend))),
         (_("Drill again: "), tuple(each.title for each in shown.drills)),
     ):
         if names:

@@ -9,6 +9,7 @@ from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.comparing.content import (
     ChangeShown,
     ComparisonShown,
+    MendShown,
     MetShown,
     WalkShown,
     Weight,
@@ -165,11 +166,21 @@ def _said(shown: ComparisonShown) -> Iterator[Paragraph]:
     if shown.rehearse:
         what = _(", above all: {acts}").format(acts=_listed(shown.acts)) if shown.acts else ""
         yield Paragraph(_("  Rehearse again: "), f"{_listed(shown.rehearse)}{what}", hang=4)
+    for mend in shown.mend:
+        yield Paragraph(_("  Mend the sheet: "), mend_told(mend), hang=4)
     for drill in shown.drills:
         said = _("{title} (chamberwise drill {pathway} --scenario {name})").format(
             title=drill.title, pathway=drill.pathway, name=drill.name
         )
         yield Paragraph(_("  Drill again: "), said, hang=4)
+
+
+def mend_told(mend: MendShown) -> str:
+    """Return what a line of a local sheet names, and what that is called now."""
+    said = _("{file}:{line}: `{was}` is called `{now}` now")
+    if not mend.now:
+        said = _("{file}:{line}: `{was}` is gone")
+    return said.format(file=mend.file, line=mend.line, was=mend.was, now=mend.now)
 
 
 def _copy(copy: CopyShown) -> str:

@@ -5,12 +5,20 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from chamberwise.engine.comparing.behaviour import Apart
-from chamberwise.engine.comparing.compare import Comparison, Version
+from chamberwise.engine.comparing.compare import Comparison
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.advance import Passage, begin, moves, passage
 from chamberwise.engine.meaning.state import Answered, Move, State
 from chamberwise.engine.model.library import Library
-from chamberwise.engine.model.step import Action, Caution, Handover, Line, Outcome, Question
+from chamberwise.engine.model.step import (
+    Action,
+    Caution,
+    Handover,
+    Line,
+    Outcome,
+    PathwayId,
+    Question,
+)
 from chamberwise.exports.comparing.content import MetShown, MoveShown, WalkShown
 from chamberwise.exports.language.values import told as told_value
 from chamberwise.exports.record.naming import (
@@ -27,22 +35,24 @@ def walk_shown(found: Comparison) -> WalkShown:
     """Return the walk of a comparison whose versions behave differently."""
     apart = found.behaviour
     assert isinstance(apart, Apart)
-    made = tuple(_made(found.old, apart.old))
-    last = made[-1][1] if made else begin(found.old.library, found.old.pathway)
+    made = tuple(_made(found.before, found.old.pathway, apart.old))
+    last = made[-1][1] if made else begin(found.before, found.old.pathway)
     now = begin(found.new.library, found.new.pathway)
     for move in apart.new:
         now = passage(found.new.library, now.state, move)
     shown = tuple(
-        _move(found.old.library, number, before, move, after if number < len(made) else None)
+        _move(found.before, number, before, move, after if number < len(made) else None)
         for number, (before, after, move) in enumerate(made, 1)
     )
-    return WalkShown(shown, _met(found.old.library, last), _met(found.new.library, now))
+    return WalkShown(shown, _met(found.before, last), _met(found.new.library, now))
 
 
-def _made(version: Version, walked: Sequence[Move]) -> Iterator[tuple[State, Passage, Move]]:
-    state = begin(version.library, version.pathway).state
+def _made(
+    library: Library, pathway: PathwayId, walked: Sequence[Move]
+) -> Iterator[tuple[State, Passage, Move]]:
+    state = begin(library, pathway).state
     for move in walked:
-        made = passage(version.library, state, move)
+        made = passage(library, state, move)
         yield state, made, move
         state = made.state
 

@@ -51,15 +51,15 @@ class Control:
     """What to type before the stamp to learn whether the sheet is current."""
     translation: str = field(default_factory=unreviewed_language)
     """What the language of the sheet calls itself, where no clinician has reviewed it."""
-    translation_mark: str = ""
-    """What the head says of a translation that somebody has reviewed."""
+    translation_by: str = ""
+    """Of a translation that was approved: who stands for it and since when, as a sentence."""
     texts: str = ""
     """How much of the pathway stands in English on a translated sheet."""
 
     @property
     def is_approved(self) -> bool:
-        """Whether the sheet counts as approved: an approval is of what was read, in English."""
-        return bool(self.approved_by) and not self.translation and not self.translation_mark
+        """Whether the sheet counts as approved, in the language it is in."""
+        return bool(self.approved_by) and not self.translation
 
     @property
     def marks(self) -> tuple[str, ...]:
@@ -68,8 +68,8 @@ class Control:
         draft = () if self.is_approved else (_(DRAFT),)
         template = () if self.unit else (_(TEMPLATE),)
         off = (_(SWITCHED_OFF),) if self.switched_off else ()
-        foreign = (_(UNREVIEWED) if self.translation else self.translation_mark,)
-        return (*expired, *draft, *off, *filter(None, foreign), *template)
+        foreign = (_(UNREVIEWED),) if self.translation else ()
+        return (*expired, *draft, *off, *foreign, *template)
 
 
 def day(when: date) -> str:

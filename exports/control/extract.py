@@ -11,7 +11,8 @@ from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.words import ActId
 from chamberwise.engine.proof.rules import switched_off
 from chamberwise.exports.control.content import Control, day
-from chamberwise.exports.record.translation import reviewed_mark, texts_in_english
+from chamberwise.exports.language.unreviewed import unreviewed_language
+from chamberwise.exports.record.translation import texts_in_english, translation_approval
 
 
 def control_of(
@@ -25,19 +26,23 @@ def control_of(
 ) -> Control:
     """Return document control; `sheet` is the kind in words, `code` the stamp as typed.
 
-    Without approval by name nobody is told as approver, whatever else the file says. The library
-    tells whether a unit's sheet lies over the pathway.
+    Without approval by name nobody is told as approver, whatever else the file says; of a
+    translation, who approved the English. The library tells whether a unit's sheet lies over it.
     """
     local = library.local_to(pathway.id) if library else None
     off = switched_off(library, pathway.id).values() if library else ()
+    translation = library.translation if library else None
+    in_english = translation.approved_in_english if translation else ()
+    is_approved = pathway.is_approved or pathway.id in in_english
+    by = translation_approval(library, pathway.id) if library else ""
     return Control(
         title=pathway.title,
         sheet=sheet,
         document=pathway.id,
         edition=pathway.edition,
         authors=pathway.authors,
-        approved_by=pathway.approved_by if pathway.is_approved else None,
-        approved_on=pathway.approved_on if pathway.is_approved else None,
+        approved_by=pathway.approved_by if is_approved else None,
+        approved_on=pathway.approved_on if is_approved else None,
         reviewed=pathway.reviewed,
         review_by=pathway.review_by,
         unit=unit,
@@ -48,7 +53,8 @@ def control_of(
         switched_off=tuple(
             (rule.title, f"{each.by}, {day(each.on)}: {each.because}") for rule, each in off
         ),
-        translation_mark=reviewed_mark(library) if library else "",
+        translation="" if by else unreviewed_language(),
+        translation_by=by,
         texts=texts_in_english(library, pathway.id) if library else "",
     )
 

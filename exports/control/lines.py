@@ -58,6 +58,9 @@ def translated(control: Control) -> tuple[Run, ...]:
             Run(unreviewed_notice(control.translation), Weight.BOLD),
             Run(" " + _("Hold it against the English sheet before anybody relies on it.")),
         )
+    elif control.translation_by:
+        own_words = _("Headings and marks are the program's words, which nobody has reviewed.")
+        notice = (Run(f"{control.translation_by} {own_words}"),)
     texts = (Run(" " * bool(notice) + control.texts, Weight.BOLD),) if control.texts else ()
     return (*notice, *texts)
 

@@ -9,6 +9,8 @@ from chamberwise.engine.language.unreviewed import unreviewed_texts
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.translating.doubts import MARK
+from chamberwise.exports.control.content import day
+from chamberwise.exports.language.joining import one_after_another
 
 
 def of_translation(library: Library, pathway: PathwayId) -> tuple[str, ...]:
@@ -17,10 +19,7 @@ def of_translation(library: Library, pathway: PathwayId) -> tuple[str, ...]:
     if found is None:
         return ()
     language = LANGUAGES[found.language]
-    said = unreviewed_texts(language)
-    if found.is_reviewed:
-        reviewed = _("{language}: reviewed against the source, no part of any approval.")
-        said = reviewed.format(language=language.own_title)
+    said = translation_approval(library, pathway) or unreviewed_texts(language)
     return (" ".join(filter(None, (said, texts_in_english(library, pathway)))),)
 
 
@@ -38,9 +37,13 @@ def texts_in_english(library: Library, pathway: PathwayId) -> str:
     return count.format(lacking=lacking, texts=found.texts[pathway], mark=MARK)
 
 
-def reviewed_mark(library: Library) -> str:
-    """Return what stands across the head of a sheet whose translation somebody has reviewed."""
+def translation_approval(library: Library, pathway: PathwayId) -> str:
+    """Return who stands for the translation of a pathway, as a sentence; nothing if nobody does."""
     found = library.translation
-    if found is None or not found.is_reviewed:
+    approved = found.approved.get(pathway) if found else None
+    if not found or not approved:
         return ""
-    return _("TRANSLATION: NO PART OF ANY APPROVAL")
+    told = _("{language}: translation approved by {who} on {day}.")
+    who = one_after_another(approved.by)
+    language = LANGUAGES[found.language].own_title
+    return told.format(language=language, who=who, day=day(approved.on))

@@ -10,7 +10,7 @@ from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway, Status
-from chamberwise.engine.stamp.copies import Copy, Register
+from chamberwise.engine.stamp.copies import Copy, Register, Snapshot
 from chamberwise.engine.stamp.verdict import Current, Printable, Superseded, Unknown, Verdict
 from chamberwise.exports.control.content import day
 from chamberwise.exports.language.values import told
@@ -99,7 +99,8 @@ def _superseded(found: Superseded, library: Library, register: Register) -> Stam
     if pathway is not None:
         old = register.contents.get(last.content)
         if old is not None:
-            changed = in_lines(changes(old, snapshot(library, pathway.id)))
+            now = snapshot(library, pathway.id)
+            changed = (*_only_translated(old, now), *in_lines(changes(old, now)))
         said = tuple(_since(found, pathway, register.copies, has_old=old is not None))
     return StampShown(
         found.code,
@@ -113,6 +114,12 @@ def _superseded(found: Superseded, library: Library, register: Register) -> Stam
         changed,
         said,
     )
+
+
+def _only_translated(old: Snapshot, now: Snapshot) -> Iterator[str]:
+    """Say so where the English says what it said: no step has to be learnt anew."""
+    if old.source and old.source == now.source:
+        yield _("Only the translation changed, or who stands for it: the English is the same.")
 
 
 def _since(

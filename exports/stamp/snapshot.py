@@ -55,7 +55,8 @@ def _snapshot(library: Library, pathway: PathwayId) -> Snapshot:
         for step in library.pathways[name].steps
     )
     steps = {f"{place.pathway}/{place.step}": _step(library, place) for place in places}
-    return Snapshot(about.edition, approval(about), steps)
+    source = library.translation.sources.get(pathway, "") if library.translation else ""
+    return Snapshot(about.edition, approval(about), steps, source)
 
 
 def approval(pathway: Pathway) -> str:

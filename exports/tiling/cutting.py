@@ -7,7 +7,6 @@ from collections.abc import Iterator
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import FOLLOW, UNREVIEWED
-from chamberwise.exports.language.unreviewed import unreviewed_language
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import (
@@ -34,7 +33,9 @@ MARK = 5.0
 """Length of a crop mark, and how far it stays from what is printed: a millimetre."""
 
 
-def tiles(page: Page, grid: Grid, ruler: Ruler, name: str) -> tuple[Page, ...]:
+def tiles(
+    page: Page, grid: Grid, ruler: Ruler, name: str, is_unreviewed: bool = False
+) -> tuple[Page, ...]:
     """Return every tile of a page, row by row; `name` says on each what it is part of."""
     return tuple(
         _tile(
@@ -43,19 +44,22 @@ def tiles(page: Page, grid: Grid, ruler: Ruler, name: str) -> tuple[Page, ...]:
             window,
             _(LABEL).format(label=label, count=grid.count, name=name),
             ruler,
+            is_unreviewed,
         )
         for label, window in grid.windows
     )
 
 
-def _tile(page: Page, grid: Grid, window: Box, label: str, ruler: Ruler) -> Page:
+def _tile(
+    page: Page, grid: Grid, window: Box, label: str, ruler: Ruler, is_unreviewed: bool
+) -> Page:
     right, down = MARGIN - window.left, MARGIN - window.top
     shown = Box(MARGIN, MARGIN, window.right + right, window.bottom + down)
     inside = (each for each in page.items if box(each).meets(window))
     items: list[Item] = [moved(each, right, down) for each in inside]
     items += _masks(shown, grid)
     items += _marks(shown)
-    items += [_rule_of_use(label, shown, ruler), _label(label, shown, grid, ruler)]
+    items += [_rule_of_use(label, shown, ruler, is_unreviewed), _label(label, shown, grid, ruler)]
     return Page(grid.tile, tuple(items))
 
 
@@ -81,19 +85,15 @@ def _marks(shown: Box) -> Iterator[Arrow]:
             yield Arrow(along, 0.2, has_head=False)
 
 
-def _rule_of_use(label: str, shown: Box, ruler: Ruler) -> Text:
+def _rule_of_use(label: str, shown: Box, ruler: Ruler, is_unreviewed: bool) -> Text:
     """Return what stands above a tile, for its cut may go through the foot of the whole."""
-    runs = (Run(f"{label.partition(':')[0]}. "), Run(_(FOLLOW), Weight.BOLD), *_foreign())
+    foreign = (Run(f" {_(UNREVIEWED)}.", Weight.BOLD),) if is_unreviewed else ()
+    runs = (Run(f"{label.partition(':')[0]}. "), Run(_(FOLLOW), Weight.BOLD), *foreign)
     width = shown.right - shown.left - 4
     high = ruler(Setting(runs, STYLE, width)).height
     return Text(
         shown.left + 2, shown.top - 2 - high, width, high, runs, STYLE, Role.NOTE, Tier.REFER
     )
-
-
-def _foreign() -> tuple[Run, ...]:
-    """Return that the words are a translation nobody has reviewed, where they are."""
-    return (Run(f" {_(UNREVIEWED)}.", Weight.BOLD),) if unreviewed_language() else ()
 
 
 def _label(label: str, shown: Box, grid: Grid, ruler: Ruler) -> Text:

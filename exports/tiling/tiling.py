@@ -36,4 +36,4 @@ def tiled(page: Page, control: Control, ruler: Ruler, part: str = "") -> Tiled:
         title=control.title, sheet=control.sheet, part=part, code=control.code
     )
     plan = assembly(found, page.format, control, ruler)
-    return Tiled(found, plan, tiles(page, found, ruler, name))
+    return Tiled(found, plan, tiles(page, found, ruler, name, bool(control.translation)))

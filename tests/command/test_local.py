@@ -200,3 +200,24 @@ def test_a_sheet_among_the_pathways_is_checked_with_them_and_proved_by_name(
     assert run(["list", *asked]) == Status.CLEAN
     shutil.copy(GOOD, folder / "stale-text.yaml")
     assert run(["check", *asked, "--on", "2026-11-25"]) == Status.CLEAN
+
+
+def test_slips_of_somebody_who_writes_a_first_sheet_are_told_with_the_way_out(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: Said
+) -> None:
+    """A head left in a remark, a colon in a phone's hours, a file named without its ending."""
+    monkeypatch.chdir(tmp_path)
+    head = GOOD.read_text(encoding="utf-8").partition("phones:")[0]
+    told = "Take away the `#` before `phones:`, under which this line belongs."
+    slips = {
+        "# phones:\n  call-for-help: {number: X1, hours: by day}\n": told,
+        "phones:\n  call-for-help: {number: X1, hours: Mon-Fri: 8}\n": "quote a text that holds",
+    }
+    for slip, advice in slips.items():
+        Path("our-unit.yaml").write_text(head + slip, encoding="utf-8")
+        assert run(["check", "our-unit.yaml", *BELOW_IT]) == Status.UNUSABLE
+        assert advice in capsys.readouterr().out
+    assert run(["check", "our-unit", *BELOW_IT]) == Status.UNUSABLE
+    assert "There is a file `our-unit.yaml` here: name it so." in capsys.readouterr().err
+    assert run(["check", "Our-Unit.yaml", *BELOW_IT]) == Status.UNUSABLE
+    assert "Did you mean `our-unit.yaml`?" in capsys.readouterr().err

@@ -12,7 +12,8 @@ from chamberwise.engine.comparing.behaviour import (
 )
 from chamberwise.engine.comparing.change import Rating, gravest
 from chamberwise.engine.comparing.changes import changes_of_pathway, changes_of_shared
-from chamberwise.engine.comparing.renames import in_new_names, renames
+from chamberwise.engine.comparing.names.calling import in_new_names
+from chamberwise.engine.comparing.names.told_again import told_again
 from chamberwise.engine.meaning.advance import advance, begin, moves
 from chamberwise.engine.meaning.state import Answered, Move, State
 from chamberwise.engine.model.library import Library
@@ -101,11 +102,11 @@ def test_what_a_team_would_notice_is_never_editorial(library: Library, number: i
     for mutant in some(library, number):
         edited = mutant.within(library)
         if not isinstance(behaviour((library, "p0"), (edited, "p0")), Alike):
-            renamed = renames(library.pathways["p0"], edited.pathways["p0"])
-            before = in_new_names(library, {"p0": renamed})
+            names = told_again(library, edited, {"p0": "p0"})
+            before = in_new_names(library, names)
             pathways = before.pathways["p0"], edited.pathways["p0"]
             found = (
-                *changes_of_pathway(*pathways, renamed),
-                *changes_of_shared(before, edited, None),
+                *changes_of_pathway(*pathways, names),
+                *changes_of_shared(before, edited, None, names),
             )
             assert gravest(each.rating for each in found) is not Rating.EDITORIAL, mutant.id

@@ -20,11 +20,13 @@ if TYPE_CHECKING:
 EXAMPLE = N_("""example:
   chamberwise approve our-unit.yaml --by "Dr A. Example, clinical lead"
   chamberwise approve my-pathway.yaml --by "Clinical lead" --on 2026-11-28
+  chamberwise approve translations/de/my-pathway.yaml --by "Ophthalmologist"
 
 The approver is not among the authors, every choice is made, no check finds an
 error, every safety rule holds or is switched off by name, and the edition is a
-whole number. What was approved is written down as a digest: after any later
-edit the file counts as a draft again.
+whole number. Whoever approves a translation has not translated it, and every
+text in it stands. What was approved is written down as a digest: after any
+later edit the file counts as a draft again.
 """)
 
 
@@ -32,7 +34,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
     """Say what may be typed."""
     parser = commands.add_parser("approve", help=_("record who approved it"), epilog=_(EXAMPLE))
     parser.add_argument(
-        "name", metavar=_("ID or FILE"), help=_("a pathway or a unit's local sheet")
+        "name", metavar=_("ID or FILE"), help=_("a pathway, a unit's local sheet or a translation")
     )
     parser.add_argument(
         "--by", required=True, metavar=_("NAME"), help=_("who approves it, with office")
@@ -53,10 +55,11 @@ def run(arguments: Namespace) -> int:
         raise UnusableError(
             _("{on} is still to come. An approval has a day that was.").format(on=on.isoformat())
         )
-    found = asked((arguments.name,), arguments.library)
+    found = asked((arguments.name,), arguments.library or _library_of(Path(arguments.name)))
     file = found.under.sheet if found.under else found.loaded.files[found.shown[0]]
-    _refuse_unreadable(found)
-    against = [*_against(found, by, on)]
+    if file.translation is None:
+        _refuse_unreadable(found)
+    against = [*_against(found, file, by, on)]
     if against:
         for each in against:
             talk(f"- {each}")
@@ -74,6 +77,15 @@ def run(arguments: Namespace) -> int:
     return Status.CLEAN
 
 
+def _library_of(path: Path) -> Path | None:
+    """Return the library that a translation lies in, where its place tells."""
+    from chamberwise.engine.translating.finding import FOLDER
+
+    above = path.resolve().parents
+    lies_in_one = len(above) > 2 and above[1].name == FOLDER
+    return above[2] if lies_in_one and (above[2] / "vocabulary").is_dir() else None
+
+
 def _refuse_unreadable(found: Asked) -> None:
     from chamberwise.tui.walkable import problems_in_the_way
 
@@ -82,8 +94,12 @@ def _refuse_unreadable(found: Asked) -> None:
         raise UnusableError(told)
 
 
-def _against(found: Asked, by: str, on: date) -> list[str]:
+def _against(found: Asked, file: File, by: str, on: date) -> list[str]:
     """Return every reason against the approval, each with what to do."""
+    if file.translation is not None:
+        from chamberwise.tui.approving_translation import reasons_against_translation
+
+        return reasons_against_translation(found.loaded, file, by)
     from chamberwise.tui.approving import reasons_against
 
     talk(_("Checking and proving first. This may take a minute."))
@@ -93,10 +109,15 @@ def _against(found: Asked, by: str, on: date) -> list[str]:
 def _write(found: Asked, file: File, by: str, on: date) -> None:
     from chamberwise.engine.approval.recording import UnwritableError, with_approval
     from chamberwise.engine.approval.sealing import seal_of
+    from chamberwise.engine.approval.translations import seal_of_translation
     from chamberwise.engine.store.whole_file import write_bytes_whole
 
     path = Path(file.shown_as)
-    seal = seal_of(found.loaded.library, found.pathways[0])
+    seal = (
+        seal_of_translation(file.translation)
+        if file.translation
+        else seal_of(found.loaded.library, found.pathways[0])
+    )
     try:
         mark = b"\xef\xbb\xbf" if path.read_bytes().startswith(b"\xef\xbb\xbf") else b""
         text = with_approval(file.text, file.tree, by, on, seal)
@@ -122,5 +143,5 @@ def _refuse_misread(text: str, file: File) -> None:
     from chamberwise.engine.reading.library import read_text
 
     again = read_text(text, file.shown_as)
-    if again.problems or not (again.pathway or again.sheet):
+    if again.problems or not (again.pathway or again.sheet or again.translation):
         raise UnwritableError(_("Write each key of its head on a line of its own."))

@@ -19,6 +19,7 @@ from chamberwise.tui.command.versions import Side, beside_each_other, side
 
 if TYPE_CHECKING:
     from chamberwise.engine.model.drill import DrillBook
+    from chamberwise.engine.reading.library import File
     from chamberwise.exports.audit.report import Report
     from chamberwise.exports.comparing.content import ComparisonShown
     from chamberwise.exports.control.content import Control
@@ -62,6 +63,12 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
         metavar="PDF",
         help=_("a paper for the meeting that approves, as well"),
     )
+    parser.add_argument(
+        "--sheets",
+        type=Path,
+        metavar=_("DIR"),
+        help=_("a folder of local sheets to look through for old names, instead of the one here"),
+    )
     parser.add_argument("--report", action="store_true", help=_("also show the audit of the page"))
     add_on(parser)
     add_library(parser)
@@ -81,7 +88,8 @@ def run(arguments: Namespace) -> int:
     if arguments.paper is not None:
         _refuse_paper(arguments.paper, len(pairs))
     books = read_drills(_library_of(new, arguments.library)).books
-    shown = [_compared(old, new, pair, today, books) for pair in pairs]
+    sheets = _sheets(arguments.sheets)
+    shown = [_compared(old, new, pair, today, books, sheets) for pair in pairs]
     alone = _alone(old, new)
     if arguments.log:
         product("\n\n".join(entry(each) for each in shown if each.changes))
@@ -104,8 +112,24 @@ def _library_of(side: Side, library: Path | None) -> Path:
     return Path(side.typed) if side.is_library else library or shipped()
 
 
+def _sheets(folder: Path | None) -> tuple[File, ...]:
+    """Return the local sheets of a folder, or of the one that is stood in."""
+    from chamberwise.engine.local.finding import sheets_in
+
+    if folder is not None and not folder.is_dir():
+        raise UnusableError(
+            _("{folder} is not a folder. Name one that holds local sheets.").format(folder=folder)
+        )
+    return sheets_in([folder or Path()])
+
+
 def _compared(
-    old: Side, new: Side, pair: tuple[str, str], today: date, books: Mapping[str, DrillBook]
+    old: Side,
+    new: Side,
+    pair: tuple[str, str],
+    today: date,
+    books: Mapping[str, DrillBook],
+    sheets: tuple[File, ...],
 ) -> ComparisonShown:
     from chamberwise.engine.comparing.compare import Version, compare
     from chamberwise.engine.store.home import register_path
@@ -122,7 +146,7 @@ def _compared(
     except RegisterError as error:
         raise UnusableError(str(error)) from error
     versions = Version(old.loaded, pair[0]), Version(new.loaded, pair[1])
-    return comparison_shown(compare(*versions, register, today), today, books)
+    return comparison_shown(compare(*versions, register, today, sheets), today, books)
 
 
 def _alone(old: Side, new: Side) -> dict[str, str]:

@@ -93,7 +93,11 @@ def asked(
     paths = [Path(name) for name in typed if is_path(name)]
     for path in (*paths, *([local] if local else [])):
         if not path.is_file():
-            raise UnusableError(_("There is no file {path}. Check the path.").format(path=path))
+            beside = [each.name for each in path.parent.glob("*") if each.is_file()]
+            advice = did_you_mean(path.name, beside, _("Check the path."))
+            raise UnusableError(
+                _("There is no file {path}. {advice}").format(path=path, advice=advice)
+            )
     read = {path: again.file(path) for path in paths}
     sheets = [path for path in paths if is_local_sheet(read[path])]
     loaded = again.library(folder, [path for path in paths if path not in sheets])
@@ -155,6 +159,8 @@ def _file(name: str, loaded: Loaded) -> str:
             return unread
         known = list(loaded.file_of)
         advice = did_you_mean(name, known, _("`chamberwise list` shows those there are."))
+        if Path(f"{name}.yaml").is_file():
+            advice = _("There is a file `{file}` here: name it so.").format(file=f"{name}.yaml")
         raise UnusableError(
             _("There is no pathway `{name}`. {advice}").format(name=name, advice=advice)
         )

@@ -11,7 +11,6 @@ from collections.abc import Mapping, Sequence
 from chamberwise.engine.language.languages import ENGLISH, LANGUAGES, Language
 from chamberwise.engine.language.speaking import speak
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.engine.language.unreviewed import unreviewed_texts
 from chamberwise.tui.command.finding_files import UnusableError
 
 OPTION = "--language"
@@ -48,4 +47,10 @@ def _no_such(asked_by: str, code: str) -> str:
 
 def unreviewed(language: Language) -> str:
     """Return what is said of a language that no clinician has reviewed, else nothing."""
-    return "" if language.is_reviewed else unreviewed_texts(language)
+    if language.is_reviewed:
+        return ""
+    told = _(
+        "{language}: no clinician has reviewed the program's own words; each pathway says whether "
+        "its translation was."
+    )
+    return told.format(language=language.own_title)

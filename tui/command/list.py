@@ -5,11 +5,19 @@ from __future__ import annotations
 from argparse import Namespace, _SubParsersAction
 from collections.abc import Mapping
 from datetime import date, timedelta
+from pathlib import Path
+from textwrap import shorten
 from typing import TYPE_CHECKING, Any
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.command.finding_files import add_library, add_local, asked, shipped
+from chamberwise.tui.command.finding_files import (
+    UnusableError,
+    add_library,
+    add_local,
+    asked,
+    shipped,
+)
 from chamberwise.tui.command.output import product, product_json, table, talk
 from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import add_on
@@ -29,9 +37,13 @@ TABLES = (
     N_("rules"),
 )
 
+LONGEST = 40
+"""Signs of a unit's name in a table."""
+
 EXAMPLE = N_("""example:
   chamberwise list
   chamberwise list --local our-unit.yaml
+  chamberwise list --sheets
   chamberwise list --words duties
   chamberwise list --format json
 """)
@@ -56,6 +68,14 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
             kinds=", ".join(TABLES)
         ),
     )
+    parser.add_argument(
+        "--sheets",
+        nargs="?",
+        type=Path,
+        const=Path(),
+        metavar=_("DIR"),
+        help=_("the local sheets of a folder instead; without DIR, of the one here"),
+    )
     parser.set_defaults(run=run)
 
 
@@ -63,20 +83,24 @@ def run(arguments: Namespace) -> int:
     """Show the library."""
     from chamberwise.engine.checks.evidence.review_soon import AHEAD
     from chamberwise.engine.graph.handovers import reading_order
+    from chamberwise.engine.translating.applying import THE_TRANSLATION
     from chamberwise.exports.record.standing import STANDING
     from chamberwise.tui.in_language import in_language
 
+    if arguments.sheets is not None:
+        return _sheets(arguments)
     loaded = asked((), arguments.library, arguments.local).loaded
     library = loaded.library
-    told = in_language(loaded, arguments.library or shipped()).library
+    shown = in_language(loaded, arguments.library or shipped())
+    told = shown.library
     if arguments.words:
         return _words(told.shared, arguments)
     today = arguments.on or date.today()
-    pathways = [library.pathways[name] for name in reading_order(library)]
+    pathways = [told.pathways[name] for name in reading_order(library)]
     rows = [
         {
             "pathway": each.id,
-            "title": told.pathways[each.id].title,
+            "title": each.title,
             "edition": each.edition,
             "status": str(each.status),
             "approved": each.is_approved,
@@ -84,6 +108,7 @@ def run(arguments: Namespace) -> int:
             "expired": each.review_by < today,
             "review soon": timedelta() <= each.review_by - today <= AHEAD,
             "changed since approval": list(loaded.fallen.get(each.id, ())),
+            "translation not reviewed": THE_TRANSLATION in shown.fallen.get(each.id, ()),
             "file": loaded.file_of[each.id],
         }
         for each in pathways
@@ -94,6 +119,42 @@ def run(arguments: Namespace) -> int:
     heads = _("pathway"), _("edition"), _("approval"), _("review by"), _("title")
     product(table([_row(row) for row in rows], heads))
     talk(_(STANDING))
+    return Status.CLEAN
+
+
+def _sheets(arguments: Namespace) -> int:
+    """Show the units' sheets of a folder."""
+    from chamberwise.tui.units import units_in
+
+    if not arguments.sheets.is_dir():
+        message = _("{folder} is not a folder. Name one that holds local sheets.")
+        raise UnusableError(message.format(folder=arguments.sheets))
+    rows = [
+        {
+            "file": each.file.shown_as,
+            "unit": each.unit,
+            "over": each.over,
+            "edition": each.edition,
+            "status": each.status,
+        }
+        for each in units_in([arguments.sheets], asked((), arguments.library).loaded)
+    ]
+    if arguments.format == "json":
+        product_json(rows)
+        return Status.CLEAN
+    heads = _("sheet"), _("unit"), _("over"), _("edition"), _("status")
+    shown = [
+        (
+            row["file"],
+            shorten(row["unit"], LONGEST, placeholder=" ..."),
+            row["over"],
+            row["edition"],
+            status_word(row["status"]) if row["status"] else "",
+        )
+        for row in rows
+    ]
+    product(table(shown, heads))
+    talk(_("`chamberwise list --local SHEET` shows the pathways as a unit has them."))
     return Status.CLEAN
 
 
@@ -144,6 +205,8 @@ def _row(row: dict[str, Any]) -> tuple[str, ...]:
     why = status_word(row["status"])
     if row["changed since approval"]:
         why = _("edited since approval")
+    elif row["translation not reviewed"]:
+        why = _("translation not reviewed")
     approval = _("approved") if row["approved"] else _("DRAFT ({why})").format(why=why)
     review = row["review by"]
     if row["expired"]:

@@ -33,9 +33,13 @@ COMMANDS = (
     "approve",
 )
 
+OF_THE_LIBRARY = ("--local", "--sheets")
+"""Options that may stand where no command does."""
+
 DESCRIPTION = N_("""\
 Surgical complication pathways that can be checked, rehearsed and adapted
-locally. Without a command, the terminal program opens at the library.
+locally. Without a command, the terminal program opens at the library; with
+--local SHEET as a unit has it, with --sheets DIR to choose a unit from there.
 
 For rehearsal, teaching and the preparing of local charts, never live care.
 Follow local protocol.
@@ -68,10 +72,10 @@ def _dispatch(words: list[str]) -> int:
 
     try:
         words = _in_the_language_asked_for(words)
-        if not words:
+        if not words or words[0].partition("=")[0] in OF_THE_LIBRARY:
             from chamberwise.tui.command import program
 
-            return program.run()
+            return program.run(_of_the_library().parse_args(words))
         arguments = _parser().parse_args(words)
         _collect_seldom()
         status: int = arguments.run(arguments)
@@ -110,6 +114,16 @@ def _collect_seldom() -> None:
 
     gc.set_threshold(200_000, 20, 20)
     atexit.register(gc.freeze)
+
+
+def _of_the_library() -> Parser:
+    """Return what reads the words that are typed where no command is."""
+    from chamberwise.tui.command.parser import Parser
+    from chamberwise.tui.command.program import add_program
+
+    parser = Parser(prog="chamberwise", description=_(DESCRIPTION))
+    add_program(parser)
+    return parser
 
 
 def _parser() -> Parser:

@@ -9,8 +9,10 @@ from pathlib import Path
 from chamberwise.engine.graph.handovers import reading_order
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.language.texts import ngettext
+from chamberwise.engine.model.local import Local
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.reading.library import Loaded
+from chamberwise.engine.translating.applying import THE_TRANSLATION
 from chamberwise.exports.record.standing import marks
 from chamberwise.tui.present.parts import GAP, Part, Tone
 from chamberwise.tui.present.words import status_word
@@ -40,31 +42,54 @@ class PathwayRow:
         ).format(count=steps, began=f"{self.unfinished.began:%Y-%m-%d %H:%M}")
 
 
+def library_title(loaded: Loaded) -> tuple[str, str]:
+    """Return whose pathways are shown, and by which sheet."""
+    local = loaded.library.local
+    if local is None:
+        return _("Chamberwise: pathways"), ""
+    return _("Pathways of {unit}").format(unit=local.unit), Path(loaded.sheet).name
+
+
 def pathway_rows(loaded: Loaded, today: date, folder: Path) -> tuple[PathwayRow, ...]:
-    """Return the pathways as they lead into each other."""
-    pathways = (loaded.library.pathways[name] for name in reading_order(loaded.library))
+    """Return the pathways as they lead into each other; under a unit's sheet, those it covers."""
+    local = loaded.library.local
+    names = reading_order(loaded.library)
+    covered = [name for name in names if local is None or name in local.covers]
+    pathways = (loaded.library.pathways[name] for name in covered)
     return tuple(
         PathwayRow(
             pathway.id,
             pathway.title,
             pathway.summary,
-            _standing(pathway, today),
+            _standing(pathway, loaded, today),
             newest_unfinished(loaded, pathway.id, folder),
         )
         for pathway in pathways
     )
 
 
-def _standing(pathway: Pathway, today: date) -> str:
+def _standing(pathway: Pathway, loaded: Loaded, today: date) -> str:
+    local, fallen = loaded.library.local_to(pathway.id), loaded.fallen.get(pathway.id, ())
     approval = status_word(pathway.status)
+    if THE_TRANSLATION in fallen:
+        approval = _("translation not reviewed")
+    elif fallen:
+        approval = _("edited since approval")
     if pathway.is_approved:
         approval = _("approved by {name}").format(name=pathway.approved_by)
     told = [
-        _("edition {edition}").format(edition=pathway.edition),
+        _edition(pathway, local),
         approval,
         _("review by {day}").format(day=pathway.review_by),
     ]
     return ", ".join([*marks(pathway, today), *told])
+
+
+def _edition(pathway: Pathway, local: Local | None) -> str:
+    if local is None:
+        return _("edition {edition}").format(edition=pathway.edition)
+    over = _("edition {edition} over edition {base}")
+    return over.format(edition=pathway.edition, base=local.base_edition)
 
 
 def library_page(rows: tuple[PathwayRow, ...], chosen: int) -> list[Part]:

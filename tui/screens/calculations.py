@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.registry import calculations
-from chamberwise.tui.actions import CALCULATIONS, footer
+from chamberwise.tui.actions import CALCULATIONS
 from chamberwise.tui.bindings import bindings
+from chamberwise.tui.footer import footer
 from chamberwise.tui.present.form_page import calculations_page
 from chamberwise.tui.present.parts import laid_out
 from chamberwise.tui.screens.form import FormScreen

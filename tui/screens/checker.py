@@ -8,10 +8,11 @@ from functools import partial
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.proof.replay_key import moves_of
 from chamberwise.exports.record.standing import marks
-from chamberwise.tui.actions import CHECKER, footer
+from chamberwise.tui.actions import CHECKER
 from chamberwise.tui.beside import beside
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.examining import Examined, checked, proved
+from chamberwise.tui.footer import footer
 from chamberwise.tui.present.arrange import SIDE_FROM
 from chamberwise.tui.present.checker import (
     UNDER_WAY,

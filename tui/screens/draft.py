@@ -13,12 +13,13 @@ from typing import TypeVar
 
 from chamberwise.engine.exploration.wanted import NobodyWaitsError, wanted_while
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.actions import DRAFT, footer
+from chamberwise.tui.actions import DRAFT
 from chamberwise.tui.beside import beside
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.drafting import Draft, Stamps, read_again, stamps
 from chamberwise.tui.examining import Examined
 from chamberwise.tui.finding import Finder
+from chamberwise.tui.footer import footer
 from chamberwise.tui.present.arrange import SIDE_FROM
 from chamberwise.tui.present.draft import DraftRow, Stage, View, page, rows_of, state_of
 from chamberwise.tui.present.parts import laid_out

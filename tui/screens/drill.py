@@ -9,8 +9,9 @@ from chamberwise.engine.drill.taking import ends_at
 from chamberwise.engine.drill.wording.marks import marked_next
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.actions import DRILL, KeyAction, footer, help_parts
+from chamberwise.tui.actions import DRILL, KeyAction
 from chamberwise.tui.bindings import bindings
+from chamberwise.tui.footer import footer, help_parts
 from chamberwise.tui.present.drill_pages import clock_text, opening
 from chamberwise.tui.present.drill_typing import valid_parts
 from chamberwise.tui.present.parts import GAP, Part, Tone

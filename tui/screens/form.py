@@ -7,8 +7,9 @@ from chamberwise.engine.working.form import Calculation, Input
 from chamberwise.engine.working.given import tried
 from chamberwise.engine.working.refusal import RefusedError
 from chamberwise.engine.working.run import worked
-from chamberwise.tui.actions import FORM, footer
+from chamberwise.tui.actions import FORM
 from chamberwise.tui.bindings import bindings
+from chamberwise.tui.footer import footer
 from chamberwise.tui.present.form_page import form_page, refused_page, working_page
 from chamberwise.tui.present.parts import Part, laid_out
 from chamberwise.tui.screens.panel import Panel

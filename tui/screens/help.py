@@ -6,7 +6,8 @@ from collections.abc import Iterable
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.record.standing import NO_IDENTITY
-from chamberwise.tui.actions import MAP, NOTE, RECORD, KeyAction, help_parts
+from chamberwise.tui.actions import MAP, NOTE, RECORD, KeyAction
+from chamberwise.tui.footer import help_parts
 from chamberwise.tui.present.parts import GAP, Part, Tone
 from chamberwise.tui.screens.panel import Panel
 

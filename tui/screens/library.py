@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from chamberwise.engine.language.texts import gettext as _
@@ -10,11 +11,18 @@ from chamberwise.engine.store.journal_file import InUseError
 from chamberwise.exports.record.bare import bare_record
 from chamberwise.exports.record.save import NotSavedError, save_record
 from chamberwise.exports.record.translation import of_translation
-from chamberwise.tui.actions import LIBRARY, footer
+from chamberwise.tui.actions import LIBRARY
 from chamberwise.tui.bindings import bindings
+from chamberwise.tui.footer import footer
 from chamberwise.tui.keeping import free_name
 from chamberwise.tui.present.parts import Part, laid_out
-from chamberwise.tui.present.pathways import PathwayRow, library_page, pathway_rows, unreadable
+from chamberwise.tui.present.pathways import (
+    PathwayRow,
+    library_page,
+    library_title,
+    pathway_rows,
+    unreadable,
+)
 from chamberwise.tui.screens.help import help_panel
 from chamberwise.tui.screens.offer import GO_ON, KEEP_OLD, OfferScreen
 from chamberwise.tui.screens.panel import Panel
@@ -32,6 +40,7 @@ from textual.screen import Screen
 
 if TYPE_CHECKING:
     from chamberwise.tui.examining import Examined
+    from chamberwise.tui.units import Unit
 
 
 class LibraryScreen(Screen[None]):
@@ -47,7 +56,7 @@ class LibraryScreen(Screen[None]):
         self.examined: dict[str, Examined] = {}
         """What the checker found of pathways so far."""
         self.title_line = TwoEnds(id="title")
-        self.title_line.ends = (_("Chamberwise: pathways"), "")
+        self.title_line.ends = library_title(setting.loaded)
         self.page = Scrolling(takes_arrows=False)
         self.said = Prose(id="said")
 
@@ -60,7 +69,11 @@ class LibraryScreen(Screen[None]):
 
     def on_screen_resume(self) -> None:
         """Look again for walks to go on with."""
+        self._look_again()
+
+    def _look_again(self) -> None:
         setting = self.setting
+        self.title_line.show(*library_title(setting.loaded))
         self.rows = pathway_rows(setting.loaded, setting.clock().date(), setting.walks)
         self.tell()
 
@@ -145,6 +158,31 @@ class LibraryScreen(Screen[None]):
 
         self.app.push_screen(SheetsScreen(self.setting, self.rows[self.chosen].id))
 
+    def action_units(self) -> None:
+        """Choose the unit whose pathways are shown."""
+        from chamberwise.tui.screens.units import UnitsScreen
+        from chamberwise.tui.units import base_of, units_in
+
+        units = units_in(self.setting.sheets, base_of(self.setting))
+        under_now = self.setting.loaded.sheet
+        marked = (at for at, each in enumerate(units, 1) if each.file.shown_as == under_now)
+        self.app.push_screen(UnitsScreen(units, next(marked, 0)), self._of_unit)
+
+    def _of_unit(self, unit: Unit | str | None) -> None:
+        """Show the pathways of a unit, or what is wrong with its sheet."""
+        from chamberwise.tui.present.units_page import not_carried_out
+        from chamberwise.tui.units import under, without_unit
+
+        if unit is None:
+            return
+        setting = self.setting
+        found = without_unit(setting) if isinstance(unit, str) else under(setting, unit.file)
+        if isinstance(found, Setting):
+            self.setting, self.chosen, self.examined = found, 0, {}
+            self._look_again()
+        elif not isinstance(unit, str):
+            self.app.push_screen(Panel(_("Not carried out"), not_carried_out(unit, found)))
+
     def action_calculations(self) -> None:
         """Choose a calculation to work."""
         from chamberwise.tui.screens.calculations import CalculationsScreen
@@ -156,9 +194,13 @@ class LibraryScreen(Screen[None]):
         if not self.rows:
             return
         from chamberwise.tui.drafting import draft_of
+        from chamberwise.tui.present.units_page import beside_a_sheet
         from chamberwise.tui.screens.draft import DraftScreen
 
         loaded = self.setting.loaded
+        if loaded.sheet:
+            self.app.push_screen(Panel(Path(loaded.sheet).name, beside_a_sheet(loaded.sheet)))
+            return
         draft = draft_of(loaded, loaded.file_of[self.rows[self.chosen].id])
         self.app.push_screen(DraftScreen(self.setting, draft))
 

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.walk.walk import Walk
-from chamberwise.tui.actions import MAP, footer
+from chamberwise.tui.actions import MAP
 from chamberwise.tui.bindings import bindings
+from chamberwise.tui.footer import footer
 from chamberwise.tui.present.map_page import around, phase_steps
 from chamberwise.tui.widgets.foot import Foot
 from chamberwise.tui.widgets.line import TwoEnds

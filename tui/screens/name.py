@@ -5,8 +5,9 @@ from __future__ import annotations
 from pathlib import Path
 
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.actions import NAME, footer
+from chamberwise.tui.actions import NAME
 from chamberwise.tui.bindings import bindings
+from chamberwise.tui.footer import footer
 from chamberwise.tui.keeping import free_name
 from chamberwise.tui.present.parts import Part
 from chamberwise.tui.widgets.foot import Foot

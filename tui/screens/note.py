@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.record.standing import NO_IDENTITY
-from chamberwise.tui.actions import NOTE, footer
+from chamberwise.tui.actions import NOTE
 from chamberwise.tui.bindings import bindings
+from chamberwise.tui.footer import footer
 from chamberwise.tui.identity import LIKE_A_PATIENT, may_name_a_patient
 from chamberwise.tui.present.parts import Part
 from chamberwise.tui.widgets.foot import Foot

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.actions import OFFER, footer
+from chamberwise.tui.actions import OFFER
 from chamberwise.tui.bindings import bindings
+from chamberwise.tui.footer import footer
 from chamberwise.tui.present.parts import GAP, Part, Tone
 from chamberwise.tui.present.pathways import PathwayRow
 from chamberwise.tui.widgets.foot import Foot

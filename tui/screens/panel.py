@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from chamberwise.tui.actions import PANEL, KeyAction, footer
+from chamberwise.tui.actions import PANEL, KeyAction
 from chamberwise.tui.bindings import bindings
+from chamberwise.tui.footer import footer
 from chamberwise.tui.present.parts import Part
 from chamberwise.tui.widgets.foot import Foot
 from chamberwise.tui.widgets.line import TwoEnds

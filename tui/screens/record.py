@@ -7,8 +7,9 @@ from pathlib import Path
 from chamberwise.engine.store.home import home
 from chamberwise.exports.record.extract import record_of
 from chamberwise.exports.record.text import record_text
-from chamberwise.tui.actions import RECORD, footer
+from chamberwise.tui.actions import RECORD
 from chamberwise.tui.bindings import bindings
+from chamberwise.tui.footer import footer
 from chamberwise.tui.keeping import default_path, is_taken, keep_record
 from chamberwise.tui.present.parts import Part
 from chamberwise.tui.screens.name import NameScreen

@@ -11,10 +11,11 @@ from chamberwise.engine.store.home import register_path
 from chamberwise.engine.store.register_file import RegisterError
 from chamberwise.exports.paper.sizes import Paper
 from chamberwise.exports.printing.kind import Kind
-from chamberwise.tui.actions import SHEETS, footer
+from chamberwise.tui.actions import SHEETS
 from chamberwise.tui.beside import beside
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.fit_to_print import errors_in_the_way, rules_in_the_way
+from chamberwise.tui.footer import footer
 from chamberwise.tui.present.parts import GAP, Part, Tone
 from chamberwise.tui.printing import (
     StoppedOrderError,
@@ -81,7 +82,9 @@ class SheetsScreen(Screen[None]):
         self.page.show([Part(_("Printing. Esc goes back."))])
         assert self.what is not None
         today = self.setting.clock().date()
-        wanted = Wanted(self.pathway, self.what, today, paper=paper)
+        local = self.setting.loaded.library.local_to(self.pathway)
+        unit = local.unit if local else None
+        wanted = Wanted(self.pathway, self.what, today, unit=unit, paper=paper)
         self.run_worker(beside(partial(_printed, self.setting, wanted)))
 
     def on_worker_state_changed(self, event: Worker.StateChanged) -> None:
@@ -137,7 +140,8 @@ def _printed(setting: Setting, wanted: Wanted) -> list[str]:
         for kind, order in done.orders
     ]
     try:
-        register(loaded.library, done, register_path())
+        sheet = str(Path(loaded.sheet).resolve()) if loaded.sheet else ""
+        register(loaded.library, done, register_path(), source=sheet)
     except RegisterError as error:
         said.append(_("Not registered. {error}").format(error=error))
     return [*said, *done.told]

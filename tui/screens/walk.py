@@ -7,9 +7,10 @@ from collections.abc import Sequence
 from chamberwise.engine.language.texts import N_, pgettext
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.meaning.state import Answered, Done
-from chamberwise.tui.actions import WALK, footer
+from chamberwise.tui.actions import WALK
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.bounce import BounceGuard
+from chamberwise.tui.footer import footer
 from chamberwise.tui.present.arrange import SIDE_FROM, SIDE_WIDTH, WIDEST, arrange
 from chamberwise.tui.present.board import board
 from chamberwise.tui.present.clock import clocks

@@ -7,7 +7,9 @@ from dataclasses import replace
 from chamberwise.engine.comparing.behaviour import Alike, behaviour
 from chamberwise.engine.comparing.change import Kind, Rating
 from chamberwise.engine.comparing.changes import changes_of_pathway
-from chamberwise.engine.comparing.renames import in_new_names, renames
+from chamberwise.engine.comparing.names.calling import in_new_names
+from chamberwise.engine.comparing.names.named import Named, Names, Sort
+from chamberwise.engine.comparing.names.same_step import same_steps
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Line
@@ -17,17 +19,22 @@ from tests.mutants.small import FILL, small
 from tests.support.strategies import libraries
 
 
+def steps(pathway: str, names: dict[str, str]) -> Names:
+    return {Named(pathway, Sort.STEP, was): now for was, now in names.items()}
+
+
 def called_otherwise(pathway: Pathway, names: dict[str, str]) -> Pathway:
     library = Library(small().shared, {pathway.id: pathway})
-    return in_new_names(library, {pathway.id: names}).pathways[pathway.id]
+    return in_new_names(library, steps(pathway.id, names)).pathways[pathway.id]
 
 
 def test_renamed_steps_are_found_again() -> None:
     one = small().pathways["one"]
     names = {"look": "look-here", "fill": "fill-up", "closed": "shut"}
     new = called_otherwise(one, names)
-    assert renames(one, new) == names
-    found = [*changes_of_pathway(in_new_names(small(), {"one": names}).pathways["one"], new, names)]
+    assert same_steps(one, new) == names
+    called = steps("one", names)
+    found = [*changes_of_pathway(in_new_names(small(), called).pathways["one"], new, called)]
     assert {each.kind for each in found} == {Kind.RENAMED}
     assert {each.rating for each in found} == {Rating.EDITORIAL}
 
@@ -38,7 +45,7 @@ def test_a_step_renamed_and_reworded_is_told_by_its_place() -> None:
     lines = (Line("surgeon", "Do fill  it.", act="fill"), *FILL.lines[1:])
     reworded = replace(new.steps["fill-up"], lines=lines)
     new = replace(new, steps={**new.steps, "fill-up": reworded})
-    assert renames(one, new) == {"fill": "fill-up"}
+    assert same_steps(one, new) == {"fill": "fill-up"}
 
 
 def test_a_step_that_does_something_else_is_another_step() -> None:
@@ -46,16 +53,17 @@ def test_a_step_that_does_something_else_is_another_step() -> None:
     new = called_otherwise(one, {"fill": "fill-up"})
     other = replace(new.steps["fill-up"], lines=(Line("surgeon", "Do hold.", act="hold"),))
     new = replace(new, steps={**new.steps, "fill-up": other})
-    assert renames(one, new) == {}
+    assert same_steps(one, new) == {}
 
 
 @given(libraries())
 def test_names_alone_change_nothing_that_a_team_meets(library: Library) -> None:
     names = {
-        name: {step: f"x-{step}" for step in pathway.steps}
+        Named(name, Sort.STEP, step): f"x-{step}"
         for name, pathway in library.pathways.items()
+        for step in pathway.steps
     }
     renamed = in_new_names(library, names)
     assert isinstance(behaviour((library, "p0"), (renamed, "p0")), Alike)
-    found = renames(library.pathways["p0"], renamed.pathways["p0"])
+    found = same_steps(library.pathways["p0"], renamed.pathways["p0"])
     assert all(found[step] == f"x-{step}" for step in found)

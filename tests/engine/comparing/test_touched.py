@@ -2,10 +2,21 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.comparing.compare import compare
+from chamberwise.engine.comparing.mending import ToMend
+from chamberwise.engine.reading.library import assemble, read_text
 from chamberwise.engine.stamp.content import content_digest
 from chamberwise.engine.stamp.copies import Copy, Register
 
-from tests.engine.comparing.versions import PATHWAY, compared, old
+from tests.engine.comparing.versions import (
+    NOTHING_PRINTED,
+    PATHWAY,
+    Version,
+    compared,
+    new,
+    old,
+    texts,
+)
 from tests.support.build import TODAY
 
 
@@ -49,3 +60,42 @@ def test_a_rule_is_not_printed() -> None:
     )
     assert found.changes
     assert found.touched.printed == ()
+
+
+SHEET = """local sheet: here
+unit: A unit
+over: {pathway: shallow-chamber, edition: 0.4, digest: 0000-0000-0000}
+phones:
+  call-for-help: {number: extension X1, hours: at any hour}
+wording:
+  - at: steps / sweep / do / 1 / does
+    expects: sweep
+    says: sweep
+changes:
+  - change: steps / fill / go to
+    to: sweep
+    because: sweep
+"""
+
+
+def test_a_sheet_that_names_the_old_name_is_told_by_line() -> None:
+    """A text that happens to read like a name is none."""
+    edits = ("  sweep:\n", "  sweep-it:\n"), ("cannot tell: sweep\n", "cannot tell: sweep-it\n")
+    sides = Version(old(), PATHWAY), Version(new(*edits), PATHWAY)
+    others = SHEET.replace("shallow-chamber", "pressing-lids"), "just a text"
+    sheets = [read_text(text, f"{at}.yaml") for at, text in enumerate((SHEET, *others))]
+    found = compare(*sides, NOTHING_PRINTED, TODAY, sheets).touched
+    assert found.mend == (
+        ToMend("0.yaml", 7, "sweep", "sweep-it"),
+        ToMend("0.yaml", 8, "sweep", "sweep-it"),
+        ToMend("0.yaml", 12, "sweep", "sweep-it"),
+    )
+    assert found.printed == found.rehearsed == ()
+
+
+def test_a_sheet_that_names_what_is_gone_is_told_too() -> None:
+    was, now = "call-for-help: {title: Call for help", "ring: {title: Ring"
+    files = [read_text(text.replace(was, now), name) for name, text in texts().items()]
+    sides = Version(old(), PATHWAY), Version(assemble(files), PATHWAY)
+    found = compare(*sides, NOTHING_PRINTED, TODAY, [read_text(SHEET, "here.yaml")]).touched
+    assert ToMend("here.yaml", 5, "call-for-help", "") in found.mend

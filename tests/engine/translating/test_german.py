@@ -6,6 +6,7 @@ import re
 from functools import cache
 
 import pytest
+from chamberwise.engine.approval.translations import stands
 from chamberwise.engine.reading.drills import Drills, read_drills
 from chamberwise.engine.reading.library import File, Loaded, load_library
 from chamberwise.engine.translating.applying import translated
@@ -45,8 +46,9 @@ def test_every_pathway_and_the_shared_words_have_a_file() -> None:
 def test_a_file_has_no_problem_and_says_that_nobody_has_reviewed_it(file: File) -> None:
     assert [*file.problems, *check_translation(library(), file, drill_originals(drills()))] == []
     assert file.translation is not None
-    assert not file.translation.is_reviewed
-    assert "unreviewed translation" in file.text.splitlines()[1]
+    assert not stands(file.translation)
+    assert not file.translation.approved_by
+    assert "`unreviewed`" in file.text.splitlines()[1]
 
 
 def test_nothing_is_shown_in_english() -> None:

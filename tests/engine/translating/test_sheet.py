@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.approval.sealing import changed_since, seal_of
 from chamberwise.engine.diagnostics.problem import Problem
 from chamberwise.engine.local.localising import localised
 from chamberwise.engine.reading.library import Loaded, read_text
 from chamberwise.engine.reading.translation_file import TranslatedText, TranslationFile
+from chamberwise.engine.stamp.content import content_digest
 from chamberwise.engine.translating.applying import translated
 from chamberwise.engine.translating.doubts import MARK
 from chamberwise.engine.translating.own_texts import own_texts
@@ -83,7 +85,11 @@ def test_what_is_wrong_with_it_is_told_at_its_line() -> None:
         assert problems[0].span.line > 12
 
 
-def test_a_translation_changes_nothing_that_is_approved() -> None:
+def test_a_translation_is_approved_with_the_sheet_and_changes_no_walk_and_no_english_sheet() -> (
+    None
+):
     one, other = with_(translations("Alles ist zu.")), with_(translations("Alles zu."))
-    assert one.library.local == other.library.local
     assert one.library.pathways == other.library.pathways
+    assert content_digest(one.library, PATHWAY) == content_digest(other.library, PATHWAY)
+    seals = [seal_of(each.library, PATHWAY) for each in (one, other)]
+    assert changed_since(*seals) == ("translated",)

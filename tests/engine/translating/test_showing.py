@@ -120,7 +120,7 @@ def test_what_has_no_translation_stands_in_english_behind_a_mark() -> None:
     found = told.library.translation
     assert found
     assert found.texts[PATHWAY] == found.in_english[PATHWAY] + 1
-    assert not found.is_reviewed
+    assert not found.approved
 
 
 def test_a_changed_source_takes_its_translation_away() -> None:

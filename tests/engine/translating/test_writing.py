@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
+from chamberwise.engine.approval.translations import seal_of_translation, stands
 from chamberwise.engine.diagnostics.problem import Pointer
 from chamberwise.engine.reading.library import read_text
 from chamberwise.engine.reading.translation_file import TranslationFile
@@ -41,11 +44,11 @@ SAID = dict(zip(SEGMENTS, ("Nasser Schnitt", "Drücken: nie ziehen.", "Ende"), s
 
 def test_a_fresh_file_has_a_place_for_every_text_and_says_that_nobody_has_read_it() -> None:
     text = written(SEGMENTS)
-    assert "unreviewed translation" in text.splitlines()[1]
+    assert "`unreviewed`" in text.splitlines()[1]
     file = read(text)
     assert [each.at for each in file.texts] == [*SEGMENTS]
     assert [each.says for each in file.texts] == ["", "", ""]
-    assert not file.is_reviewed
+    assert not file.is_called_approved
 
 
 def test_written_anew_it_is_the_same() -> None:
@@ -86,12 +89,14 @@ def test_of_two_for_one_place_the_second_is_put_aside() -> None:
 def test_who_reviewed_it_and_what_was_accepted_stay() -> None:
     text = filled(SAID).replace(
         "status: unreviewed",
-        "status: reviewed\nreviewed by: Clinical lead\nreviewed on: 2026-11-25",
+        "status: approved\napproved by: Clinical lead\napproved on: 2026-11-25\n"
+        "translated by: ['Trainee, theatre 2', Educator]",
     )
     text = text.replace("says: Nasser Schnitt", "says: Nasser Schnitt\n    accepted: 'A reason: x'")
-    again = read(written(SEGMENTS, read(text)))
-    assert again.reviewed_by == "Clinical lead"
-    assert str(again.reviewed_on) == "2026-11-25"
+    approved = replace(read(text), seal=seal_of_translation(read(text)))
+    again = read(written(SEGMENTS, approved))
+    assert stands(again)
+    assert again == approved
     assert again.texts[0].accepted == "A reason: x"
 
 

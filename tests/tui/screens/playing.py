@@ -28,10 +28,11 @@ async def playing(
     tick: timedelta = timedelta(milliseconds=500),
     library: Loaded | None = None,
     colour: bool = True,
+    sheets: tuple[Path, ...] = (),
 ) -> AsyncIterator[Pilot[int]]:
     """Open the program at a walk or, without a pathway, at the library."""
     clock = Ticking(tick)
-    setting = Setting(library or loaded(), clock, walks, colour)
+    setting = Setting(library or loaded(), clock, walks, colour, sheets=sheets)
     walk = sit_down(loaded(), pathway, clock, walks if kept else None) if pathway else None
     async with WalkProgram(setting, walk).run_test(size=size) as pilot:
         await pilot.pause()

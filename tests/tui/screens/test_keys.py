@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 from chamberwise.exports.record.standing import STANDING
 from chamberwise.tui import actions
+from chamberwise.tui import footer as footers
 from chamberwise.tui.actions import KeyAction
 from chamberwise.tui.screens.calculations import CalculationsScreen
 from chamberwise.tui.screens.checker import CheckerScreen
@@ -20,6 +21,7 @@ from chamberwise.tui.screens.panel import Panel
 from chamberwise.tui.screens.record import RecordScreen
 from chamberwise.tui.screens.sheets import SheetsScreen
 from chamberwise.tui.screens.team_drill import TeamDrillScreen
+from chamberwise.tui.screens.units import UnitsScreen
 from chamberwise.tui.screens.walk import WalkScreen
 from textual.binding import Binding
 from textual.pilot import Pilot
@@ -33,6 +35,7 @@ TABLES: list[tuple[type[Screen[object]], tuple[KeyAction, ...]]] = [
     (LibraryScreen, actions.LIBRARY),
     (CheckerScreen, actions.CHECKER),
     (SheetsScreen, actions.SHEETS),
+    (UnitsScreen, actions.UNITS),
     (DrillScreen, actions.DRILL),
     (TeamDrillScreen, actions.TEAM),
     (CalculationsScreen, actions.CALCULATIONS),
@@ -66,8 +69,8 @@ def test_bindings_footer_and_help_agree(
 
         doer = WalkProgram if owner == "WalkProgram" else screen
         assert hasattr(doer, f"action_{action.name}"), (owner, action.name)
-        assert any(action.help in part.text for part in actions.help_parts(table))
-        assert (f"{action.shown} {action.word}" in actions.footer(table, width=500)) == (
+        assert any(action.help in part.text for part in footers.help_parts(table))
+        assert (f"{action.shown} {action.word}" in footers.footer(table, width=500)) == (
             action.in_footer
         )
 
