@@ -109,7 +109,7 @@ def compare(
         )
     )
     bears_on = replace(
-        touched(before, new.library, new.pathway, found, register),
+        touched(before, new.library, new.pathway, found, register, old.library),
         mend=to_mend(sheets, old.library, old.pathway, names, found),
     )
     sides = {"old": old, "new": new}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence, Set
 from difflib import SequenceMatcher
 from enum import IntEnum
 from typing import NamedTuple
@@ -10,6 +10,7 @@ from typing import NamedTuple
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.stamp.copies import KeptStep, Snapshot
+from chamberwise.exports.stamp.called_now import called_as_now, new_names
 from chamberwise.exports.stamp.kept_words import approval_told, caution_told, line_told, way_told
 
 MOST = 5
@@ -67,7 +68,9 @@ class Change(NamedTuple):
 
 def changes(old: Snapshot, new: Snapshot) -> tuple[Change, ...]:
     """Return every change, cautions first, each kind in document order."""
-    found = [*_steps(old, new), *_standing(old, new)]
+    called = called_as_now(old, new)
+    apart = new_names(old, called, new)
+    found = [*_steps(called, new, apart.alike), *_named(apart.steps, new), *_standing(old, new)]
     return tuple(sorted(found, key=lambda change: change.weight))
 
 
@@ -93,7 +96,7 @@ def in_lines(found: Sequence[Change], most: int = MOST) -> tuple[str, ...]:
     )
 
 
-def _steps(old: Snapshot, new: Snapshot) -> Iterator[Change]:
+def _steps(old: Snapshot, new: Snapshot, alike: Set[str]) -> Iterator[Change]:
     for place, step in old.steps.items():
         if place not in new.steps:
             yield Change(Weight.STEP, _("Step removed: {says}.").format(says=_quoted(step.says)))
@@ -102,8 +105,17 @@ def _steps(old: Snapshot, new: Snapshot) -> Iterator[Change]:
         if place not in old.steps:
             yield Change(Weight.STEP, _("Step added: {says}.").format(says=_quoted(step.says)))
             yield from _cautions(step.says, (), step.cautions)
-        elif step != old.steps[place]:
+        elif step != old.steps[place] and place not in alike:
             yield from _step(old.steps[place], step, old, new)
+
+
+def _named(places: Sequence[str], new: Snapshot) -> Iterator[Change]:
+    if places:
+        told = _(
+            "Named otherwise in the file: {steps}. Around them reasons, sources, kit and effects "
+            "were not compared."
+        ).format(steps=", ".join(_quoted(new.steps[place].says) for place in places))
+        yield Change(Weight.WORDING, told)
 
 
 def _step(before: KeptStep, after: KeptStep, old: Snapshot, new: Snapshot) -> Iterator[Change]:

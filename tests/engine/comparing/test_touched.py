@@ -90,7 +90,8 @@ def test_a_sheet_that_names_the_old_name_is_told_by_line() -> None:
         ToMend("0.yaml", 8, "sweep", "sweep-it"),
         ToMend("0.yaml", 12, "sweep", "sweep-it"),
     )
-    assert found.printed == found.rehearsed == ()
+    assert found.printed == (PATHWAY,), "its sheets carry another stamp now"
+    assert found.rehearsed == ()
 
 
 def test_a_sheet_that_names_what_is_gone_is_told_too() -> None:

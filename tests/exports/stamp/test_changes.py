@@ -119,3 +119,27 @@ def test_long_texts_are_cut_between_words() -> None:
     (change,) = changes(kept((long,)), kept())
     assert "word …”" in change.text
     assert len(change.text) < 120
+
+
+def test_a_step_that_is_only_named_otherwise_is_neither_gone_nor_new(tmp_path: Path) -> None:
+    folder = shutil.copytree(FROM, tmp_path / "library")
+    path = folder / f"{NAME}.yaml"
+    step = next(iter(BEFORE.steps)).split("/")[1]
+    path.write_text(path.read_text().replace(step, "named-otherwise"))
+    now = snapshot(load_library(folder).library, NAME)
+    assert f"{NAME}/named-otherwise" in now.steps
+    (change,) = changes(BEFORE, now)
+    assert change.weight is Weight.WORDING
+    assert change.text.startswith("Named otherwise in the file: “")
+    assert "were not compared" in change.text
+
+
+def test_what_else_changed_at_a_step_named_otherwise_is_told(tmp_path: Path) -> None:
+    folder = shutil.copytree(FROM, tmp_path / "library")
+    path = folder / f"{NAME}.yaml"
+    step = next(iter(BEFORE.steps)).split("/")[1]
+    text = path.read_text().replace(step, "named-otherwise").replace("at most: 2", "at most: 3")
+    path.write_text(text)
+    found = changes(BEFORE, snapshot(load_library(folder).library, NAME))
+    assert Weight.WAY in {each.weight for each in found}
+    assert not any("removed" in each.text for each in found if each.weight is Weight.STEP)
