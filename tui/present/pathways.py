@@ -71,6 +71,8 @@ def pathway_rows(loaded: Loaded, today: date, folder: Path) -> tuple[PathwayRow,
 def _standing(pathway: Pathway, loaded: Loaded, today: date) -> str:
     local, fallen = loaded.library.local_to(pathway.id), loaded.fallen.get(pathway.id, ())
     approval = status_word(pathway.status)
+    if pathway.status == "draft":  # which the mark has said
+        approval = _("approved by nobody")
     if THE_TRANSLATION in fallen:
         approval = _("translation not reviewed")
     elif fallen:
