@@ -86,9 +86,10 @@ def _groups(section: Section, *, may_part: bool = False) -> Iterator[Group]:
     if not may_part or len(blocks) < 2:
         yield Group((heading, *blocks), GAP, panel=Panel() if title == _(RESULT) else None)
         return
-    yield Group((heading, blocks[0]), 0.0)
-    for place, block in enumerate(blocks[1:], 2):
-        yield Group((block,), GAP if place == len(blocks) else 0.0)
+    afters = [*(block.before for block in blocks[1:]), GAP]
+    yield Group((heading, blocks[0]), afters[0])
+    for block, after in zip(blocks[1:], afters[1:], strict=True):
+        yield Group((block,), after)
 
 
 def _first(of: DebriefContent, most: Most) -> Iterator[Section]:

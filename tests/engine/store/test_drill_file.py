@@ -87,10 +87,8 @@ def at_a_terminal(home: Path, words: list[str], lines: list[str], *, kill: int) 
     child, terminal = pty.fork()
     if child == 0:
         os.execvpe(sys.executable, command(home, *words), environment(home))
-    said = ""
-    if "--resume" not in words:
-        said = _until(terminal, "time goes by:")
-        os.write(terminal, b"\n")
+    said = _until(terminal, "time goes by:")
+    os.write(terminal, b"\n")
     said += _until(terminal, ">")
     for line in lines:
         os.write(terminal, f"{line}\n".encode())
@@ -109,7 +107,8 @@ def _until(terminal: int, wanted: str) -> str:
 
     said = ""
     end = time.monotonic() + 60
-    while wanted not in said and time.monotonic() < end:
+    while wanted not in said:
+        assert time.monotonic() < end, f"waited for {wanted!r} after {said!r}"
         if select.select([terminal], [], [], 0.2)[0]:
             said += os.read(terminal, 4096).decode(errors="replace")
     return said
