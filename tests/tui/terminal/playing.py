@@ -58,7 +58,8 @@ class Terminal:
         assert text in self.shown, self.shown
         return self.shown
 
-    def _read_while(self, waiting: Callable[[], bool]) -> None:
+    def _read_while(self, waiting: Callable[[], bool]) -> bool:
+        """Read as long as there is something to wait for; return whether the program ended."""
         end = time.monotonic() + PATIENCE
         while waiting() and time.monotonic() < end:
             if not select.select([self.handle], [], [], 0.05)[0]:
@@ -66,15 +67,17 @@ class Terminal:
             try:
                 chunk = os.read(self.handle, 65536)
             except OSError:
-                return
+                return True
             if not chunk:
-                return
+                return True
             self.raw += chunk
             self.stream.feed(chunk)
+        return False
 
     def ended(self) -> int:
-        """Read to the end and return the exit status."""
-        self._read_while(lambda: True)
+        """Read to the end and return the exit status; what does not end is killed."""
+        if not self._read_while(lambda: True):
+            os.kill(self.process, signal.SIGKILL)
         _, status = os.waitpid(self.process, 0)
         os.close(self.handle)
         return os.waitstatus_to_exitcode(status)
