@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
-from heapq import heappop, heappush
+from heapq import heapify, heappop, heappush
 
 from chamberwise.engine.drill.coverage.guide import UNREACHED, Guide
 from chamberwise.engine.drill.coverage.states import StateGraph
 from chamberwise.engine.model.rule import RuleId
 
-FIRST_SEARCH = 36_000
+FIRST_SEARCH = 24_000
 FURTHER_SEARCH = 200
 END_SEARCH = 2_000
 """How many states are looked at: for every answer once, for more on the way, to an end."""
@@ -17,8 +18,9 @@ END_SEARCH = 2_000
 MOST_TRIES = 60
 """How many walks are tried for a rule that none of the others sets off."""
 
-NEWS = 10
-"""After so many answers newly found the distances to those left are worked out again."""
+NEWS, AFTER = 10, 1_000
+"""After so many answers newly found, or one and so many states, distances to those left are worked
+out again, and what waits is put into their order."""
 
 SPREAD = 3
 """How far each further state at a spot stands behind the first there."""
@@ -46,6 +48,9 @@ class Walk:
 Step = tuple[int, int, int, int]
 """Which move, its answer, its shot, and the state led to."""
 
+Waiting = tuple[int, int, int, int]
+"""How far a state is, when it was met, the state, and how far it stands behind others there."""
+
 CameBy = dict[int, "tuple[int, Step] | None"]
 
 
@@ -71,8 +76,8 @@ class Walker:
         """Find a way to each answer, the nearest first, from wherever walks came to so far."""
         graph, left = self.graph, (1 << len(self.guide.answers)) - 1
         far, times, news = self.guide.far(left), [0] * len(self.guide.asks), 0
-        waiting = [(0, 0, graph.first())]
-        for _ in range(FIRST_SEARCH):
+        waiting = [(0, 0, graph.first(), 0)]
+        for opened in range(FIRST_SEARCH):
             if not (waiting and left):
                 return
             state = heappop(waiting)[2]
@@ -87,9 +92,22 @@ class Walker:
                     spot = graph.spot(there)
                     times[spot] += SPREAD
                     if far[spot] < UNREACHED:
-                        heappush(waiting, (far[spot] + times[spot], len(self._came_by), there))
-            if news >= NEWS:
+                        after, behind = len(self._came_by), times[spot]
+                        heappush(waiting, (far[spot] + behind, after, there, behind))
+            if news >= NEWS or (news and opened % AFTER == 0):
                 far, news = self.guide.far(left), 0
+                waiting = self._in_order(waiting, far)
+
+    def _in_order(self, waiting: Iterable[Waiting], far: Sequence[int]) -> list[Waiting]:
+        """Return what still leads to an answer left, the nearest first."""
+        spots = ((self.graph.spot(each[2]), each) for each in waiting)
+        ordered = [
+            (far[spot] + behind, after, state, behind)
+            for spot, (_, after, state, behind) in spots
+            if far[spot] < UNREACHED
+        ]
+        heapify(ordered)
+        return ordered
 
     def walk_setting_off(self, rule: RuleId) -> Walk | None:
         """Return a walk on which a rule arises; None where none was found among those known."""
