@@ -35,7 +35,7 @@ async def test_the_library_is_shown_as_the_unit_has_it(folder: Path) -> None:
         shown = await press(pilot, "enter")
         assert shown.splitlines()[0].startswith(" Pathways of Harbour Eye Unit")
         assert "everything.yaml" in shown.splitlines()[0]
-        assert "DRAFT, edition 0.1 over edition 2, draft" in shown
+        assert "DRAFT, edition 0.1 over edition 2, approved by nobody" in shown
         walk = await press(pilot, "enter")
         assert "extension X1" in walk
 
