@@ -10,7 +10,7 @@ from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.content import Wall
 from chamberwise.exports.wall.front import head
 from chamberwise.exports.wall.panels import calls_and_notes, key
-from chamberwise.exports.wall.pen import HEAD, SMALL, Pen
+from chamberwise.exports.wall.pen import HEAD, SMALL, Pen, Words
 
 NAMED = N_("{title}, sheet {number} of {count}")
 ONWARD = N_("Continued on sheet {next}")
@@ -22,15 +22,19 @@ def edges(content: Wall, body: Body, pen: Pen, number: int, count: int) -> tuple
     if number > 1:
         above = named(content, body, pen, number, count)
         return spaced(above, under=pen.em(0.9)), spaced(below, over=pen.em(0.6))
-    onward = pen.words(
-        _(ONWARD).format(next=2), body.width, SMALL, weight=Weight.BOLD, role=Role.NOTE
-    )
+    onward = going_on(body, pen, number)
     panels = calls_and_notes(pen, content, body.width)
     at = onward.height + pen.em(0.6), onward.height + panels.height + pen.em(1.2)
     items = (onward.at(0, 0), *panels.at(0, at[0]), *below.at(0, at[1]))
     foot = Piece(items, body.width, at[1] + below.height)
     above = spaced(head(pen, content, body.width), under=pen.em(0.9))
     return above, spaced(foot, over=pen.em(0.6))
+
+
+def going_on(body: Body, pen: Pen, number: int) -> Words:
+    """Return where the chart goes on after a sheet."""
+    said = _(ONWARD).format(next=number + 1)
+    return pen.words(said, body.width, SMALL, weight=Weight.BOLD, role=Role.NOTE)
 
 
 def spaced(piece: Piece, over: float = 0.0, under: float = 0.0) -> Piece:
@@ -44,9 +48,7 @@ def named(content: Wall, body: Body, pen: Pen, number: int, count: int) -> Piece
     words = pen.words(said, body.width, HEAD, weight=Weight.BOLD, role=Role.HEADING)
     if number >= count:
         return Piece((words.at(0, 0),), body.width, words.height)
-    onward = pen.words(
-        _(ONWARD).format(next=number + 1), body.width, SMALL, weight=Weight.BOLD, role=Role.NOTE
-    )
+    onward = going_on(body, pen, number)
     if words.width + pen.em(2.0) + onward.width <= body.width:
         at = body.width - onward.width, words.height - onward.height
         return Piece((words.at(0, 0), onward.at(*at)), body.width, words.height)

@@ -10,14 +10,13 @@ from dataclasses import replace
 from functools import partial
 from typing import NamedTuple
 
-from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.frame import Body
 from chamberwise.exports.legibility.angle import size_for
-from chamberwise.exports.paper.sheet import Item, Role, Weight
+from chamberwise.exports.paper.sheet import Item
 from chamberwise.exports.typesetting.guessing import Asked, Guess, measured
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.content import Wall
-from chamberwise.exports.wall.edges import ONWARD
+from chamberwise.exports.wall.edges import going_on
 from chamberwise.exports.wall.front import first_actions, head
 from chamberwise.exports.wall.growing import aired, grown, grown_tasks
 from chamberwise.exports.wall.panels import calls, calls_and_notes, dangers
@@ -128,9 +127,7 @@ def _placed(content: Wall, body: Body, pen: Pen, plan: _Plan) -> Piece | None:
         parts.append(first_actions(pen, content, body.width, plan.columns))
     panels = calls_and_notes if plan.has_notes else calls
     foot = panels(pen, content, body.width)
-    words = pen.words(
-        _(ONWARD).format(next=2), body.width, SMALL, weight=Weight.BOLD, role=Role.NOTE
-    )
+    words = going_on(body, pen, 1)
     used = sum(part.height + gap for part in parts)
     if used + words.height + gap + foot.height > body.height:
         return None

@@ -20,7 +20,7 @@ from chamberwise.exports.typesetting.searching import most
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.columns import Flow
 from chamberwise.exports.wall.content import MOST_BOXES, Wall
-from chamberwise.exports.wall.edges import edges
+from chamberwise.exports.wall.edges import edges, named
 from chamberwise.exports.wall.first_sheet import BESIDE, FirstSheet, first_sheet, say_first_sheet
 from chamberwise.exports.wall.front import in_rows
 from chamberwise.exports.wall.panels import lying
@@ -105,14 +105,21 @@ def _behind_first(
     notes = first.apart
     kept = notes.height + first.pen.em(1.0) if notes else 0.0
     found = _row_sheets(content, body, guess, least, fewest - 1, kept)
+    apart = notes if found is None else None
+    if apart is not None:
+        notes, found = None, _row_sheets(content, body, guess, least, fewest - 1)
     if found is None:
         return None
     pen, groups, rows = found
-    count = 1 + len(rows)
+    count = 1 + len(rows) + (apart is not None)
     sheets = [tuple(first.piece.at(body.x, body.y))]
     for number, (group, piece) in enumerate(zip(groups, rows, strict=True), start=2):
         sheets.append(_row_sheet(group, body, pen, piece, number, count, notes))
         notes = None
+    if apart is not None:
+        above = named(content, body, first.pen, count, count)
+        top = body.y + above.height + first.pen.em(0.9)
+        sheets.append((*above.at(body.x, body.y), *apart.at(body.x, top)))
     return Sheets(tuple(sheets), min(pen.size, first.pen.size), first.pen.points(first.pen.glance))
 
 

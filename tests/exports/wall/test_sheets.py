@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
+from chamberwise.exports.control.frame import Frame
 from chamberwise.exports.paper.sheet import Outline, Page, Shape
 from chamberwise.exports.paper.sizes import Paper, Sized
+from chamberwise.exports.wall.content import Note, Sign
 from chamberwise.exports.wall.extract import wall_chart
 from chamberwise.exports.wall.make import make
+from chamberwise.exports.wall.over_sheets import over_sheets
 
-from tests.exports.flow.stage import FLAGSHIP, order, printed, shipped
+from tests.exports.flow.stage import FLAGSHIP, assert_lawful, control, order, printed, shipped
+from tests.exports.wall.test_other_shapes import RULER, chart, side
 
 
 @pytest.mark.parametrize("name", [FLAGSHIP, "dropped-nucleus", "anterior-vitrectomy"])
@@ -43,3 +49,25 @@ def test_every_sheet_but_the_last_says_where_it_goes_on(name: str) -> None:
     for number, page in enumerate(pages, 1):
         said = f"Continued on sheet {number + 1}"
         assert (said in printed([page])) == (number < len(pages))
+
+
+def test_dangers_have_a_sheet_of_their_own_where_no_row_leaves_them_room() -> None:
+    """Many dangers and a first row of many answers: neither is left out, and nothing is refused."""
+    said = "Close the valve now, then call the keeper of the yard."
+    note = Note("danger", "The valve closes late and the tank runs over into the yard.", said)
+    content = chart(5, 8, "plain", 4)
+    first = replace(
+        content.rows[0],
+        sign=Sign.DECISION,
+        sides=tuple(side(1, each, 5, "Close the valve") for each in range(7)),
+    )
+    content = replace(content, notes=(note,) * 9, rows=(first, *content.rows[1:]))
+    frame = Frame(RULER, control(shipped(), FLAGSHIP), Sized(Paper.A4).format)
+    found = over_sheets(content, frame.body, RULER, 0.0)
+    assert found is not None
+    pages = [
+        frame.page(items, number, len(found.sheets)) for number, items in enumerate(found.sheets, 1)
+    ]
+    for page in pages:
+        assert_lawful(page, 8.5)
+    assert [printed([page]).count(said) for page in pages] == [0] * (len(pages) - 1) + [9]
