@@ -42,15 +42,14 @@ def touched(
     pathway: PathwayId,
     found: Iterable[Change],
     register: Register,
-    written: Library | None = None,
+    written: Library,
 ) -> Touched:
     """Return what the changes of a pathway bear on; `old` has the new names of steps.
 
     `written` is the old library as it stands: its stamps are those on the sheets.
     """
     reached = (pathway, *that_reach(new, [pathway]))
-    before = written or old
-    printed = tuple(name for name in reached if _digest(before, name) != _digest(new, name))
+    printed = tuple(name for name in reached if _digest(written, name) != _digest(new, name))
     grave = [each for each in found if each.rating is not Rating.EDITORIAL]
     lines = [line for change in grave for line in _lines(change, old, new)]
     acts = [line.act for line in lines if line.act]

@@ -24,17 +24,21 @@ def called_as_now(old: Snapshot, new: Snapshot) -> Snapshot:
 
 
 def _names(old: Snapshot, new: Snapshot) -> dict[str, str]:
-    gone = {place: step for place, step in old.steps.items() if place not in new.steps}
-    come = {place: step for place, step in new.steps.items() if place not in old.steps}
-    by_words: dict[tuple[object, ...], list[str]] = {}
-    for place, step in come.items():
-        by_words.setdefault(_words(step), []).append(place)
-    said = [_words(step) for step in gone.values()]
+    gone, come = _by_words(old, new), _by_words(new, old)
     return {
-        place: by_words[_words(step)][0]
-        for place, step in gone.items()
-        if len(by_words.get(_words(step), ())) == said.count(_words(step)) == 1
+        places[0]: come[words][0]
+        for words, places in gone.items()
+        if len(places) == len(come.get(words, ())) == 1
     }
+
+
+def _by_words(of: Snapshot, other: Snapshot) -> dict[tuple[object, ...], list[str]]:
+    """Return the places that the other content does not have, by what is said there."""
+    found: dict[tuple[object, ...], list[str]] = {}
+    for place, step in of.steps.items():
+        if place not in other.steps:
+            found.setdefault(_words(step), []).append(place)
+    return found
 
 
 def _words(step: KeptStep) -> tuple[object, ...]:
