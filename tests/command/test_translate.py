@@ -154,3 +154,14 @@ def test_a_german_sheet_is_current_until_its_german_changes(library: Path, capsy
     said = capsys.readouterr().out
     assert "(deutsch)" in said
     assert "(anders)" in said, "compared with the German of today"
+
+
+def test_a_stale_translation_of_drills_is_not_approved(tmp_path: Path, capsys: Said) -> None:
+    library = tmp_path / "protocols"
+    shutil.copytree(Path(__file__).resolve().parents[2] / "protocols", library)
+    path = library / "translations" / "de" / "drill-truth.yaml"
+    stale = re.sub(r"    of: ....", "    of: AAAA", path.read_text(encoding="utf-8"), count=1)
+    path.write_text(stale, encoding="utf-8")
+    assert run(["approve", str(path), "--by", "Second reader"]) == Status.FINDINGS
+    assert "1 text is missing, stale or doubtful" in capsys.readouterr().err
+    assert path.read_text(encoding="utf-8") == stale

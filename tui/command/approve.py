@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.command.finding_files import Asked, UnusableError, add_library, asked
+from chamberwise.tui.command.finding_files import Asked, UnusableError, add_library, asked, shipped
 from chamberwise.tui.command.output import product, talk
 from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import day
@@ -55,11 +55,12 @@ def run(arguments: Namespace) -> int:
         raise UnusableError(
             _("{on} is still to come. An approval has a day that was.").format(on=on.isoformat())
         )
-    found = asked((arguments.name,), arguments.library or _library_of(Path(arguments.name)))
+    library = arguments.library or _library_of(Path(arguments.name))
+    found = asked((arguments.name,), library)
     file = found.under.sheet if found.under else found.loaded.files[found.shown[0]]
     if file.translation is None:
         _refuse_unreadable(found)
-    against = [*_against(found, file, by, on)]
+    against = [*_against(found, file, by, on, library or shipped())]
     if against:
         for each in against:
             talk(f"- {each}")
@@ -94,12 +95,15 @@ def _refuse_unreadable(found: Asked) -> None:
         raise UnusableError(told)
 
 
-def _against(found: Asked, file: File, by: str, on: date) -> list[str]:
+def _against(found: Asked, file: File, by: str, on: date, library: Path) -> list[str]:
     """Return every reason against the approval, each with what to do."""
     if file.translation is not None:
+        from chamberwise.engine.reading.drills import read_drills
+        from chamberwise.engine.translating.drill_texts import drill_originals
         from chamberwise.tui.approving_translation import reasons_against_translation
 
-        return reasons_against_translation(found.loaded, file, by)
+        of_drills = drill_originals(read_drills(library))
+        return reasons_against_translation(found.loaded, file, by, of_drills)
     from chamberwise.tui.approving import reasons_against
 
     talk(_("Checking and proving first. This may take a minute."))
