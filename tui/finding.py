@@ -15,7 +15,7 @@ from chamberwise.engine.checks.before_proof import check_before_proof
 from chamberwise.engine.checks.run import check_files
 from chamberwise.engine.checks.subjects import Subjects
 from chamberwise.engine.diagnostics.problem import Problem, Severity
-from chamberwise.engine.local.blaming import Below, blamed
+from chamberwise.engine.local.blaming import Below, below_again, blamed
 from chamberwise.engine.model.rule import Rule
 from chamberwise.engine.proof.kept import Kept
 from chamberwise.engine.proof.rules import rules_for
@@ -86,20 +86,14 @@ class Finder:
         subjects = self._of(draft.loaded)
         problems = check_files(draft.loaded, names, self.today, subjects, walking=walking)
         if walking and draft.base is not None and draft.sheet is not None and source is not None:
-            below = self._under(draft.base, source.shown_as)
-            problems = blamed(problems, draft.sheet, below)
+            self._below = below_again(self._below, draft.base, (source.shown_as,), self.today)
+            problems = blamed(problems, draft.sheet, self._below)
         return _gravest_first(problems)
 
     def _of(self, loaded: Loaded) -> Subjects:
         if self._subjects is None or self._subjects.loaded is not loaded:
             self._subjects = Subjects(loaded, self.today)
         return self._subjects
-
-    def _under(self, base: Loaded, shown: str) -> Below:
-        below = self._below
-        if below is None or below.base is not base or below.shown != (shown,):
-            self._below = below = Below(base, (shown,), self.today)
-        return below
 
 
 def _gravest_first(problems: list[Problem]) -> tuple[Problem, ...]:

@@ -44,6 +44,13 @@ class Below:
         return frozenset(map(_key, check_files(loaded, self.shown, self.today)))
 
 
+def below_again(known: Below | None, base: Loaded, shown: tuple[str, ...], today: date) -> Below:
+    """Return what is known of a library, where it is of the same library, files and day."""
+    if known is None or known.base is not base or (known.shown, known.today) != (shown, today):
+        return Below(base, shown, today)
+    return known
+
+
 def blamed(problems: Sequence[Problem], sheet: File, below: Below) -> list[Problem]:
     """Return problems at the line of the sheet that brought them about, where it did.
 

@@ -33,12 +33,10 @@ class Watching:
 
     def below(self, base: Loaded, shown: tuple[str, ...], today: date) -> Below:
         """Return a library without a sheet, the same as before where it is the same library."""
-        from chamberwise.engine.local.blaming import Below
+        from chamberwise.engine.local.blaming import below_again
 
-        known = self._below
-        if known is None or known.base is not base or (known.shown, known.today) != (shown, today):
-            self._below = known = Below(base, shown, today)
-        return known
+        self._below = below_again(self._below, base, shown, today)
+        return self._below
 
 
 def lying(arguments: Namespace) -> Lying:
