@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TypeAlias
@@ -58,15 +58,15 @@ def draft_of_sheet(loaded: Loaded, base: Loaded, sheet: File) -> Draft:
     return Draft(loaded, sheet.shown_as, stamps(loaded.files), base, sheet)
 
 
-def stamps(files: Mapping[str, File]) -> Stamps:
+def stamps(files: Iterable[str | Path]) -> Stamps:
     """Return the stamps of files as they lie there now."""
     found = {}
-    for name in files:
+    for each in files:
         try:
-            seen = Path(name).stat()
+            seen = Path(each).stat()
         except OSError:
             continue
-        found[name] = (seen.st_mtime_ns, seen.st_size)
+        found[str(each)] = (seen.st_mtime_ns, seen.st_size)
     return found
 
 

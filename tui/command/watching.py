@@ -4,14 +4,15 @@ from __future__ import annotations
 
 import time
 from argparse import Namespace
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING, TypeAlias
+from typing import TYPE_CHECKING
 
 from chamberwise.engine.reading.again import Again
 from chamberwise.tui.command.finding_files import is_path, shipped
+from chamberwise.tui.drafting import Stamps, stamps
 
 if TYPE_CHECKING:
     from chamberwise.engine.local.blaming import Below
@@ -19,9 +20,6 @@ if TYPE_CHECKING:
 
 SECONDS_BETWEEN_LOOKS = 0.05
 OF_A_LIBRARY = ("*.yaml", "vocabulary/*.yaml", "drills/*.yaml", "translations/*/*.yaml")
-
-Lying: TypeAlias = Mapping[Path, tuple[int, int]]
-"""Of each file, when it was written and how long it is; a file that is gone has no entry."""
 
 
 @dataclass(slots=True)
@@ -39,19 +37,12 @@ class Watching:
         return self._below
 
 
-def lying(arguments: Namespace) -> Lying:
+def lying(arguments: Namespace) -> Stamps:
     """Return how every file lies there that a check of what was typed may read."""
-    found = {}
-    for path in dict.fromkeys(_paths(arguments)):
-        try:
-            seen = path.stat()
-        except OSError:
-            continue
-        found[path] = (seen.st_mtime_ns, seen.st_size)
-    return found
+    return stamps(_paths(arguments))
 
 
-def after_a_save(arguments: Namespace, before: Lying) -> Lying:
+def after_a_save(arguments: Namespace, before: Stamps) -> Stamps:
     """Wait until files lie otherwise than before, and still; return how they lie then."""
     last = before
     while True:
