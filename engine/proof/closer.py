@@ -17,8 +17,8 @@ from chamberwise.engine.proof.outlook import outlook
 from chamberwise.engine.proof.sweep import Sweep
 from chamberwise.engine.proof.view import EVERYTHING, View, known_view, own_view, together
 
-A_SPOT = 12
-"""How many states of a spot are enough to see, of most rules, that they arise."""
+A_SPOT = 6
+"""How many states of a spot at a time are enough to see, of most rules, that they arise."""
 
 
 @dataclass(slots=True)

@@ -73,6 +73,6 @@ def run(
 
     search = Search(states, watching, most, is_end)
     found = search.by_length(stop_at_first=stop_at_first)
-    is_whole = not found.stopped and not (stop_at_first and search.has_broken)
+    is_whole = not (found.stopped or search.all_broken or (stop_at_first and search.has_broken))
     number_of = {(each.rule, each.is_trigger): number for number, each in enumerate(watching)}
     return Run(pathway, watching, found, is_whole, is_end, number_of, states)

@@ -47,7 +47,7 @@ class Search:
         """Equal sets are kept once, for there are far fewer than states."""
 
     def by_length(self, *, stop_at_first: bool = False) -> Watched:
-        """Go through everything, walks of fewer moves first."""
+        """Go through everything, walks of fewer moves first, until every rule broke."""
         front = self._first()
         while front and not self._is_enough():
             go_on_if_wanted()
@@ -66,7 +66,7 @@ class Search:
 
     def _is_enough(self) -> bool:
         self.found.stopped = len(self.states) > self.most
-        return self.found.stopped
+        return self.found.stopped or self.all_broken
 
     def _onward(self, front: dict[int, int]) -> dict[int, int]:
         """Make one move from every state in front; return what is new where they lead."""
@@ -130,6 +130,12 @@ class Search:
         self.alive &= ~monitor.bits
         self.settled |= monitor.bits
         self.lost &= self.alive
+
+    @property
+    def all_broken(self) -> bool:
+        """Whether every rule broke on some walk gone through so far: longer ones tell nothing."""
+        rules = {number for number, each in enumerate(self.monitors) if not each.is_trigger}
+        return bool(rules) and rules <= self.found.broken
 
     @property
     def has_broken(self) -> bool:

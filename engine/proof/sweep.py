@@ -7,7 +7,6 @@ up once. Then all of them go on together: what a move does is the same for all o
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Mapping, Sequence
-from itertools import islice
 from typing import TypeAlias
 
 from chamberwise.engine.exploration.program import Door, Entering, Node, Program, Way
@@ -37,7 +36,7 @@ class Sweep:
         self.kept = outlook.kept
         self.most = most
         self.a_spot = a_spot
-        """How many states of a spot are gone on with, the first that come; none: all."""
+        """How many of those that wait at a spot are gone on with; none: all."""
         self.found = Watched()
         self.carried = Carried(outlook.shots, self.found)
         self.images: dict[Shot, Images] = {}
@@ -73,30 +72,34 @@ class Sweep:
         found = self.found
         known = met.get(spot)
         if known is None:
-            if self.a_spot is not None:
-                front = dict(islice(front.items(), self.a_spot))
-            met[spot] = front
-            found.states += self._pass(spot, front)
+            met[spot] = new = self._some(front)
         else:
             new, again = self._news(known, front)
-            found.states += self._pass(spot, new)
             self._pass(spot, again)
+        found.states += self._pass(spot, new)
         found.stopped = found.states > self.most
 
     def _news(self, known: Front, front: Front) -> tuple[Front, Front]:
         """Add what is new to what is known; return the new states, and others that bring more."""
         carried = self.carried
         new, again = Front(), Front()
-        room = None if self.a_spot is None else self.a_spot - len(known)
         for bits, number in front.items():
             before = known.get(bits)
             if before is None:
-                if room is None or len(new) < room:
-                    new[bits] = known[bits] = number
+                new[bits] = number
             elif before != number and carried.has_news(before, number):
                 again[bits] = number
                 known[bits] = self.joined[before, number]
+        new = self._some(new)
+        known.update(new)
         return new, again
+
+    def _some(self, front: Front) -> Front:
+        """Return as many states as are gone on with: those apart by what is known and counted."""
+        if self.a_spot is None or len(front) <= self.a_spot:
+            return front
+        apart = len(front) // self.a_spot
+        return {bits: front[bits] for bits in sorted(front)[apart - 1 :: apart]}
 
     def _pass(self, spot: Spot, front: Front) -> int:
         """Make every move from a spot; return how many of those there had one due, or ended."""
