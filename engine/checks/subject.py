@@ -8,12 +8,7 @@ from datetime import date
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from chamberwise.engine.checks.knowledge.at_sight import (
-    A_FEW,
-    safe_by_form,
-    seen_from,
-    unwitnessed,
-)
+from chamberwise.engine.checks.knowledge.at_sight import safe_by_form, sightings
 from chamberwise.engine.checks.references import Reference, references
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem
@@ -111,14 +106,7 @@ class Subject:
         """
         if not self.entries or not self._is_safe_by_form:
             return self.explorations
-        seen: list[Sighted] = []
-        for a_spot in (A_FEW, None):
-            seen.clear()
-            for name in self.entries:
-                seen.append(seen_from(self.walked, name, a_spot))
-                if not unwitnessed(self.walked, self._as_walked, seen):
-                    return tuple(seen)
-        return tuple(seen)
+        return sightings(self.walked, self._as_walked, self.entries, self.by_arrows)
 
     @cached_property
     def explorations(self) -> tuple[Explored, ...]:

@@ -23,20 +23,30 @@ class Outlook:
     shot_at: Sequence[ShotAt]
     kept: Sequence[tuple[int, int]]
     beyond: frozenset[int]
-    """The nodes after which nothing is shown that any machine speaks of."""
+    """The nodes after which nothing is shown that anybody asks for."""
 
 
-def outlook(ground: Ground, watching: Sequence[Monitor], view: View, *, reduced: bool) -> Outlook:
+def outlook(
+    ground: Ground,
+    watching: Sequence[Monitor],
+    view: View,
+    *,
+    reduced: bool,
+    towards: Set[int] = frozenset(),
+) -> Outlook:
     """Return the outlook of some machines in a view that shows all they speak of.
 
     Where rules only forbid, a walk that can never again show what they speak of is settled:
-    nothing beyond has to be looked at, nor remembered for it.
+    nothing beyond has to be looked at, nor remembered for it. Likewise where it is asked only what
+    is true at some nodes, those `towards` which walks go.
     """
     program = ground.program
     shots = Shots(watching, program, ground.entry)
     shot_at = shots.everywhere(ground.scenes)
     beyond = frozenset[int]()
-    if reduced and watching and all(monitor.only_forbids for monitor in watching):
+    if towards:
+        beyond = _beyond(ground, towards)
+    elif reduced and watching and all(monitor.only_forbids for monitor in watching):
         beyond = _beyond(ground, {at for at, shot in enumerate(shot_at) if shot != NO_SHOT})
     alive = [view] * len(program.nodes)
     if reduced:

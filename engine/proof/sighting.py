@@ -35,6 +35,13 @@ class Sighted:
     def __len__(self) -> int:
         return self.states
 
+    def with_more(self, other: Sighted) -> Sighted:
+        """Return this with what was seen on another look."""
+        seen = {**self.seen}
+        for place, each in other.seen.items():
+            seen[place] = each.with_more(seen[place]) if place in seen else each
+        return Sighted(seen, self.states + other.states, self.stopped or other.stopped)
+
     def seen_in(self, pathway: PathwayId) -> Iterator[tuple[StepId, Seen]]:
         """Yield the steps of a pathway that some walk comes to, with what is true there."""
         for place, seen in self.seen.items():
@@ -61,17 +68,25 @@ def exits_end(library: Library) -> bool:
 
 @unswept()
 def sighted(
-    library: Library, pathway: PathwayId, a_spot: int | None = None, most: int = MOST_STATES
+    library: Library,
+    pathway: PathwayId,
+    a_spot: int | None = None,
+    towards: frozenset[Place] = frozenset(),
+    most: int = MOST_STATES,
 ) -> Sighted:
     """Return what walks from the entry of a pathway show, all of them or some from each step.
 
-    `a_spot` is how many states of a step are gone on with; left out, all.
+    `a_spot` is how many states of a step are gone on with at a time; left out, all. `towards` are
+    the steps of which alone it is asked what is true there; left out, all.
     """
-    by = outlook(ground_of(library, pathway, ()), (), EVERYTHING, reduced=True)
+    ground = ground_of(library, pathway, ())
+    nodes = {at for at, node in enumerate(ground.program.nodes) if node.place in towards}
+    if towards and not nodes:
+        return Sighted({}, 0, False)
+    by = outlook(ground, (), EVERYTHING, reduced=True, towards=nodes)
     sighting = _Sighting(by, most, a_spot)
     found = sighting.run()
-    nodes = sighting.program.nodes
-    seen = {nodes[at].place: each for at, each in sighting.seen.items()}
+    seen = {ground.program.nodes[at].place: each for at, each in sighting.seen.items()}
     return Sighted(seen, found.states, found.stopped)
 
 
@@ -83,7 +98,7 @@ class _Sighting(Sweep):
     def _pass(self, spot: Spot, front: Front) -> int:
         at = spot % self.spots.size
         node = self.program.nodes[at]
-        if front and not node.door:
+        if front and not node.door and at not in self.outlook.beyond:
             self._see(self.seen.setdefault(at, Seen()), node, front)
         return super()._pass(spot, front)
 

@@ -126,4 +126,12 @@ def test_some_of_the_states_show_nothing_that_no_walk_shows(library: Library) ->
         assert (not whole) == everything_comes_up(truth)
         assert unwitnessed(library, truth.pathway, [sighted(library, "p0")]) == whole
         for a_spot in (1, 2, 5):
-            assert unwitnessed(library, truth.pathway, [sighted(library, "p0", a_spot)]) >= whole
+            look = sighted(library, "p0", a_spot)
+            missing = unwitnessed(library, truth.pathway, [look])
+            assert missing >= whole
+            towards = look.with_more(sighted(library, "p0", None, frozenset(missing)))
+            assert unwitnessed(library, truth.pathway, [towards]) == whole
+        for each in truth.pathway.steps:
+            alone = Place("p0", each)
+            towards = sighted(library, "p0", None, frozenset([alone]))
+            assert (alone in unwitnessed(library, truth.pathway, [towards])) == (alone in whole)

@@ -8,7 +8,7 @@ walks are witness enough.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
 from functools import lru_cache
 from itertools import product
 from math import prod
@@ -20,12 +20,14 @@ from chamberwise.engine.exploration.widest import widest
 from chamberwise.engine.meaning.layout import Field, layout_of
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.pathway import Pathway
-from chamberwise.engine.model.step import CANNOT_TELL, Branch, PathwayId, Question, Step
+from chamberwise.engine.model.step import CANNOT_TELL, Branch, PathwayId, Question, Step, StepId
 from chamberwise.engine.proof.sighting import Sighted, sighted
 
 MOST_COMBINATIONS = 4096
-A_FEW = 256
-"""How many states of each step show, of most steps, all that is asked."""
+A_FEW = 16
+"""How many states of each step, at a time, show of most steps all that is asked."""
+MORE = 192
+"""How many show it of most of the others, on walks that still lead there."""
 
 
 def safe_by_form(library: Library, pathway: Pathway, entries: Sequence[PathwayId]) -> bool:
@@ -71,10 +73,32 @@ def _decides_always(library: Library, pathway: Pathway, branch: Branch) -> bool:
     )
 
 
+def sightings(
+    library: Library, pathway: Pathway, entries: Sequence[PathwayId], by_arrows: Set[StepId]
+) -> tuple[Sighted, ...]:
+    """Return by entry what walks show, as much of it as settles what is asked of a pathway.
+
+    First a few states of each step, and then, of what these did not show, more and at last all.
+    """
+    seen: dict[PathwayId, Sighted] = {}
+    towards = frozenset[Place]()
+    for a_spot in (A_FEW, MORE, None):
+        for entry in entries:
+            look = seen_from(library, entry, a_spot, towards)
+            seen[entry] = seen[entry].with_more(look) if entry in seen else look
+            missing = unwitnessed(library, pathway, tuple(seen.values()))
+            if not any(place.step in by_arrows for place in missing):
+                return tuple(seen.values())
+        towards = frozenset([place for place in missing if place.step in by_arrows])
+    return tuple(seen.values())
+
+
 @lru_cache(maxsize=32)
-def seen_from(library: Library, entry: PathwayId, a_spot: int | None) -> Sighted:
+def seen_from(
+    library: Library, entry: PathwayId, a_spot: int | None, towards: frozenset[Place]
+) -> Sighted:
     """Return what walks from an entry show, kept for the other pathways they come through."""
-    return sighted(library, entry, a_spot)
+    return sighted(library, entry, a_spot, towards)
 
 
 @lru_cache(maxsize=2)
