@@ -113,8 +113,9 @@ class _Sighting(Sweep):
 
 
 def _is_put(node: Node, bits: int) -> bool:
-    """Whether a question is put to somebody who knows so much."""
+    """Whether a question is put to somebody who knows so much: it is open, and has an answer."""
     known = bits & node.asked
-    if known == node.asked:
-        return True
-    return not any(needs and not known & ~needs for _, needs, *_ in node.ways)
+    is_open = known == node.asked or not any(
+        needs and not known & ~needs for _, needs, *_ in node.ways
+    )
+    return is_open and any(not needs or known & needs for _, needs, *_ in node.ways)
