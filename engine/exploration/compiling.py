@@ -46,6 +46,7 @@ def compiled(
     for each in tracked:
         program.tracked[each.every] = 1 << program.width
         program.width += 1
+    _lay_counts(program)
     first = start(library, pathway)
     program.first_bits = first.possible
     program.node(first.place)
@@ -53,6 +54,14 @@ def compiled(
         for place, node in enumerate(program.nodes):  # grows while it is gone through
             _compile(program, place, node)
     return program
+
+
+def _lay_counts(program: Program) -> None:
+    """Lay out all counts, in whatever order the arrows come to their steps."""
+    for name, pathway in program.library.pathways.items():
+        for step in pathway.steps.values():
+            if step.bound:
+                program.count(Place(name, step.id), step.bound)
 
 
 def _compile(program: Program, place: int, node: Node) -> None:

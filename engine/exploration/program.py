@@ -150,8 +150,6 @@ class Program:
             found = self.index[place] = len(self.nodes)
             step = self.library.step(place)
             self.nodes.append(Node(place, step))
-            if step.bound:
-                self._count(place, step.bound)
         return found
 
     def door(self, place: Place) -> int:
@@ -183,7 +181,8 @@ class Program:
         counters = self.counters.items()
         return sum(counter.mask for place, counter in counters if place.pathway == pathway)
 
-    def _count(self, place: Place, bound: Bound) -> None:
+    def count(self, place: Place, bound: Bound) -> None:
+        """Give a bounded step bits to be counted in."""
         bits = bound.at_most.bit_length()
         mask = ((1 << bits) - 1) << self.width
         self.counters[place] = Counter(self.width, mask, bound.at_most)
