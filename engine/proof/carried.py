@@ -25,10 +25,25 @@ class Carried:
         self._lost = sum(monitor.lost for monitor in shots.monitors)
         self._not_good = sum(monitor.not_good for monitor in shots.monitors)
 
+    def again(self, shots: Shots, found: Watched) -> Carried:
+        """Return the same sets by the same numbers, for a search that goes on from them.
+
+        What broke before is not watched again, for what walks brought along of it was not kept.
+        """
+        other = Carried(shots, found)
+        other._sets, other._number_of = self._sets, self._number_of
+        other._alive = self._alive
+        other._lost, other._not_good = self._lost, self._not_good
+        return other
+
     def first(self) -> int:
         """Return what every walk begins with."""
         each_first = (1 << each.shift for each in self._shots.monitors if not each.is_instant)
         return self._number(sum(each_first))
+
+    def brings(self, number: int) -> int:
+        """Return a set, as the bits of the states of machines."""
+        return self._sets[number]
 
     def joined(self, one: int, other: int) -> int:
         """Return two sets together."""

@@ -17,7 +17,7 @@ from chamberwise.engine.proof.outlook import outlook
 from chamberwise.engine.proof.sweep import Sweep
 from chamberwise.engine.proof.view import EVERYTHING, View, known_view, own_view, together
 
-A_SPOT = 6
+FEW, MORE = 6, 48
 """How many states of a spot at a time are enough to see, of most rules, that they arise."""
 
 
@@ -33,20 +33,21 @@ class Closer:
     """The numbers of the claims that hold on every walk."""
     arising: set[int] = field(default_factory=set)
     """The numbers of the triggers that some walk comes to, or may."""
+    told: set[int] = field(default_factory=set)
+    """The numbers of the claims of which nothing more has to be known."""
     states: int = 0
     tell: Callable[[Closer], None] | None = None
     """Whom to tell after each look at several claims how it stands."""
+    keep: Callable[[Sweep, Sequence[int], frozenset[int]], None] | None = None
+    """Who remembers a sweep: its claims by the numbers they have here, and those that held."""
 
     def judge(self) -> None:
         """Prove the claims that hold, as far as can be; the rest breaks, or may."""
         program, entry = self.ground.program, self.ground.entry
         known = known_view(program, entry)
-        triggers = [number for number, claim in enumerate(self.claims) if claim.is_trigger]
-        self.arising = self.broken(known, triggers, A_SPOT)
+        self._see_arise(known)
         views = {
-            number: own_view(program, entry, claim.roles)
-            for number, claim in enumerate(self.claims)
-            if number not in self.arising
+            number: own_view(program, entry, self.claims[number].roles) for number in self._open()
         }
         broken = [
             number
@@ -57,6 +58,15 @@ class Closer:
         self.arising.update(number for number in broken if self.claims[number].is_trigger)
         self._say()
         self._judged(EVERYTHING, [each for each in broken if not self.claims[each].is_trigger])
+
+    def _open(self) -> list[int]:
+        known = self.proved | self.arising | self.told
+        return [number for number in range(len(self.claims)) if number not in known]
+
+    def _see_arise(self, known: View) -> None:
+        for a_spot in (FEW, MORE):
+            triggers = [number for number in self._open() if self.claims[number].is_trigger]
+            self.arising |= self.broken(known, triggers, a_spot)
 
     def _say(self) -> None:
         if self.tell is not None:
@@ -75,7 +85,12 @@ class Closer:
             return set()
         watching = laid(self.claims[number] for number in numbers)
         by = outlook(self.ground, watching, view, reduced=self.reduced)
-        found = Sweep(by, self.most, a_spot).run()
+        keeps = a_spot is None and self.keep is not None
+        sweep = Sweep(by, self.most, a_spot, keeps=keeps)
+        found = sweep.run()
         self.states += found.states
         broken = range(len(numbers)) if found.stopped else found.broken
+        holding = frozenset(range(len(numbers))).difference(broken)
+        if keeps and self.keep and holding:
+            self.keep(sweep, numbers, holding)
         return {numbers[at] for at in broken}

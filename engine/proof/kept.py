@@ -16,6 +16,7 @@ from chamberwise.engine.model.rule import Rule
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.proof.prove import prove
 from chamberwise.engine.proof.rules import rules_for
+from chamberwise.engine.proof.standing import Standing
 from chamberwise.engine.proof.verdict import Proof, Unproven, Verdict
 
 MOST_KEPT = 4
@@ -37,6 +38,7 @@ class Kept:
     """The verdicts found last, those of the latest content at the end."""
 
     _found: list[_Of] = field(default_factory=list)
+    _standing: dict[PathwayId, Standing] = field(default_factory=dict)
 
     def proof(
         self,
@@ -60,7 +62,9 @@ class Kept:
 
         if missing:
             say({})
-            found = prove(known.library, pathway, missing, tell=say)
+            is_all = len(missing) == len(rules)
+            standing = self._standing.setdefault(pathway, Standing()) if is_all else None
+            found = prove(known.library, pathway, missing, tell=say, standing=standing)
             known.states += found.states
             known.verdicts.update(zip(missing, found.verdicts, strict=True))
         verdicts = tuple(replace(known.verdicts[b], rule=r) for r, b in rules.items())

@@ -6,6 +6,7 @@ from collections.abc import Sequence, Set
 from dataclasses import dataclass
 
 from chamberwise.engine.exploration.liveness import live
+from chamberwise.engine.proof.between import Between
 from chamberwise.engine.proof.ground import Ground
 from chamberwise.engine.proof.monitors import Monitor
 from chamberwise.engine.proof.shots import NO_SHOT, ShotAt, Shots
@@ -40,9 +41,31 @@ def outlook(
     nothing beyond has to be looked at, nor remembered for it. Likewise where it is asked only what
     is true at some nodes, those `towards` which walks go.
     """
-    program = ground.program
-    shots = Shots(watching, program, ground.entry)
-    shot_at = shots.everywhere(ground.scenes)
+    shots = Shots(watching, ground.program, ground.entry)
+    return _looking(ground, shots, shots.everywhere(ground.scenes), view, reduced, towards)
+
+
+def outlook_after(before: Outlook, ground: Ground, apart: Between, *, reduced: bool) -> Outlook:
+    """Return the same outlook after an edit: what moves do is worked out where they changed."""
+    shots = before.shots.upon(ground.program)
+    changed = {spot % ground.spots.size for spot in apart.changed}
+    was = {at: each for at, each in apart.nodes.items() if at not in changed}
+    shot_at = [
+        before.shot_at[was[at]] if at in was else shots.at(node)
+        for at, node in enumerate(ground.program.nodes)
+    ]
+    return _looking(ground, shots, shot_at, before.view, reduced, frozenset())
+
+
+def _looking(
+    ground: Ground,
+    shots: Shots,
+    shot_at: Sequence[ShotAt],
+    view: View,
+    reduced: bool,
+    towards: Set[int],
+) -> Outlook:
+    program, watching = ground.program, shots.monitors
     beyond = frozenset[int]()
     if towards:
         beyond = _beyond(ground, towards)

@@ -10,6 +10,7 @@ from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.rule import Rule
 from chamberwise.engine.model.step import PathwayId
+from chamberwise.engine.proof.after_edit import begin_with_what_stands
 from chamberwise.engine.proof.closer import Closer
 from chamberwise.engine.proof.counterexample import counterexample
 from chamberwise.engine.proof.ground import ground_of
@@ -17,6 +18,7 @@ from chamberwise.engine.proof.monitors import monitors
 from chamberwise.engine.proof.rules import rules_for
 from chamberwise.engine.proof.run import Run, run
 from chamberwise.engine.proof.spoken_of import tracked_fields
+from chamberwise.engine.proof.standing import Standing
 from chamberwise.engine.proof.verdict import Holds, Proof, Unproven, Verdict, Violated
 
 MOST_STATES = 3_000_000
@@ -32,6 +34,7 @@ def prove(
     most: int = MOST_STATES,
     reduced: bool = True,
     tell: Callable[[Mapping[Rule, Verdict]], None] | None = None,
+    standing: Standing | None = None,
 ) -> Proof:
     """Return the verdicts on some rules, or on all that bind the pathway.
 
@@ -39,26 +42,32 @@ def prove(
     then, and what holds on them all holds. Only what breaks is looked at again with everything
     known and counted, shorter walks first. With `stop_at_first` that search ends with the first
     rule broken, and what is not settled by then is unproven; `reduced` forgets what can no longer
-    be read. `tell` is told, as it goes on, the verdicts that are settled so far.
+    be read. `tell` is told, as it goes on, the verdicts that are settled so far. `standing` has
+    what was proved of the pathway before an edit, of the same rules, and remembers what is proved.
     """
     rules = tuple(rules_for(library, pathway) if rules is None else rules)
     ground = ground_of(library, pathway, tracked_fields(library, pathway, rules))
     claims = monitors(rules)
     closer = Closer(ground, claims, most, reduced)
+    found: dict[Rule, Verdict] = {}
     if tell is not None:
-        closer.tell = lambda so_far: tell(_settled(rules, so_far))
+        closer.tell = lambda so_far: tell({**found, **_settled(rules, so_far)})
+    if standing is not None:
+        broke = begin_with_what_stands(standing, closer, library, rules)
+        found = {rules[number]: verdict for number, verdict in broke.items()}
     closer.judge()
     held = {claims[number].rule for number in closer.proved if not claims[number].is_trigger}
     vacuous = {claims[number].rule for number in closer.proved if claims[number].is_trigger}
-    doubtful = [rule for number, rule in enumerate(rules) if number not in held]
-    found: dict[Rule, Verdict] = {}
+    doubtful = [
+        rule for number, rule in enumerate(rules) if number not in held and rule not in found
+    ]
     seen = closer.states
     if doubtful:
         exactly = run(
             library, pathway, doubtful, most, stop_at_first=stop_at_first, reduced=reduced
         )
         seen += exactly.found.states
-        found = {rule: _verdict(library, exactly, at, rule) for at, rule in enumerate(doubtful)}
+        found |= {rule: _verdict(library, exactly, at, rule) for at, rule in enumerate(doubtful)}
     verdicts = [
         Holds(rule, number in vacuous) if number in held else found[rule]
         for number, rule in enumerate(rules)

@@ -8,6 +8,7 @@ machines, and moves that do the same share one.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from copy import copy
 from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import TypeAlias
@@ -53,6 +54,12 @@ class Shots:
         self.loses: list[tuple[int, ...]] = [()]
         """By shot, the machines without memory that are lost."""
         self.number_of: dict[tuple[Change, ...], Shot] = {(): NO_SHOT}
+
+    def upon(self, program: Program) -> Shots:
+        """Return the same shots for a program in which the same bits mean the same."""
+        other = copy(self)
+        other.program = program
+        return other
 
     def everywhere(self, scenes: Sequence[Scene]) -> list[ShotAt]:
         """Return the shot of a move at each node, worked out once for each scene."""

@@ -14,10 +14,11 @@ from chamberwise.engine.exploration.program import Node
 from chamberwise.engine.exploration.unswept import unswept
 from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.step import PathwayId, StepId
+from chamberwise.engine.proof.front import Front
 from chamberwise.engine.proof.ground import ground_of
 from chamberwise.engine.proof.outlook import Outlook, outlook
 from chamberwise.engine.proof.spots import Spot
-from chamberwise.engine.proof.sweep import Front, Sweep
+from chamberwise.engine.proof.sweep import Sweep
 from chamberwise.engine.proof.view import EVERYTHING
 
 MOST_STATES = 1_000_000

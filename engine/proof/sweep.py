@@ -7,25 +7,24 @@ up once. Then all of them go on together: what a move does is the same for all o
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Mapping, Sequence
-from typing import TypeAlias
 
 from chamberwise.engine.exploration.program import Door, Entering, Node, Program, Way
 from chamberwise.engine.exploration.wanted import go_on_if_wanted
 from chamberwise.engine.model.step import Action, Branch, Handover, Outcome, Question, Step
 from chamberwise.engine.proof.carried import Carried, Images, Joined
+from chamberwise.engine.proof.front import Front, far_apart, with_some_of_each
 from chamberwise.engine.proof.outlook import Outlook
 from chamberwise.engine.proof.shots import NO_SHOT, Shot
 from chamberwise.engine.proof.spots import FIRST, Spot
 from chamberwise.engine.proof.watched import Watched
 
-Front: TypeAlias = dict[int, int]
-"""By what is known, the number of the set of states of machines that walks bring along."""
-
 
 class Sweep:
     """One search under way."""
 
-    def __init__(self, outlook: Outlook, most: int, a_spot: int | None = None) -> None:
+    def __init__(
+        self, outlook: Outlook, most: int, a_spot: int | None = None, *, keeps: bool = False
+    ) -> None:
         ground = outlook.ground
         self.ground = ground
         self.outlook = outlook
@@ -44,19 +43,23 @@ class Sweep:
         """How many machines were watched no longer when the images were last cleared."""
         self.joined = Joined(self.carried)
         self.waiting: dict[Spot, Front] = {}
+        self.met: dict[Spot, Front] = {}
+        """What was gone on with: at the spots of this ring, or at all where it `keeps` that."""
+        self.keeps = keeps
 
     def run(self) -> Watched:
         """Go through everything, ring by ring."""
         self._enter(FIRST, (self.ground.first(),), (self.carried.first(),))
         for ring in self.ground.rings:
             self._go_round(ring)
+            if not self.keeps:
+                self.met.clear()
             if 0 < len(self.outlook.watching) == len(self.found.broken):
                 break  # all is known
         return self.found
 
     def _go_round(self, ring: Sequence[Spot]) -> None:
         """Go on from all spots of a ring, until nobody waits at any of them."""
-        met: dict[Spot, Front] = {}
         has_moved = True
         while has_moved and not self.found.stopped:
             has_moved = False
@@ -64,20 +67,19 @@ class Sweep:
                 front = self.waiting.pop(spot, None)
                 if front is not None:
                     has_moved = True
-                    self._go_on(spot, front, met)
+                    self._go_on(spot, front)
 
-    def _go_on(self, spot: Spot, front: Front, met: dict[Spot, Front]) -> None:
+    def _go_on(self, spot: Spot, front: Front) -> None:
         """Go on from a spot with what is new there."""
         go_on_if_wanted()
-        found = self.found
-        known = met.get(spot)
+        known = self.met.get(spot)
         if known is None:
-            met[spot] = new = self._some(front)
+            self.met[spot] = new = self._some(front)
         else:
             new, again = self._news(known, front)
             self._pass(spot, again)
-        found.states += self._pass(spot, new)
-        found.stopped = found.states > self.most
+        self.found.states += self._pass(spot, new)
+        self.found.stopped = self.found.states > self.most
 
     def _news(self, known: Front, front: Front) -> tuple[Front, Front]:
         """Add what is new to what is known; return the new states, and others that bring more."""
@@ -95,11 +97,8 @@ class Sweep:
         return new, again
 
     def _some(self, front: Front) -> Front:
-        """Return as many states as are gone on with: those apart by what is known and counted."""
-        if self.a_spot is None or len(front) <= self.a_spot:
-            return front
-        apart = len(front) // self.a_spot
-        return {bits: front[bits] for bits in sorted(front)[apart - 1 :: apart]}
+        """Return as many states as are gone on with."""
+        return front if self.a_spot is None else far_apart(front, self.a_spot)
 
     def _pass(self, spot: Spot, front: Front) -> int:
         """Make every move from a spot; return how many of those there had one due, or ended."""
@@ -198,8 +197,8 @@ class Sweep:
                 shutting.append(looked_at)
         if node.otherwise is node.not_known:
             return self._rest(node.otherwise, base, front)
-        open_still = _with_some_of_each(front, masks)
-        shut = open_still if len(shutting) == len(masks) else _with_some_of_each(front, shutting)
+        open_still = with_some_of_each(front, masks)
+        shut = open_still if len(shutting) == len(masks) else with_some_of_each(front, shutting)
         otherwise = {bits: number for bits, number in front.items() if bits not in shut}
         standing = self._rest(node.otherwise, base, otherwise)
         return standing + self._rest(node.not_known, base, open_still)
@@ -275,15 +274,6 @@ class Sweep:
             known = front.setdefault(after, number)
             if known != number:
                 front[after] = joined[known, number]
-
-
-def _with_some_of_each(front: Front, rows: Sequence[Sequence[int]]) -> Front:
-    """Return those that have, for some row, some bits of each of its masks."""
-    return {
-        bits: number
-        for bits, number in front.items()
-        if any(all(bits & mask for mask in row) for row in rows)
-    }
 
 
 _PASSING: Mapping[type[Step], Callable[[Sweep, Spot, Node, Front], int]] = {
