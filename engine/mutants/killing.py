@@ -22,6 +22,7 @@ from chamberwise.engine.mutants.nearing import edited_places
 from chamberwise.engine.mutants.sameness import Walked, is_same, walked
 from chamberwise.engine.proof.prove import prove
 from chamberwise.engine.proof.rules import rules_for
+from chamberwise.engine.proof.standing import Standing
 from chamberwise.engine.proof.verdict import Violated
 from chamberwise.engine.reading.library import Loaded
 
@@ -46,6 +47,8 @@ class Bench:
     broken: Broken
     walks: dict[PathwayId, Walked] = field(default_factory=dict, compare=False)
     """The original's walks, by entry, as far as they were looked at."""
+    proved: dict[PathwayId, Standing] = field(default_factory=dict, compare=False)
+    """What was covered in proving the original, by entry, as far as that was asked for."""
 
 
 def bench_for(loaded: Loaded, pathway: PathwayId, broken: Broken) -> Bench:
@@ -104,11 +107,20 @@ def _broken(bench: Bench, library: Library, seed: str, moves: int | None) -> Ite
     for name in entries(library, bench.pathway):
         rules = _rules(bench, library, name)
         if moves is None:
-            for verdict in prove(library, name, rules, stop_at_first=True).verdicts:
-                if isinstance(verdict, Violated):
-                    yield verdict.rule.id
+            standing = _standing(bench, name)
+            proof = prove(library, name, rules, stop_at_first=True, standing=standing)
+            yield from (each.rule.id for each in proof.verdicts if isinstance(each, Violated))
         elif rule := hunted(library, name, rules, near, seed, moves):
             yield rule.id
+
+
+def _standing(bench: Bench, name: PathwayId) -> Standing:
+    """Return what stands of the original's proof."""
+    if name not in bench.proved:
+        standing = bench.proved[name] = Standing()
+        library = bench.loaded.library
+        prove(library, name, _rules(bench, library, name), standing=standing)
+    return bench.proved[name].aside()
 
 
 def _rules(bench: Bench, library: Library, name: PathwayId) -> tuple[Rule, ...]:

@@ -55,14 +55,17 @@ def prove(
     if standing is not None:
         broke = begin_with_what_stands(standing, closer, library, rules)
         found = {rules[number]: verdict for number, verdict in broke.items()}
-    closer.judge()
+    if not (found and stop_at_first):
+        closer.judge()
     held = {claims[number].rule for number in closer.proved if not claims[number].is_trigger}
     vacuous = {claims[number].rule for number in closer.proved if claims[number].is_trigger}
     doubtful = [
         rule for number, rule in enumerate(rules) if number not in held and rule not in found
     ]
     seen = closer.states
-    if doubtful:
+    if found and stop_at_first:
+        found |= {rule: Unproven(rule, _another_broke()) for rule in doubtful}
+    elif doubtful:
         exactly = run(
             library, pathway, doubtful, most, stop_at_first=stop_at_first, reduced=reduced
         )
@@ -101,4 +104,8 @@ def _verdict(library: Library, found: Run, number: int, rule: Rule) -> Verdict:
             rule,
             _("there are more than {states} states").format(states=thousands(found.found.states)),
         )
-    return Unproven(rule, _("the search ended with the first rule that broke"))
+    return Unproven(rule, _another_broke())
+
+
+def _another_broke() -> str:
+    return _("the search ended with the first rule that broke")

@@ -20,6 +20,10 @@ class Standing:
 
     kept: list[Covered] = field(default_factory=list)
 
+    def aside(self) -> Standing:
+        """Return the same, for a proof from which nothing is to be remembered here."""
+        return Standing(list(self.kept))
+
     def claims(self, ground: Ground, *, reduced: bool) -> frozenset[Claim]:
         """Return the claims of earlier saves that hold on a ground as well, and cover it."""
         apart = between(self.kept[0].outlook.ground, ground) if self.kept else None
