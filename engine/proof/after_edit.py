@@ -20,8 +20,8 @@ A_SHORT_LOOK = 20_000
 
 def begin_with_what_stands(
     standing: Standing, closer: Closer, library: Library, rules: Sequence[Rule]
-) -> dict[int, Violated]:
-    """Let a closer know what it need not judge; return what broke at once, by number of the rule.
+) -> dict[Rule, Violated]:
+    """Let a closer know what it need not judge; return the rules that broke at once.
 
     From then on what it proves is remembered.
     """
@@ -36,21 +36,20 @@ def begin_with_what_stands(
     closer.keep = keep
     if not stands:
         return {}
-    fallen = [at for at, rule in enumerate(rules) if (rule, False) not in stands]
-    broke = _broke_soon(closer, library, [rules[at] for at in fallen])
-    found = {fallen[at]: verdict for at, verdict in broke.items()}
-    closer.told.update(at for at, each in enumerate(closer.claims) if each.rule in found)
-    return found
+    fallen = [rule for rule in rules if (rule, False) not in stands]
+    broke = _broke_soon(closer, library, fallen)
+    closer.told.update(at for at, (rule, _) in enumerate(claims) if rule in broke)
+    return broke
 
 
-def _broke_soon(closer: Closer, library: Library, rules: Sequence[Rule]) -> dict[int, Violated]:
+def _broke_soon(closer: Closer, library: Library, rules: Sequence[Rule]) -> dict[Rule, Violated]:
     if not rules:
         return {}
     entry, reduced = closer.ground.entry, closer.reduced
     look = run(library, entry, rules, A_SHORT_LOOK, stop_at_first=False, reduced=reduced)
     closer.states += look.found.states
     return {
-        at: Violated(rule, counterexample(library, look, at, rule))
+        rule: Violated(rule, counterexample(library, look, at, rule))
         for at, rule in enumerate(rules)
         if look.breaks(at)
     }

@@ -49,21 +49,17 @@ def prove(
     ground = ground_of(library, pathway, tracked_fields(library, pathway, rules))
     claims = monitors(rules)
     closer = Closer(ground, claims, most, reduced)
-    found: dict[Rule, Verdict] = {}
+    broke: dict[Rule, Verdict] = {}
     if tell is not None:
-        closer.tell = lambda so_far: tell({**found, **_settled(rules, so_far)})
+        closer.tell = lambda so_far: tell({**broke, **_settled(rules, so_far)})
     if standing is not None:
-        broke = begin_with_what_stands(standing, closer, library, rules)
-        found = {rules[number]: verdict for number, verdict in broke.items()}
-    if not (found and stop_at_first):
+        broke |= begin_with_what_stands(standing, closer, library, rules)
+    if not (broke and stop_at_first):
         closer.judge()
-    held = {claims[number].rule for number in closer.proved if not claims[number].is_trigger}
-    vacuous = {claims[number].rule for number in closer.proved if claims[number].is_trigger}
-    doubtful = [
-        rule for number, rule in enumerate(rules) if number not in held and rule not in found
-    ]
+    found = {**broke, **_settled(rules, closer)}
+    doubtful = [rule for rule in rules if rule not in found]
     seen = closer.states
-    if found and stop_at_first:
+    if broke and stop_at_first:
         found |= {rule: Unproven(rule, _another_broke()) for rule in doubtful}
     elif doubtful:
         exactly = run(
@@ -71,11 +67,7 @@ def prove(
         )
         seen += exactly.found.states
         found |= {rule: _verdict(library, exactly, at, rule) for at, rule in enumerate(doubtful)}
-    verdicts = [
-        Holds(rule, number in vacuous) if number in held else found[rule]
-        for number, rule in enumerate(rules)
-    ]
-    return Proof(pathway, seen, tuple(verdicts))
+    return Proof(pathway, seen, tuple([found[rule] for rule in rules]))
 
 
 def _settled(rules: Sequence[Rule], closer: Closer) -> dict[Rule, Verdict]:
