@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from chamberwise.engine.diagnostics.problem import Problem, Severity
 from chamberwise.engine.diagnostics.text import how_many, problem_text
-from chamberwise.engine.language.texts import N_
+from chamberwise.engine.language.texts import N_, ngettext
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.proof.content import ProofShown, RuleShown, VerdictWord
 from chamberwise.exports.proof.paragraph import Paragraph
@@ -92,7 +92,8 @@ def in_short(found: Examined) -> str:
         return _("under way, {count} to go").format(count=still)
     broken, unproven = (len(found.proof.of(each)) for each in _TONES)
     if broken or not unproven:
-        return _("{count} broken").format(count=broken) if broken else _("none broken")
+        told = ngettext("{count} rule broken", "{count} rules broken", broken)
+        return told.format(count=broken) if broken else _("every rule holds")
     return _("{count} unproven").format(count=unproven)
 
 

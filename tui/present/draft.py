@@ -229,7 +229,7 @@ def state_of(found: Examined, stage: Stage) -> str:
     told = [how_many(count, kind) for count, kind in counts if count]
     if stage is Stage.CHECKED:
         problems = ", ".join(told) or _("clean")
-        return f"{problems}; " + _("proof {state}").format(state=in_short(found))
+        return f"{problems}; " + _("proof: {state}").format(state=in_short(found))
     problems = ", ".join(told) or _("no error yet")
     rest = _("walks, proof to come") if stage is Stage.SEEN else _("checking")
     return f"{problems}; {rest}"

@@ -48,7 +48,7 @@ async def beside(
     setting = Setting(load_library(folder), Ticking(timedelta(0)), NOWHERE, colour)
     program = WalkProgram(setting, draft=draft_of(setting.loaded, NAME))
     async with program.run_test(size=size) as pilot:
-        await until(pilot, "proof none broken")
+        await until(pilot, "proof: every rule holds")
         yield pilot
 
 
@@ -83,7 +83,7 @@ async def test_a_save_shows_what_went_wrong_and_what_was_put_right(folder: Path)
         assert "`fil`" in text
         assert "Around this step" in await press(pilot, "pagedown")
         edit(folder, "tight: fil\n", "tight: to-pressing-lids\n")
-        await until(pilot, "proof none broken")
+        await until(pilot, "proof: every rule holds")
 
 
 async def test_what_cannot_be_read_is_told_and_the_screen_goes_on(folder: Path) -> None:
@@ -97,7 +97,7 @@ async def test_what_cannot_be_read_is_told_and_the_screen_goes_on(folder: Path) 
         await press(pilot, "1")
         await until(pilot, "cannot be opened")
         (folder / NAME).write_bytes(whole)
-        await until(pilot, "proof none broken")
+        await until(pilot, "proof: every rule holds")
 
 
 async def test_the_step_chosen_stays_chosen_over_a_save(folder: Path) -> None:
@@ -108,7 +108,7 @@ async def test_the_step_chosen_stays_chosen_over_a_save(folder: Path) -> None:
         assert chosen
         edit(folder, "phases:\n  hold", "# A remark.\n\nphases:\n  hold")
         await pilot.pause(0.5)
-        await until(pilot, "proof none broken")
+        await until(pilot, "proof: every rule holds")
         marked = [line for line in seen(pilot).splitlines() if line.startswith(" >")]
         assert marked[0].split()[2] == chosen
 
@@ -120,7 +120,7 @@ async def test_a_word_that_others_share_is_read_again_too(folder: Path) -> None:
         words.write_text(text.replace("  fill-chamber:", "  fill-it:"), encoding="utf-8")
         await until(pilot, "error")
         words.write_text(text, encoding="utf-8")
-        await until(pilot, "proof none broken")
+        await until(pilot, "proof: every rule holds")
 
 
 async def test_no_verdict_of_the_save_before_is_shown_as_current(
@@ -138,7 +138,7 @@ async def test_no_verdict_of_the_save_before_is_shown_as_current(
     async with beside(folder) as pilot:
         shown.clear()
         edit(folder, "    makes known: {depth: deep}\n", "")
-        await until(pilot, "proof 1 broken")
+        await until(pilot, "proof: 1 rule broken")
     assert shown[0] == (Stage.SEEN, None)
     assert shown[1] == (Stage.CHECKED, None)
     assert shown[2] == (Stage.CHECKED, frozenset({VerdictWord.BEING_PROVED}))
@@ -157,13 +157,13 @@ async def test_a_sheet_is_shown_laid_over_its_pathway(
     setting = Setting(base, Ticking(timedelta(0)), NOWHERE, colour=True)
     program = WalkProgram(setting, draft=draft)
     async with program.run_test(size=(80, 24)) as pilot:
-        await until(pilot, "proof none broken")
+        await until(pilot, "proof: every rule holds")
         assert "Around this step" in await press(pilot, "2")
         text = sheet.read_text(encoding="utf-8")
         sheet.write_text(text.replace("over:", "ovr:", 1), encoding="utf-8")
         await until(pilot, "The sheet cannot be laid over its pathway yet")
         sheet.write_text(text, encoding="utf-8")
-        await until(pilot, "proof none broken")
+        await until(pilot, "proof: every rule holds")
         below = tmp_path / "below" / "leaking-wound.yaml"
         below.write_text(
             below.read_text(encoding="utf-8").replace("start: ", "start: not-", 1), encoding="utf-8"
