@@ -46,6 +46,7 @@ class Closer:
         program, entry = self.ground.program, self.ground.entry
         known = known_view(program, entry)
         self._see_arise(known)
+        self._say()
         views = {
             number: own_view(program, entry, self.claims[number].roles) for number in self._open()
         }
