@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
+from threading import Lock
 
 from chamberwise.engine.exploration.bare import bare, bare_rule
 from chamberwise.engine.model.library import Library
@@ -39,6 +40,8 @@ class Kept:
 
     _found: list[_Of] = field(default_factory=list)
     _standing: dict[PathwayId, Standing] = field(default_factory=dict)
+    _alone: Lock = field(default_factory=Lock)
+    """Held while something is proved: a proof that is given up ends before the next begins."""
 
     def proof(
         self,
@@ -64,7 +67,8 @@ class Kept:
             say({})
             is_all = len(missing) == len(rules)
             standing = self._standing.setdefault(pathway, Standing()) if is_all else None
-            found = prove(known.library, pathway, missing, tell=say, standing=standing)
+            with self._alone:
+                found = prove(known.library, pathway, missing, tell=say, standing=standing)
             known.states += found.states
             known.verdicts.update(zip(missing, found.verdicts, strict=True))
         verdicts = tuple(replace(known.verdicts[b], rule=r) for r, b in rules.items())
