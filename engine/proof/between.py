@@ -58,7 +58,6 @@ def _mean_the_same(earlier: Ground, later: Ground) -> bool:
     return (
         one.layout == other.layout
         and (one.tracked, one.counters) == (other.tracked, other.counters)
-        and one.first_bits == other.first_bits
         and _acts(one.library) == _acts(other.library)
     )
 

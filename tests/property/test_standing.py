@@ -7,17 +7,15 @@ from pathlib import Path
 import pytest
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.mutants.all_mutants import mutants
-from chamberwise.engine.proof.covered import Covered
-from chamberwise.engine.proof.outlook import outlook
 from chamberwise.engine.proof.prove import prove
 from chamberwise.engine.proof.rules import rules_for
 from chamberwise.engine.proof.standing import Standing
-from chamberwise.engine.proof.sweep import Sweep
 from chamberwise.engine.proof.verdict import Holds
 from chamberwise.engine.reading.library import load_library
 from hypothesis import event, given, settings
 from hypothesis import strategies as st
 
+from tests.support.covering import covers_what_a_sweep_meets
 from tests.support.rules import Ruled, ruled_libraries
 from tests.support.thorough import THOROUGH
 
@@ -54,20 +52,6 @@ def test_edit_after_edit(drawn: Ruled, edits: list[int]) -> None:
         assert again.verdicts == slow.verdicts
         for each in standing.kept:
             covers_what_a_sweep_meets(each)
-
-
-def covers_what_a_sweep_meets(each: Covered) -> None:
-    by = each.outlook
-    anew = outlook(by.ground, by.watching, by.view, reduced=True)
-    assert (anew.kept, anew.beyond) == (by.kept, by.beyond)
-    sweep = Sweep(anew, MOST, keeps=True)
-    found = sweep.run()
-    assert not found.broken & each.holding
-    watched = sum(by.watching[number].bits for number in each.holding)
-    for spot, front in sweep.met.items():
-        for bits, number in front.items():
-            brought = each.carried.brings(each.fronts[spot][bits])
-            assert sweep.carried.brings(number) & watched & ~brought == 0
 
 
 @pytest.mark.parametrize("name", ["anterior-vitrectomy", "dropped-nucleus"])
