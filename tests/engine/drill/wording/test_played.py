@@ -191,3 +191,9 @@ def test_of_a_line_half_understood_the_other_half_is_named() -> None:
 
 def test_to_ask_whether_it_is_so_offers_nothing_else() -> None:
     assert meant("is the capsule open?").asked == ()
+
+
+@pytest.mark.parametrize("line", ["hmm", "um", "erm, hang on"])
+def test_who_hums_has_said_nothing_that_a_program_should_understand(line: str) -> None:
+    drill = typed(scenario("fifth-of-six"), [line])
+    assert not any(isinstance(each, NotUnderstood) for each in drill.journal)
