@@ -88,7 +88,7 @@ def test_a_record_that_cannot_be_written(tmp_path: Path) -> None:
     (tmp_path / "file").write_text("")
     done = run(tmp_path, "leaking-wound", "--record", "file/walk.txt", typed="3\n")
     assert done.returncode == 2
-    assert b"The record could not be written to file/walk.txt" in done.stderr
+    assert b"file is a file, not a folder" in done.stderr
     assert b"Traceback" not in done.stderr
 
 
