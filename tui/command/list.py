@@ -207,7 +207,9 @@ def _row(row: dict[str, Any]) -> tuple[str, ...]:
         why = _("edited since approval")
     elif row["translation not reviewed"]:
         why = _("translation not reviewed")
-    approval = _("approved") if row["approved"] else _("DRAFT ({why})").format(why=why)
+    is_plain = not row["changed since approval"] and row["status"] == "draft"
+    draft = _("DRAFT") if is_plain else _("DRAFT ({why})").format(why=why)
+    approval = _("approved") if row["approved"] else draft
     review = row["review by"]
     if row["expired"]:
         review = _("{day} EXPIRED").format(day=review)
