@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from chamberwise.engine.drill.entries import Milliseconds, Mode
 from chamberwise.engine.drill.taking import ends_at
-from chamberwise.engine.drill.wording.marks import marked_next
+from chamberwise.engine.drill.wording.marks import marked_next, unmarked
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.actions import DRILL, KeyAction
@@ -56,7 +56,8 @@ class DrillScreen(Screen[None]):
         yield self.body
         yield self.card
         yield self.field
-        yield Foot(footer(self.KEYS))
+        no_way_back = {"back": ""} if self.rehearsal.mode is Mode.RUN else {}
+        yield Foot(footer(self.KEYS, no_way_back))
 
     def on_mount(self) -> None:
         """Type at once, and let the clock bring what it brings."""
@@ -121,7 +122,10 @@ class DrillScreen(Screen[None]):
     def action_mark(self) -> None:
         """Say at the end of the line how sure somebody is; once more, and it says another."""
         self.field.value = marked_next(self.field.value)
-        self.field.cursor_position = len(self.field.value)
+        said, mark = unmarked(self.field.value)
+        if mark and not said:  # marked before anything is typed: it goes before the mark
+            self.field.value = f" {self.field.value}"
+        self.field.cursor_position = len(said) if mark else len(self.field.value)
 
     def action_page_up(self) -> None:
         """Read what was said before."""

@@ -78,11 +78,12 @@ def leads_with_it(book: Phrasebook, clause: Clause) -> bool:
 
     Words of one way to say it may stand among those of another: `the posterior capsule is open`.
     """
-    if is_denied(book, clause):
-        return False
     words = _without_things(book, book.words(clause.text))
     said = [each for word in words if word not in EXCLAIMED for each in tokens_of([word])[0]]
     named = frozenset().union(*book.triggers)
+    before = takewhile(lambda word: named.isdisjoint(tokens_of([word])[0]), words)
+    if tokens_of([*before])[1]:
+        return False
     opening = frozenset(takewhile(named.__contains__, said))
     return any(trigger <= opening for trigger in book.triggers)
 

@@ -164,6 +164,7 @@ def test_a_top_up_that_does_not_say_of_what_is_asked_about() -> None:
     [
         ("posterior capsule rupture, everybody stop", ["announce-rupture", "stop-aspiration"]),
         ("the posterior capsule is open, hold still", ["announce-rupture", "hold-tip-still"]),
+        ("posterior capsule rupture everybody stop", ["announce-rupture", "stop-aspiration"]),
         ("tell the patient what happened", ["tell-patient"]),
         ("tell the patient what happens next", ["tell-patient-to-keep-still"]),
     ],
