@@ -122,7 +122,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 def run(arguments: Namespace) -> int:
     """Print, register, and say where the files are."""
     refuse_out(arguments)
-    hangs = _place(arguments.hangs)
+    hangs = _place(arguments.hangs) if arguments.hangs else ""
     with beside_of(arguments) as beside:
         found = asked((arguments.name,), arguments.library, arguments.local)
         if beside:
