@@ -174,7 +174,7 @@ async def test_a_sheet_is_shown_laid_over_its_pathway(
 async def test_every_view_has_its_number_and_tab_goes_round(folder: Path) -> None:
     async with beside(folder) as pilot:
         for number, view in enumerate(("steps", "rules", "chart", "problems"), 2):
-            assert (await press(pilot, "tab")).startswith(f" {(number - 1) % 4 + 1} {view}: ")
+            assert (await press(pilot, "tab")).startswith(f" {(number - 1) % 4 + 1}: {view}, ")
         assert "holds" in await press(pilot, "3")
 
 
