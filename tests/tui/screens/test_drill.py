@@ -132,3 +132,18 @@ async def test_a_mark_made_first_stands_behind_what_is_typed_then() -> None:
 async def test_the_way_back_is_shown_only_where_there_is_one(mode: Mode, offered: bool) -> None:
     async with drilling(mode=mode) as (pilot, _, _):
         assert ("F2 back" in seen(pilot)) is offered
+
+
+async def test_once_it_is_over_only_keys_that_do_something_are_shown() -> None:
+    async with drilling() as stage:
+        _pilot, clock, rehearsal = stage
+        clock.set(rehearsal.drill.scenario.first_cue * 1000)
+        told = await say(stage, "end", 31)
+        assert told.rstrip().endswith("PgDn read on  PgUp read back  Esc leave")
+
+
+async def test_no_line_end_of_the_footer_parts_a_key_from_its_word() -> None:
+    async with drilling(size=(60, 20)) as (pilot, _, _):
+        lines = seen(pilot).rstrip().splitlines()
+        assert [line.split()[-1] for line in lines[-2:]] != ["Esc", "leave"]
+        assert "Esc leave" in " ".join(lines[-2:])
