@@ -112,12 +112,13 @@ def _not_known(left: Sequence[str], words: Sequence[str]) -> str:
 
 
 def _not_usable(error: OSError) -> str:
-    """Return what is said of a place that the system does not let us look at."""
-    named = str(error.filename or "")
+    """Return what is said of a place that the system does not let us look at or write to."""
+    reason = error.strerror or type(error).__name__
+    if not error.filename:
+        return _("What is to be said cannot be written out: {reason}.").format(reason=reason)
+    named = str(error.filename)
     path = named if len(named) <= LONGEST else f"{named[:LONGEST]}..."
-    return _("{path} cannot be used: {reason}. Name another.").format(
-        path=path or _("A file"), reason=error.strerror or type(error).__name__
-    )
+    return _("{path} cannot be used: {reason}. Name another.").format(path=path, reason=reason)
 
 
 def _in_the_language_asked_for(words: list[str]) -> list[str]:
