@@ -136,6 +136,13 @@ DRILL = (
     STOP,
 )
 
+DRILL_OVER = (
+    KeyAction("page_down", ("pagedown",), N_("PgDn"), N_("read on"), N_("more of the debrief")),
+    KeyAction("page_up", ("pageup",), N_("PgUp"), N_("read back"), N_("the part before")),
+    KeyAction("close", ("escape",), N_("Esc"), N_("leave"), N_("leave; the drill is kept")),
+)
+"""What is left to do once a drill is over, for its footer."""
+
 TEAM = (
     KeyAction(
         "say", ("enter",), N_("Enter"), N_("words"), N_("type what the surgeon says, and say it")

@@ -220,8 +220,7 @@ class Rehearsal:
         targets = [each.target for each in options if each.target is not None]
         if not targets:
             return self._taken(not_meant(self.drill, meant))
-        certainty = typed.certainty or unmarked(meant.text)[1]
-        settled = replace(meant, at=typed.at, certainty=certainty)
+        settled = replace(meant, at=typed.at, certainty=typed.certainty or meant.certainty)
         return self._taken(choose(self.drill, targets, settled), settled)
 
     def _back(self) -> list[Part]:
@@ -254,7 +253,8 @@ class Rehearsal:
         parts += [Part(each, "  ", Tone.STRONG) for each in taken.seen]
         if taken.asked and typed is not None:
             self.options = tuple(Option(title_of(self.drill, each), each) for each in taken.asked)
-            self._meant = typed
+            certainty = unmarked(typed.text)[1]
+            self._meant = replace(typed, text=taken.asked_about or typed.text, certainty=certainty)
             parts += [
                 Part(_(CHOOSE if len(self.options) > 1 else IS_IT)),
                 *option_parts(self.options),

@@ -18,10 +18,14 @@ def nearest(name: str, known: Iterable[str]) -> str | None:
 
     >>> nearest("sugeon", ["scrub-practitioner", "surgeon"])
     'surgeon'
+    >>> nearest("SRK-T", ["hoffer-q", "srk-t"])
+    'srk-t'
     >>> nearest("x", ["surgeon"]) is None
     True
     """
     known = list(known)
+    if small := [each for each in known if each.casefold() == name.casefold()]:
+        return small[0]
     holding = [each for each in known if len(name) > SHORT and (name in each or each in name)]
     if len(holding) == 1:
         return holding[0]

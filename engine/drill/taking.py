@@ -47,6 +47,7 @@ MARKED = {
     Certainty.LIKELY: N_("Marked: likely."),
     Certainty.GUESS: N_("Marked: guess."),
 }
+LEFT_OPEN = N_("Not understood of it: “{typed}”. Say that another way.")
 TOO_EARLY = N_("Nothing shows that yet. It is written down.")
 
 
@@ -72,6 +73,8 @@ class Taken:
     seen: tuple[str, ...] = ()
     """What could be perceived: cues."""
     asked: tuple[Target, ...] = field(default=())
+    asked_about: str = ""
+    """The words that are asked about, where they are not all that was typed."""
 
 
 def take(drill: Drill, typed: Typed) -> Taken:
@@ -90,7 +93,10 @@ def take(drill: Drill, typed: Typed) -> Taken:
     for target in (*before, *meant.taken):
         taken = _one(taken, target, typed)
     if meant.asked:
-        return replace(taken, asked=meant.asked)
+        return replace(taken, asked=meant.asked, asked_about=meant.left_open)
+    if meant.left_open:
+        said = _(LEFT_OPEN).format(typed=meant.left_open)
+        return _not_understood(taken, replace(typed, text=meant.left_open), said)
     if meant.taken or meant.says_trigger or wonders:
         return taken
     if meant.only_exclaims:

@@ -82,12 +82,17 @@ def entries_of(drill: Drill, owned: Owned, at: Milliseconds) -> tuple[Entry, ...
 
 
 def progress(drill: Drill, task: Task) -> tuple[bool, bool, bool]:
-    """Return whether a task was asked for, read back, and done."""
+    """Return whether a task was asked for, read back, and done.
+
+    A task that is no request is done as well once somebody has done its act in words.
+    """
     stands = [entry for _at, entry in drill.stands]
-    return tuple(  # type: ignore[return-value]
+    asked, read, done = (
         any(isinstance(entry, kind) and entry.request == task.id for entry in stands)
         for kind in (Asked, ReadBack, ReportedDone)
     )
+    acts = {entry.act for entry in stands if isinstance(entry, Did)}
+    return asked, read, done or (not task.is_request and task.act in acts)
 
 
 def asked_by(owned: Owned) -> str:

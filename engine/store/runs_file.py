@@ -43,7 +43,7 @@ def opened(path: Path, mounts: Path = _MOUNTS) -> sqlite3.Connection:
             ).format(path=path)
         ) from error
     except OSError as error:
-        raise _unusable(path, error) from error
+        raise _out_of_reach(path, error) from error
 
 
 def _set_up(path: Path, mounts: Path) -> sqlite3.Connection:
@@ -67,7 +67,14 @@ def _set_up(path: Path, mounts: Path) -> sqlite3.Connection:
 
 
 def opened_to_read(path: Path) -> sqlite3.Connection:
-    """Return the database of a store that is there, never changing it. Raises `RunsError`."""
+    """Return the database of a store that is there, never changing it. Raises `RunsError`.
+
+    One in which nothing could be written yet, as on a full disk, holds no runs.
+    """
+    if path.stat().st_size == 0:
+        nothing = sqlite3.connect(":memory:", isolation_level=None)
+        brought_up_to_date(nothing)
+        return nothing
     where, failed = path.resolve().as_uri(), None
     for how in ("mode=ro", "immutable=1"):  # beside a store on a disk that is read-only
         try:
@@ -102,12 +109,27 @@ def is_on_a_share(path: Path, mounts: Path = _MOUNTS) -> bool:
     return bool(kinds) and max(kinds)[1] in _SHARED
 
 
-def _unusable(path: Path, error: Exception) -> RunsError:
-    reason = getattr(error, "strerror", None) or str(error)
+def _unusable(path: Path, error: sqlite3.Error) -> RunsError:
+    if getattr(error, "sqlite_errorcode", None) == sqlite3.SQLITE_FULL:
+        return RunsError(
+            _("The store of drills {path} cannot be written: the disk is full. Make room.").format(
+                path=path
+            )
+        )
     return RunsError(
         _(
             "The store of drills {path} cannot be used: {reason}. It is left as it is. Put "
             "it right from a backup, or move it away to begin a new one."
+        ).format(path=path, reason=error)
+    )
+
+
+def _out_of_reach(path: Path, error: OSError) -> RunsError:
+    reason = error.strerror or type(error).__name__
+    return RunsError(
+        _(
+            "The store of drills {path} cannot be used: {reason}. Put its folder right, or name "
+            "another one in CHAMBERWISE_HOME."
         ).format(path=path, reason=reason)
     )
 

@@ -93,5 +93,6 @@ def brought_up_to_date(database: sqlite3.Connection) -> None:
         database.execute(f"PRAGMA user_version = {len(MIGRATIONS)}")
         database.execute("COMMIT")
     except BaseException:
-        database.execute("ROLLBACK")
+        if database.in_transaction:  # a full disk has ended it already
+            database.execute("ROLLBACK")
         raise

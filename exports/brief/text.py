@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from textwrap import wrap
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.brief.content import BackupLine, BriefContent, CaseLine
+from chamberwise.exports.flow.lines import in_lines
 
 WIDTH = 78
 
@@ -78,11 +78,4 @@ def _shelf(backup: BackupLine) -> str:
 
 
 def _wrapped(said: str, first: str = "", rest: str = "") -> list[str]:
-    return wrap(
-        said,
-        WIDTH,
-        initial_indent=first,
-        subsequent_indent=rest,
-        break_long_words=False,
-        break_on_hyphens=False,
-    )
+    return in_lines(said, WIDTH, first, rest)

@@ -182,7 +182,7 @@ def _departure(of: FirstDeparture) -> Iterator[Block]:
         (_("Shown"), of.shown),
         (_("Done"), of.done),
         (_("Pathway"), of.line),
-        (_("Why"), of.why),
+        (_("Why this step"), of.why),
     )
     for label, text in said:
         if text:

@@ -22,6 +22,7 @@ _WAYS = {
     How.AGAIN: N_("it was done once more"),
     How.BESIDES: N_("it was done here"),
 }
+LEFT_OUT_HERE = N_("it was left out at that place")
 KEEP = N_("What did you rely on that another team could take over?")
 
 
@@ -56,10 +57,11 @@ def _of_departure(of: Debrief, words: Wording) -> str:
     when = departure.event or departure.then
     at = _(" at {clock}").format(clock=clock(when.entry.at)) if when else ""
     why = words.why(departure.doing) if departure.doing else ""
-    because = _(" The pathway has a reason for it: {why}").format(why=lowered(why)) if why else ""
+    because = _(" The step is there for a reason: {why}").format(why=lowered(why)) if why else ""
     what = sentence(lowered(words.departed(departure)))
+    how = LEFT_OUT_HERE if departure.elsewhere else _WAYS[departure.how]
     return _("I noticed{at}, about “{what}”: {how}.{because} {asking}").format(
-        at=at, what=what, how=_(_WAYS[departure.how]), because=because, asking=_(ASKING)
+        at=at, what=what, how=_(how), because=because, asking=_(ASKING)
     )
 
 

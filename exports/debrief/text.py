@@ -120,7 +120,8 @@ def _first(of: FirstDeparture) -> Iterator[str]:
     yield from _wrapped(of.done, _("  Done:    "))
     yield from _wrapped(of.line, _("  Pathway: "))
     if of.why:
-        yield from _wrapped(of.why, _("  Why:     "))
+        why = _("Why this step")
+        yield from _wrapped(of.why, f"  {why}: ")
     for source in of.sources:
         yield from _wrapped(source, _("  Source:  "))
 

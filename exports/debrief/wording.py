@@ -187,6 +187,10 @@ class Wording:
                 doing=lowered(self.doing(departure.ahead))
             )
         match departure.how:
+            case How.LEFT_OUT if departure.elsewhere:
+                return _("left out here{before}; done at {clock}").format(
+                    before=before, clock=clock(departure.elsewhere.entry.at)
+                )
             case How.LEFT_OUT:
                 return _("left out{before}").format(before=before)
             case How.TOO_EARLY:

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.store.place import in_the_way, no_folder
 from chamberwise.engine.store.whole_file import write_bytes_whole
 from chamberwise.exports.printing.marking import is_ours
 from chamberwise.exports.printing.printing import Form
@@ -16,15 +17,15 @@ class NotWrittenError(Exception):
 
 
 def destination(out: Path | None, name: str, form: Form, *, is_folder: bool = False) -> Path:
-    """Return the file to write: `out` itself, or `name` in the folder that `out` is.
+    """Return the file to write: `out` itself, or `name` in the folder that `out` is or will be.
 
-    Raises `NotWrittenError` where the folder is missing, or the ending is that of another form.
+    Raises `NotWrittenError` where nothing can be written there, or the ending is another form's.
     """
     if out is None:
         return Path(name + form.ending)
     if is_folder or out.is_dir():
-        if not out.is_dir():
-            raise NotWrittenError(_("There is no folder {out}. Make it first.").format(out=out))
+        if why := no_folder(out if out.exists() else out.parent):
+            raise NotWrittenError(why)
         return out / (name + form.ending)
     if out.suffix.lower() != form.ending:
         raise NotWrittenError(
@@ -32,10 +33,8 @@ def destination(out: Path | None, name: str, form: Form, *, is_folder: bool = Fa
                 out=out, ending=form.ending
             )
         )
-    if not out.parent.is_dir():
-        raise NotWrittenError(
-            _("There is no folder {parent}. Make it first.").format(parent=out.parent)
-        )
+    if why := in_the_way(out):
+        raise NotWrittenError(why)
     return out
 
 

@@ -88,7 +88,9 @@ def _met(library: Library, of: Progress) -> Iterator[str]:
         yield _("{met} of {every} answers of the pathway were met in drills.").format(
             met=len(of.met & every), every=len(every)
         )
-        yield _("`chamberwise drill --plan` shows which drills would show the others.")
+        yield _("`chamberwise drill {pathway} --plan` shows drills that would show others.").format(
+            pathway=of.pathway
+        )
 
 
 def _counted(of: Progress) -> Iterator[str]:

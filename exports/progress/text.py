@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from textwrap import wrap
 
 from chamberwise.engine.language.texts import gettext as _
@@ -11,6 +12,7 @@ from chamberwise.exports.progress.content import (
     LOCAL,
     SIGNS,
     STANDING,
+    ActRow,
     CoursePlot,
     Month,
     ProgressContent,
@@ -68,14 +70,26 @@ def _months(months: tuple[Month, ...]) -> Iterator[str]:
 
 
 def _acts(of: ProgressContent) -> Iterator[str]:
-    yield from ("", _("CRITICAL ACTS, in the latest {latest} runs").format(latest=of.latest))
-    for row in of.acts:
-        yield from _wrapped(row.act, "  ")
+    heading = ngettext(
+        "CRITICAL ACTS, in the latest run", "CRITICAL ACTS, in the latest {latest} runs", of.latest
+    )
+    yield from ("", heading.format(latest=of.latest))
+    for row, acts in _alike(of.acts):
+        for act in acts:
+            yield from _wrapped(act, "  ")
         yield from _wrapped(_("left out {left_out}").format(left_out=row.left_out), "      ")
         yield from _wrapped(_("from a menu or told {helped}").format(helped=row.helped), "      ")
         yield from _wrapped(
             _("half of the runs had it done by {median}").format(median=row.median), "      "
         )
+
+
+def _alike(rows: Iterable[ActRow]) -> Iterator[tuple[ActRow, list[str]]]:
+    """Yield rows that tell the same of several acts as one, with those acts."""
+    found: dict[ActRow, list[str]] = {}
+    for row in rows:
+        found.setdefault(replace(row, act=""), []).append(row.act)
+    yield from found.items()
 
 
 def _course(of: CoursePlot) -> Iterator[str]:

@@ -17,7 +17,7 @@ from chamberwise.exports.record.content import (
     RecordedEntry,
 )
 
-WIDTH = 78
+WIDTH = 76
 _SAID = {
     EntryKind.TAKEN_BACK: N_("Taken back"),
     EntryKind.MADE_AGAIN: N_("Made again"),
@@ -49,9 +49,8 @@ def _head(record: RecordContent) -> Iterator[str]:
     yield _("Status:   {status}").format(status=", ".join(record.marks) or _("approved"))
     ended = _there(record.ended, record.began)
     yield _("Began:    {began}").format(began=f"{record.began:%Y-%m-%d %H:%M:%S}")
-    yield _("Ended:    {ended}{remark}").format(
-        ended=f"{ended:%Y-%m-%d %H:%M:%S}", remark="" if record.finished else _(" (not finished)")
-    )
+    label = _("Ended:    {ended}") if record.finished else _("Left:     {ended} (not finished)")
+    yield label.format(ended=f"{ended:%Y-%m-%d %H:%M:%S}")
     yield _("Duration: {span}").format(span=_span(record.duration))
     if offset := record.began.strftime("%z"):
         yield _("Times:    local, {offset}").format(offset=f"UTC{offset[:3]}:{offset[3:5]}")

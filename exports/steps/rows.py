@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from chamberwise.engine.graph.targets import all_targets
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import (
@@ -81,7 +82,7 @@ def _held(step: Step) -> Step:
 def lost(pathway: Pathway) -> Iterator[str]:
     """Yield, as sentences, what of a pathway a sheet of steps cannot hold."""
     for name, step in pathway.steps.items():
-        told = [_("the branch")] if isinstance(step, Branch) else [*_lost_of(step)]
+        told = [*(_lost_branch(step, pathway) if isinstance(step, Branch) else _lost_of(step))]
         if told:
             yield _("Step `{name}`: {told}.").format(name=name, told=", ".join(told))
     words = pathway.words
@@ -112,6 +113,18 @@ def lost(pathway: Pathway) -> Iterator[str]:
         yield _("What these acts make known or stale, or that they call for help: {acts}.").format(
             acts=", ".join(acts)
         )
+
+
+def _lost_branch(branch: Branch, pathway: Pathway) -> Iterator[str]:
+    yield _("the branch")
+    leading = {
+        step.id: None
+        for step, target in all_targets(pathway)
+        if target.step == branch.id and not isinstance(step, Branch)
+    }
+    if leading:
+        steps = ", ".join(f"`{each}`" for each in leading)
+        yield _("to which rows lead that need another step ({steps})").format(steps=steps)
 
 
 def _lost_of(step: Step) -> Iterator[str]:

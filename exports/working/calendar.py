@@ -9,6 +9,8 @@ from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.working.form import STANDING
 from chamberwise.engine.working.working import Working
 
+MADE_BY = "-//Chamberwise//days of review//EN"
+
 
 def calendar(working: Working) -> bytes:
     """Return each day as an event of the whole day. It names nobody.
@@ -18,7 +20,7 @@ def calendar(working: Working) -> bytes:
     from icalendar import Calendar, Event
 
     made = Calendar()
-    made.add("prodid", "-//Chamberwise//days of review//EN")
+    made.add("prodid", MADE_BY)
     made.add("version", "2.0")
     days = [each for each in working.results if each.day is not None]
     for each in days:

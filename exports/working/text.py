@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from textwrap import wrap
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
@@ -11,6 +10,7 @@ from chamberwise.engine.model.words import Source
 from chamberwise.engine.working.form import STANDING
 from chamberwise.engine.working.marks import told_mark
 from chamberwise.engine.working.working import Heading, Line, Step, Table, Told, Working
+from chamberwise.exports.flow.lines import in_lines
 
 WIDTH = 76
 """Columns, so that a terminal of 80 shows it whole between its edges."""
@@ -113,11 +113,4 @@ def _list(title: str, texts: Sequence[str]) -> Iterator[str]:
 
 
 def _wrapped(said: str, first: str = "", rest: str | None = None) -> list[str]:
-    return wrap(
-        said,
-        WIDTH,
-        initial_indent=first,
-        subsequent_indent=first if rest is None else rest,
-        break_long_words=False,
-        break_on_hyphens=False,
-    ) or [first.rstrip()]
+    return in_lines(said, WIDTH, first, first if rest is None else rest) or [first.rstrip()]

@@ -174,5 +174,5 @@ def test_a_paper_that_cannot_be_written_is_told_and_leaves_nothing(
     file = str(LIBRARY / "shallow-chamber.yaml")
     typed = ["compare", file, file, "--library", str(LIBRARY), *ON, "--paper", str(path)]
     assert run(typed) == Status.UNUSABLE
-    assert "cannot be written" in capsys.readouterr().err
+    assert "a-file is a file, not a folder" in capsys.readouterr().err
     assert path.parent.read_bytes() == b"somebody's"

@@ -72,3 +72,5 @@ def test_line_mode_shows_what_was_done_and_asks_whether_everybody_is_ready() -> 
     assert asked[0] is None
     assert text.index("So far") < text.index("Stop aspiration and ultrasound") < text.index(READ)
     assert text.count(READ) == 1
+    assert "and it no longer counts" in " ".join(text.split())
+    assert "and it counts" not in text

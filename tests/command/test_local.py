@@ -221,3 +221,25 @@ def test_slips_of_somebody_who_writes_a_first_sheet_are_told_with_the_way_out(
     assert "There is a file `our-unit.yaml` here: name it so." in capsys.readouterr().err
     assert run(["check", "Our-Unit.yaml", *BELOW_IT]) == Status.UNUSABLE
     assert "Did you mean `our-unit.yaml`?" in capsys.readouterr().err
+
+
+def test_a_sheet_that_is_not_carried_out_lists_nothing_as_the_units(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    sheet = tmp_path / "our-unit.yaml"
+    sheet.write_bytes(b"\xff\xfe")
+    assert run(["list", "--local", str(sheet)]) == Status.UNUSABLE
+    said = capsys.readouterr()
+    assert said.out == ""
+    assert "our-unit.yaml cannot be walked until this is put right." in said.err
+
+
+def test_a_folder_and_a_link_to_itself_are_no_sheets(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (tmp_path / "folder.yaml").mkdir()
+    (tmp_path / "loop.yaml").symlink_to(tmp_path / "loop.yaml")
+    assert run(["check", str(tmp_path / "folder.yaml")]) == Status.UNUSABLE
+    assert "folder.yaml is a folder. Name a file in it." in capsys.readouterr().err
+    assert run(["approve", str(tmp_path / "loop.yaml"), "--by", "me"]) == Status.UNUSABLE
+    assert "There is no file" in capsys.readouterr().err

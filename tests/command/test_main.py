@@ -206,3 +206,16 @@ def test_a_terminal_with_few_letters_gets_question_marks(
     product("naïve → fine")
     stream.seek(0)
     assert stream.read().endswith(" ? fine\n")
+
+
+def test_what_was_mistyped_is_told_without_the_whole_usage(capsys: Said) -> None:
+    assert typed("print", "x", "--what", "poster") == Status.UNUSABLE
+    said = capsys.readouterr().err.splitlines()
+    assert said[0].startswith("chamberwise print: argument --what: invalid choice: 'poster'")
+    assert said[1:] == ["`chamberwise print --help` shows what may be typed."]
+
+
+def test_an_option_that_the_command_has_not_points_to_its_own_help(capsys: Said) -> None:
+    assert typed("print", "x", "--waht", "poster") == Status.UNUSABLE
+    said = capsys.readouterr().err
+    assert said == "Not known here: --waht poster. `chamberwise print --help` shows what is.\n"

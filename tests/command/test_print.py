@@ -203,7 +203,7 @@ def test_tiles_are_a_page_each_and_one_to_join_them(here: Path) -> None:
         (("--portrait", "--landscape"), "not allowed"),
         (("--what", "script", "--tiles"), "cuts a wall chart only"),
         (("--out", "nowhere/x.pdf"), "There is no folder nowhere"),
-        (("--out", "nowhere/"), "There is no folder nowhere"),
+        (("--out", "nowhere/new/"), "There is no folder nowhere"),
         (("--out", "x.pdf", "--format", "svg"), "does not end in .svg"),
         (("--out", "x.doc"), "does not end in .pdf"),
         (("--hangs", "x" * 121), "at most 120"),

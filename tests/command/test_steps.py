@@ -132,5 +132,5 @@ def test_what_a_sheet_cannot_hold_is_told(capsys: Said) -> None:
     assert run(["steps", "shallow-chamber", *LIBRARY]) == Status.CLEAN
     said = capsys.readouterr().err
     assert "Step `hold-and-call`: its cautions." in said
-    assert "Step `by-depth-and-iris`: the branch." in said
+    assert "Step `by-depth-and-iris`: the branch, to which rows lead that need another step" in said
     assert "The table `rules`." in said

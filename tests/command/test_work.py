@@ -106,7 +106,18 @@ def test_days_go_into_a_calendar_and_the_same_ones_give_the_same_bytes(
 def test_a_calendar_that_cannot_be_written(tmp_path: Path, capsys: Seen) -> None:
     words = ["work", "after-care-dates", *typed("after-care-dates"), "--calendar", str(tmp_path)]
     assert run(words) == Status.UNUSABLE
-    assert "cannot be written" in capsys.readouterr().err
+    assert "is a folder. Name a file in it." in capsys.readouterr().err
+
+
+def test_a_calendar_is_written_over_no_other_file(tmp_path: Path, capsys: Seen) -> None:
+    path = tmp_path / "notes.ics"
+    words = ["work", "after-care-dates", *typed("after-care-dates"), "--calendar", str(path)]
+    path.write_text("my notes")
+    assert run(words) == Status.UNUSABLE
+    assert "no calendar of ours" in capsys.readouterr().err
+    assert path.read_text() == "my notes"
+    path.unlink()
+    assert run(words) == run(words) == 0
 
 
 def test_asking_line_by_line(monkeypatch: pytest.MonkeyPatch, capsys: Seen) -> None:

@@ -14,8 +14,9 @@ from typing import Any
 
 import pytest
 import yaml
-from chamberwise.engine.drill.wording.matching import Understood, understand
+from chamberwise.engine.drill.wording.matching import understand
 from chamberwise.engine.drill.wording.phrasebook import Target, phrasebook_of
+from chamberwise.engine.drill.wording.understood import Understood
 
 from tests.engine.drill.stage import scenario
 

@@ -64,3 +64,13 @@ def test_what_was_asked_about_and_left_open_is_told_and_kept_once() -> None:
     left = [each.typed for each in found.drill.journal if isinstance(each, NotUnderstood)]
     assert left == [ASKED]
     assert LEFT_OPEN.format(typed=ASKED) not in [part.text for part in found.hear("stop")]
+
+
+def test_of_a_line_half_settled_the_other_half_alone_is_left_open() -> None:
+    found, _clock = rehearsal()
+    found.hear("capsule open, dispersive underneath the quadrants")
+    assert found.options
+    said = [part.text for part in found.hear("stop")]
+    assert LEFT_OPEN.format(typed=ASKED) in said
+    lost = [each.typed for each in found.drill.journal if isinstance(each, NotUnderstood)]
+    assert lost == [ASKED]

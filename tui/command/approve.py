@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from argparse import Namespace, _SubParsersAction
 from datetime import date
+from os.path import realpath
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -82,7 +83,7 @@ def _library_of(path: Path) -> Path | None:
     """Return the library that a translation lies in, where its place tells."""
     from chamberwise.engine.translating.finding import FOLDER
 
-    above = path.resolve().parents
+    above = Path(realpath(path)).parents
     lies_in_one = len(above) > 2 and above[1].name == FOLDER
     return above[2] if lies_in_one and (above[2] / "vocabulary").is_dir() else None
 

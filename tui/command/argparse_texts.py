@@ -15,7 +15,6 @@ TEXTS = (
     N_("positional arguments"),
     N_("options"),
     N_("show this help message and exit"),
-    N_("%(prog)s: error: %(message)s\n"),
     N_("argument %(argument_name)s: %(message)s"),
     N_("the following arguments are required: %s"),
     N_("one of the arguments %s is required"),

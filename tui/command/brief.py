@@ -76,12 +76,13 @@ def run(arguments: Namespace) -> int:
     """Show or print the brief; findings where there is something to do before the list."""
     from chamberwise.exports.brief.extract import brief_content
 
+    path = _path_of(arguments)
     found = worked_brief(arguments)
     content = brief_content(found)
     if arguments.stamp:
         return _compare(arguments.stamp, arguments)
-    if arguments.out:
-        _print(found, content, arguments)
+    if path:
+        _print(found, content, path, arguments)
     elif arguments.format == "json":
         from chamberwise.exports.brief.machine import values
 
@@ -153,23 +154,30 @@ def _compare(typed: str, arguments: Namespace) -> int:
     return Status.FINDINGS
 
 
-def _print(found: Brief, content: BriefContent, arguments: Namespace) -> None:
-    from chamberwise.exports.brief.make import make
-    from chamberwise.exports.paper.sizes import Paper, Sized
-    from chamberwise.exports.printing.files import (
-        NotWrittenError,
-        destination,
-        refuse_strangers,
-        write,
-    )
+def _path_of(arguments: Namespace) -> Path | None:
+    """Return the file that is to be printed, and raise where it cannot be, before any work."""
+    if not arguments.out:
+        return None
+    from chamberwise.exports.printing.files import NotWrittenError, destination, refuse_strangers
     from chamberwise.exports.printing.printing import Form
-    from chamberwise.exports.printing.unfit import UnfitError
-    from chamberwise.exports.typesetting.compiling import UnprintableError
 
     try:
         path = destination(arguments.out, "brief", Form.PDF)
         if not arguments.overwrite:
             refuse_strangers(path)
+    except NotWrittenError as error:
+        raise UnusableError(str(error)) from error
+    return path
+
+
+def _print(found: Brief, content: BriefContent, path: Path, arguments: Namespace) -> None:
+    from chamberwise.exports.brief.make import make
+    from chamberwise.exports.paper.sizes import Paper, Sized
+    from chamberwise.exports.printing.files import NotWrittenError, write
+    from chamberwise.exports.printing.unfit import UnfitError
+    from chamberwise.exports.typesetting.compiling import UnprintableError
+
+    try:
         sized = Sized(Paper(arguments.paper))
         made = make(found, content, sized, arguments.date or date.today())
         write({path: made.pdf})

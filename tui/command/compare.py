@@ -159,6 +159,8 @@ def _alone(old: Side, new: Side) -> dict[str, str]:
 
 def _refuse_paper(path: Path, pathways: int) -> None:
     """Raise where no paper can be made, before the long work."""
+    from chamberwise.engine.store.place import in_the_way
+
     if pathways != 1:
         raise UnusableError(_("A paper is of one pathway. Compare one file or ID with another."))
     if path.suffix.lower() != ".pdf":
@@ -167,6 +169,8 @@ def _refuse_paper(path: Path, pathways: int) -> None:
         raise UnusableError(
             _("{path} is there already. Choose another name, or move it away.").format(path=path)
         )
+    if why := in_the_way(path):
+        raise UnusableError(why)
 
 
 def _on_paper(shown: ComparisonShown, new: Side, arguments: Namespace, today: date) -> None:

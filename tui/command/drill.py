@@ -181,6 +181,7 @@ def _ready(arguments: Namespace) -> Ready:
 
 def _refuse_page(page: Path | None) -> None:
     """Raise where the debrief cannot be saved under that name, before a drill is begun for it."""
+    from chamberwise.engine.store.place import in_the_way
     from chamberwise.tui.debriefing import is_page
 
     if page is None:
@@ -193,7 +194,5 @@ def _refuse_page(page: Path | None) -> None:
         raise UnusableError(
             _("There is already a file {path}. Name another one after --debrief.").format(path=page)
         )
-    if not page.parent.is_dir():
-        raise UnusableError(
-            _("There is no folder {folder}. Make it first.").format(folder=page.parent)
-        )
+    if why := in_the_way(page):
+        raise UnusableError(why)

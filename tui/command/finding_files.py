@@ -92,6 +92,8 @@ def asked(
         )
     paths = [Path(name) for name in typed if is_path(name)]
     for path in (*paths, *([local] if local else [])):
+        if path.is_dir():
+            raise UnusableError(_("{path} is a folder. Name a file in it.").format(path=path))
         if not path.is_file():
             beside = [each.name for each in path.parent.glob("*") if each.is_file()]
             advice = did_you_mean(path.name, beside, _("Check the path."))

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Any
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.finding_files import (
+    Asked,
     UnusableError,
     add_library,
     add_local,
@@ -89,8 +90,9 @@ def run(arguments: Namespace) -> int:
 
     if arguments.sheets is not None:
         return _sheets(arguments)
-    loaded = asked((), arguments.library, arguments.local).loaded
-    library = loaded.library
+    found = asked((), arguments.library, arguments.local)
+    _refuse_not_carried_out(found)
+    loaded, library = found.loaded, found.loaded.library
     shown = in_language(loaded, arguments.library or shipped())
     told = shown.library
     if arguments.words:
@@ -120,6 +122,14 @@ def run(arguments: Namespace) -> int:
     product(table([_row(row) for row in rows], heads))
     talk(_(STANDING))
     return Status.CLEAN
+
+
+def _refuse_not_carried_out(found: Asked) -> None:
+    """Raise where there is a sheet that is not carried out: the pathways are not the unit's."""
+    from chamberwise.tui.walkable import problems_in_the_way
+
+    if found.under is not None and found.loaded.library.local is None:
+        raise UnusableError(problems_in_the_way(found.loaded, found.under.sheet.shown_as))
 
 
 def _sheets(arguments: Namespace) -> int:
@@ -207,7 +217,9 @@ def _row(row: dict[str, Any]) -> tuple[str, ...]:
         why = _("edited since approval")
     elif row["translation not reviewed"]:
         why = _("translation not reviewed")
-    approval = _("approved") if row["approved"] else _("DRAFT ({why})").format(why=why)
+    is_plain = not row["changed since approval"] and row["status"] == "draft"
+    draft = _("DRAFT") if is_plain else _("DRAFT ({why})").format(why=why)
+    approval = _("approved") if row["approved"] else draft
     review = row["review by"]
     if row["expired"]:
         review = _("{day} EXPIRED").format(day=review)

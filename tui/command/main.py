@@ -33,13 +33,16 @@ COMMANDS = (
     "approve",
 )
 
+LONGEST = 60
+"""Of a path too long for the system, so much is shown that it is known again."""
 OF_THE_LIBRARY = ("--local", "--sheets")
 """Options that may stand where no command does."""
 
 DESCRIPTION = N_("""\
-Surgical complication pathways that can be checked, rehearsed and adapted
-locally. Without a command, the terminal program opens at the library; with
---local SHEET as a unit has it, with --sheets DIR to choose a unit from there.
+Surgical complication pathways that can be checked, rehearsed, printed and
+adapted locally. Without a command, the terminal program opens at the library;
+with --local SHEET as a unit has it, with --sheets DIR to choose a unit from
+there.
 
 For rehearsal, teaching and the preparing of local charts, never live care.
 Follow local protocol.
@@ -47,6 +50,10 @@ Follow local protocol.
 
 EPILOG = N_("""example:
   chamberwise walk posterior-capsule-rupture
+
+language:
+  --language de with any command, or CHAMBERWISE_LANGUAGE=de: in German, a
+  translation that no clinician has reviewed
 
 exit status:
   0 clean, 1 findings, 2 unusable input or usage, 3 unproven,
@@ -76,7 +83,10 @@ def _dispatch(words: list[str]) -> int:
             from chamberwise.tui.command import program
 
             return program.run(_of_the_library().parse_args(words))
-        arguments = _parser().parse_args(words)
+        arguments, left = _parser().parse_known_args(words)
+        if left:
+            talk(_not_known(left, words))
+            return Status.UNUSABLE
         _collect_seldom()
         status: int = arguments.run(arguments)
         return status
@@ -89,6 +99,26 @@ def _dispatch(words: list[str]) -> int:
     except BrokenPipeError:
         sys.stderr.close()
         return Status.CLEAN
+    except OSError as error:
+        talk(_not_usable(error))
+        return Status.UNUSABLE
+
+
+def _not_known(left: Sequence[str], words: Sequence[str]) -> str:
+    command = next((each for each in words if each in COMMANDS), "")
+    return _("Not known here: {left}. `chamberwise {command} --help` shows what is.").format(
+        left=" ".join(left), command=command
+    )
+
+
+def _not_usable(error: OSError) -> str:
+    """Return what is said of a place that the system does not let us look at or write to."""
+    reason = error.strerror or type(error).__name__
+    if not error.filename:
+        return _("What is to be said cannot be written out: {reason}.").format(reason=reason)
+    named = str(error.filename)
+    path = named if len(named) <= LONGEST else f"{named[:LONGEST]}..."
+    return _("{path} cannot be used: {reason}. Name another.").format(path=path, reason=reason)
 
 
 def _in_the_language_asked_for(words: list[str]) -> list[str]:

@@ -5,12 +5,16 @@ from __future__ import annotations
 import json
 import sys
 from collections.abc import Iterable
-from typing import Any
+from errno import EBADF
+from os import strerror
+from typing import Any, TextIO
 
 
 def product(text: str) -> None:
     """Write one piece of the product and its line end; a closed pipe ends the program quietly."""
-    stream = sys.stdout
+    stream: TextIO | None = sys.stdout
+    if stream is None:  # closed by whoever started the program
+        raise OSError(EBADF, strerror(EBADF))
     encoding = stream.encoding or "utf-8"
     safe = text.encode(encoding, "replace").decode(encoding)
     stream.write(f"{safe}\n")

@@ -23,7 +23,7 @@ from chamberwise.tui.command.print_wanted import (
     FORMS,
     begin,
     beside_of,
-    refuse_no_folder,
+    refuse_out,
     wanted_of,
 )
 from chamberwise.tui.command.status import Status
@@ -121,6 +121,8 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 
 def run(arguments: Namespace) -> int:
     """Print, register, and say where the files are."""
+    refuse_out(arguments)
+    hangs = _place(arguments.hangs) if arguments.hangs else ""
     with beside_of(arguments) as beside:
         found = asked((arguments.name,), arguments.library, arguments.local)
         if beside:
@@ -131,8 +133,7 @@ def run(arguments: Namespace) -> int:
             return Status.FINDINGS
         found = replace(found, loaded=_as_shown(found, arguments))
         wanted = wanted_of(arguments, found, pathway)
-        refuse_no_folder(wanted)
-        return _print(found, wanted, _place(arguments.hangs), arguments, beside)
+        return _print(found, wanted, hangs, arguments, beside)
 
 
 def _as_shown(found: Asked, arguments: Namespace) -> Loaded:

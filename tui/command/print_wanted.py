@@ -66,14 +66,25 @@ def _is_folder(arguments: Namespace, out: Path | None) -> bool:
     return of_many or out.is_dir() or arguments.out.endswith(("/", "\\"))
 
 
-def refuse_no_folder(wanted: Wanted) -> None:
-    """Raise where there is no folder to write into, before the long work."""
-    if wanted.out is not None:
-        folder = wanted.out if wanted.is_folder else wanted.out.parent
-        if not folder.is_dir():
-            raise UnusableError(
-                _("There is no folder {folder}. Make it first.").format(folder=folder)
-            )
+def refuse_out(arguments: Namespace) -> None:
+    """Raise where nothing can be written where it is asked to go, before any work is done."""
+    if not arguments.out:
+        return
+    from chamberwise.exports.printing.files import (
+        NotWrittenError,
+        destination,
+        refuse_strangers,
+    )
+    from chamberwise.exports.printing.printing import Form
+
+    out = Path(arguments.out)
+    is_folder = _is_folder(arguments, out)
+    try:
+        path = destination(out, "", Form(_form(arguments)), is_folder=is_folder)
+        if not (arguments.overwrite or is_folder):
+            refuse_strangers(path)
+    except NotWrittenError as error:
+        raise UnusableError(str(error)) from error
 
 
 def beside_of(arguments: Namespace) -> AbstractContextManager[SheetsBeside | None]:
@@ -97,6 +108,4 @@ def begin(beside: SheetsBeside, found: Asked, arguments: Namespace) -> None:
     if not is_whole or not found.pathways or spoken() is not ENGLISH:
         return  # a translation is made of what was checked
     with suppress(UnusableError):  # said when it is its turn
-        wanted = wanted_of(arguments, found, found.pathways[0])
-        refuse_no_folder(wanted)
-        beside.begin(found.loaded.library, wanted)
+        beside.begin(found.loaded.library, wanted_of(arguments, found, found.pathways[0]))

@@ -13,11 +13,14 @@ from chamberwise.tui.command.output import product, talk
 from chamberwise.tui.command.status import Status
 
 EXAMPLE = N_("""example:
-  chamberwise steps anterior-vitrectomy --out steps.csv
-  chamberwise new my-vitrectomy --from steps.csv
+  chamberwise steps anterior-vitrectomy --out vitrectomy.csv
+  chamberwise new wound-burn
+  chamberwise steps wound-burn.yaml --out steps.csv
+  chamberwise new my-wound-burn --from steps.csv
 
 A row is a step, an answer, or one more line of the step above. What such a
-sheet cannot hold is told on standard error.
+sheet cannot hold is told on standard error. A sheet that leaves out a branch
+becomes a pathway once the rows that lead to it lead to another step.
 """)
 
 
@@ -35,6 +38,7 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 def run(arguments: Namespace) -> int:
     """Write the sheet, and say what it leaves out."""
     from chamberwise.engine.spreadsheet.cells import written
+    from chamberwise.engine.store.place import in_the_way
     from chamberwise.engine.store.whole_file import write_whole
     from chamberwise.exports.steps.rows import lost, rows_of
 
@@ -52,6 +56,8 @@ def run(arguments: Namespace) -> int:
             raise UnusableError(
                 _("{path} is there already. Choose another name.").format(path=arguments.out)
             )
+        if why := in_the_way(arguments.out):
+            raise UnusableError(why)
         try:
             write_whole(arguments.out, "\ufeff" + text)
         except OSError as error:

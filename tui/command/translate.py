@@ -108,13 +108,17 @@ def _language() -> str:
 
 
 def _write(segments: Segments, name: str, language: str, arguments: Namespace) -> int:
+    from chamberwise.engine.store.place import in_the_way
     from chamberwise.engine.store.whole_file import write_whole
     from chamberwise.engine.translating.finding import path_of
     from chamberwise.engine.translating.standing import Standing, counted, standings
     from chamberwise.engine.translating.writing import renewed
 
-    path = arguments.out or path_of(arguments.library or shipped(), language, name)
-    file = _as_it_is(path, name, language)
+    usual = path_of(arguments.library or shipped(), language, name)
+    path = arguments.out or usual
+    if arguments.out and (why := in_the_way(path)):
+        raise UnusableError(why)
+    file = _as_it_is(path if path.exists() else usual, name, language)
     old = file.translation if file else None
     fresh = renewed(name, language, segments, old, _remarks(file.text) if file else "")
     try:

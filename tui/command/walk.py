@@ -148,6 +148,7 @@ def _begun(arguments: Namespace) -> tuple[Loaded, str, Sitting, tuple[str, ...]]
 def _check_record(path: Path | None) -> None:
     if path is None:
         return
+    from chamberwise.engine.store.place import in_the_way
     from chamberwise.exports.record.save import NotSavedError, renderer_for
     from chamberwise.tui.keeping import is_taken
 
@@ -162,6 +163,8 @@ def _check_record(path: Path | None) -> None:
                 "file after --record."
             ).format(path=path)
         )
+    if why := in_the_way(path):
+        raise UnusableError(why)
 
 
 def _pathway(arguments: Namespace) -> tuple[Loaded, str]:

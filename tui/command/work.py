@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 from argparse import Namespace, _SubParsersAction
+from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -17,6 +18,8 @@ if TYPE_CHECKING:
     from chamberwise.engine.working.form import Calculation
     from chamberwise.engine.working.working import Working
 
+LOOKED_AT = 4096
+"""Bytes at the beginning of a file, by which a calendar of ours is known."""
 EXAMPLE = N_("""example:
   chamberwise work
   chamberwise work srk-t
@@ -165,7 +168,22 @@ def writable(text: str) -> str:
     return text
 
 
+def _is_a_strangers(path: Path) -> str:
+    """Return why a file must not be written over, or nothing: our own calendars may be."""
+    from chamberwise.exports.working.calendar import MADE_BY
+
+    if not path.exists():
+        return ""
+    with suppress(OSError), path.open("rb") as stream:
+        if MADE_BY.encode() in stream.read(LOOKED_AT):
+            return ""
+    return _("{path} is there already and is no calendar of ours. Name another file.").format(
+        path=path
+    )
+
+
 def _write_calendar(working: Working, path: Path) -> None:
+    from chamberwise.engine.store.place import in_the_way
     from chamberwise.engine.store.whole_file import write_bytes_whole
     from chamberwise.exports.working.calendar import calendar
 
@@ -173,6 +191,8 @@ def _write_calendar(working: Working, path: Path) -> None:
         raise UnusableError(
             _("`{name}` gives no days, so there is no calendar to write.").format(name=working.name)
         )
+    if why := in_the_way(path) or _is_a_strangers(path):
+        raise UnusableError(why)
     try:
         write_bytes_whole(path, calendar(working))
     except OSError as error:

@@ -32,6 +32,7 @@ MODES = {
     Mode.REHEARSE: N_("Rehearsal: you may go back, and nothing counts."),
     Mode.RUN: N_("Run: there is no way back, and it counts."),
 }
+GONE_ON_WITH = N_("Run gone on with: there is no way back, and it no longer counts.")
 
 
 def opening(drill: Drill, mode: Mode) -> list[Part]:
@@ -45,7 +46,7 @@ def opening(drill: Drill, mode: Mode) -> list[Part]:
             title.format(title=scenario.title, seed=scenario.seed),
             tone=Tone.HEADING,
         ),
-        Part(" ".join([_(WHAT_FOR), _(MODES[mode]), _(FOLLOW)]), tone=Tone.CALM),
+        Part(" ".join([_(WHAT_FOR), _(_counts(drill, mode)), _(FOLLOW)]), tone=Tone.CALM),
         GAP,
         Part(_("Brief"), tone=Tone.HEADING),
         *(Part(text, "  ") for text in scenario.brief),
@@ -56,11 +57,20 @@ def opening(drill: Drill, mode: Mode) -> list[Part]:
     ]
 
 
+def _counts(drill: Drill, mode: Mode) -> str:
+    """Return what goes back and counts; an interrupted run counts no longer."""
+    return GONE_ON_WITH if mode is Mode.RUN and _is_resumed(drill) else MODES[mode]
+
+
+def _is_resumed(drill: Drill) -> bool:
+    return any(isinstance(entry, Resumed) for _number, entry in drill.stands)
+
+
 def _done_so_far(drill: Drill) -> Iterator[Part]:
     """Yield what stands of a drill that is gone on with, for whoever comes back to it."""
-    entries = [entry for _number, entry in drill.stands]
-    if not any(isinstance(entry, Resumed) for entry in entries):
+    if not _is_resumed(drill):
         return
+    entries = [entry for _number, entry in drill.stands]
     yield GAP
     yield Part(_("So far"), tone=Tone.HEADING)
     for entry in entries:

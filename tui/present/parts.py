@@ -10,6 +10,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 from textwrap import wrap
 
+from chamberwise.exports.flow.holding import HOLD, held
+
 
 class Tone(StrEnum):
     """What a stretch of text is for. Meaning never hangs on it: the words say it as well."""
@@ -68,15 +70,17 @@ def laid_out(parts: Iterable[Part], width: int) -> list[Row]:
 def _rows(part: Part, width: int) -> Iterator[Row]:
     hang = len(part.lead) if part.hang is None else part.hang
     indent = min(hang, max(0, width - 12))
+    is_bare = not part.lead.strip()  # else a word that fills the line would lose its indent
     lines = wrap(
-        part.lead + part.text,
+        held(part.text if is_bare else part.lead + part.text),
         max(width, 8),
+        initial_indent=part.lead if is_bare else "",
         subsequent_indent=" " * indent,
         break_long_words=True,
         break_on_hyphens=False,
     ) or [part.lead]
     left = len(part.lead)
-    for place, line in enumerate(lines):
+    for place, line in enumerate(line.replace(HOLD, " ") for line in lines):
         start = indent if place else 0
         cut = min(len(line), start + left)
         yield Row(line[:cut], line[cut:], part)

@@ -9,6 +9,7 @@ import asyncio
 from collections.abc import Callable
 from contextlib import suppress
 from functools import partial
+from pathlib import Path
 from typing import TypeVar
 
 from chamberwise.engine.exploration.wanted import NobodyWaitsError, wanted_while
@@ -149,7 +150,8 @@ class DraftScreen(Screen[None]):
         at = names.index(self.chosen[self.view]) if self.chosen[self.view] in names else 0
         place = tuple(View).index(self.view) + 1
         state = state_of(self.found, self.stage)
-        self.title_line.show(f"{place} {_(self.view)}: {self.draft.shown_as}", state)
+        title = f"{place}: {_(self.view)}, {Path(self.draft.shown_as).name}"
+        self.title_line.show(title, state)
         self.list.show(page(self.rows, at), from_top=False)
         self.told.show(self.rows[at].told)
         self.call_after_refresh(self._into_view, at)

@@ -6,10 +6,10 @@ from collections.abc import Sequence
 
 from chamberwise.engine.drill.entries import Milliseconds, Mode
 from chamberwise.engine.drill.taking import ends_at
-from chamberwise.engine.drill.wording.marks import marked_next
+from chamberwise.engine.drill.wording.marks import marked_next, unmarked
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.actions import DRILL, KeyAction
+from chamberwise.tui.actions import DRILL, DRILL_OVER, KeyAction
 from chamberwise.tui.bindings import bindings
 from chamberwise.tui.footer import footer, help_parts
 from chamberwise.tui.present.drill_pages import clock_text, opening
@@ -49,6 +49,8 @@ class DrillScreen(Screen[None]):
         self.body = Scrolling(takes_arrows=False, more=_("more below: press Page Down"))
         placeholder = _(READ if rehearsal.is_waiting else PLACEHOLDER)
         self.field = Input(placeholder=placeholder, select_on_focus=False)
+        no_way_back = {"back": ""} if rehearsal.mode is Mode.RUN else {}
+        self.foot = Foot(footer(self.KEYS, no_way_back))
 
     def compose(self) -> ComposeResult:
         """Put what was said over what is seen now, and the line to type under both."""
@@ -56,7 +58,7 @@ class DrillScreen(Screen[None]):
         yield self.body
         yield self.card
         yield self.field
-        yield Foot(footer(self.KEYS))
+        yield self.foot
 
     def on_mount(self) -> None:
         """Type at once, and let the clock bring what it brings."""
@@ -121,7 +123,10 @@ class DrillScreen(Screen[None]):
     def action_mark(self) -> None:
         """Say at the end of the line how sure somebody is; once more, and it says another."""
         self.field.value = marked_next(self.field.value)
-        self.field.cursor_position = len(self.field.value)
+        said, mark = unmarked(self.field.value)
+        if mark and not said:  # marked before anything is typed: it goes before the mark
+            self.field.value = f" {self.field.value}"
+        self.field.cursor_position = len(said) if mark else len(self.field.value)
 
     def action_page_up(self) -> None:
         """Read what was said before."""
@@ -158,6 +163,7 @@ class DrillScreen(Screen[None]):
         if self.rehearsal.is_over and not self.is_told_over:
             self.is_told_over = True
             self.field.display = False
+            self.foot.show(footer(DRILL_OVER))
             self.card.show([])
             self.body.show(self.debrief())
             self.body.pane.can_focus = True

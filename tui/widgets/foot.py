@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.exports.flow.holding import HOLD
 from chamberwise.tui.present.parts import Part
 from chamberwise.tui.present.standing import standing
 from chamberwise.tui.widgets.prose import Prose
@@ -16,7 +17,7 @@ class Foot(Vertical):
 
     def __init__(self, keys: str) -> None:
         super().__init__()
-        self.keys = Prose([Part(keys)], classes="keys")
+        self.keys = Prose([Part(_unparted(keys))], classes="keys")
 
     def compose(self) -> ComposeResult:
         """Put the standing line over the keys."""
@@ -25,4 +26,9 @@ class Foot(Vertical):
 
     def show(self, keys: str) -> None:
         """Show other keys."""
-        self.keys.show([Part(keys)])
+        self.keys.show([Part(_unparted(keys))])
+
+
+def _unparted(keys: str) -> str:
+    """Return the keys so that no line end parts one from its word."""
+    return "  ".join(each.replace(" ", HOLD) for each in keys.split("  "))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from chamberwise.engine.drill.aligning.alignment import Alignment, Kind, Move
@@ -64,6 +64,8 @@ class Departure:
     """What belongs before it by a hard order, and was not done."""
     broke: tuple[Rule, ...] = ()
     """The safety rules that it broke itself, the worst first."""
+    elsewhere: Event | None = None
+    """Where the run did at another place what was left out here."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,7 +131,8 @@ def departures(
         if move.event is None:
             late = None if other is None else events[moves[other].event or 0]
             how = How.LEFT_OUT if late is None else How.TOO_LATE
-            found.append(_departure(how, events, moves, number, move.doing, late))
+            departure = _departure(how, events, moves, number, move.doing, late)
+            found.append(replace(departure, elsewhere=_elsewhere(events, departure)))
             continue
         event = events[move.event]
         if other is not None:
@@ -152,6 +155,16 @@ def departures(
                 how = How.AGAIN if name in done else How.BESIDES
                 found.append(_departure(how, events, moves, number, None, event))
     return tuple(found)
+
+
+def _elsewhere(events: Sequence[Event], left: Departure) -> Event | None:
+    """Return what else the run has of a doing that was left out: the next, else the last before."""
+    if left.how is not How.LEFT_OUT or left.doing is None or left.doing.act is None:
+        return None
+    here = left.then.number if left.then else len(events)
+    same = [each for each in events if _name(each) == (left.doing.act, None)]
+    behind = [each for each in same if each.number >= here]
+    return next(iter(behind or same[::-1]), None)
 
 
 def _ahead(to_come: Sequence[Doing], events: Sequence[Event], event: Event) -> Doing | None:

@@ -92,6 +92,12 @@ _STOPS = re.compile(
     re.IGNORECASE,
 )
 """A stop, and without a comma what else is said: `stop pushing don't let go`."""
+_STOPS_LAST = re.compile(
+    r"(?<=\w)(?<!\bnot)(?<!n't)(?<!\bdont)(?<!\bnever)(?<!\bto)(?<!\band)\s+"
+    r"(?=(?:(?:everybody|everyone)\s+stop|stop\s+(?:everything|everybody|everyone))\s*$)",
+    re.IGNORECASE,
+)
+"""A stop for all at the end, without a comma before it: `capsule open everybody stop`."""
 _DENIED = re.compile(r"\b(?:not|no|never|avoid|\w+n't|dont|wont|cant)\b", re.IGNORECASE)
 """What hangs on it by `then` is denied with it: `don't cut then aspirate`."""
 _STARTS_ANEW = re.compile(rf"^(?:{_WOULD}|then|now|next|first|please|so)\b", re.IGNORECASE)
@@ -124,6 +130,7 @@ def clauses_of(line: str) -> tuple[Clause, ...]:
     ['done', 'reason', 'reason']
     """
     line = _STOPS.sub(lambda said: f"{said[0].strip()} , ", line.replace("’", "'"))
+    line = _STOPS_LAST.sub(" , ", line)
     line = re.sub(r"([,;!?]|:(?!\d)|\.(?!\d))", r" \1 ", line)
     found: list[Clause] = []
     kind, start = (Kind.GIVEN if _WITH.search(line) else Kind.DONE), 0

@@ -8,7 +8,23 @@ from chamberwise.engine.drill.wording.tokens import FILLING, written
 
 EXCLAIMED = frozenset(
     {
-        *("oh", "ah", "ahh", "eh", "uh", "er", "um", "hm", "oops", "ouch", "wow", "whoa"),
+        *(
+            "oh",
+            "ah",
+            "ahh",
+            "eh",
+            "uh",
+            "er",
+            "erm",
+            "um",
+            "umm",
+            "hm",
+            "oops",
+            "ouch",
+            "wow",
+            "whoa",
+        ),
+        *("hmm", "hmmm", "mm", "mmm", "aha"),
         *("god", "jesus", "christ", "hell", "damn", "bloody", "shit", "fuck", "fucking", "crap"),
         *("everyone", "everybody", "people", "folks", "team", "mate", "pls", "odd", "weird"),
         *("strange", "funny", "thats", "whats", "happening", "happened", "hang", "calm", "panic"),

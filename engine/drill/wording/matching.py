@@ -8,7 +8,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from chamberwise.engine.drill.entries import Certainty
 from chamberwise.engine.drill.wording.clauses import (
     ONLY_NAMED,
     Clause,
@@ -44,29 +43,12 @@ from chamberwise.engine.drill.wording.triggers import (
     says_trigger,
     tells_team,
 )
+from chamberwise.engine.drill.wording.understood import Understood
 
 WORD_FOR_WORD = 0.97
 HALTED = frozenset({"stop", "halt"})
 AROUND = 0.1
 """How much nearer what belongs here and now is offered."""
-
-
-@dataclass(frozen=True, slots=True)
-class Understood:
-    """What a line means. `taken` is sure, `first` is to be done before it unless it was.
-
-    `asked` are the targets to choose from where it is not sure, the likeliest first.
-    """
-
-    taken: tuple[Target, ...] = ()
-    first: tuple[Target, ...] = ()
-    asked: tuple[Target, ...] = ()
-    says_trigger: bool = False
-    asks_trigger: bool = False
-    """Whether it only asks whether this is it: then nobody has been told."""
-    only_not_done: bool = False
-    only_exclaims: bool = False
-    certainty: Certainty | None = None
 
 
 def understand(book: Phrasebook, typed: str, around: frozenset[Target] = frozenset()) -> Understood:
@@ -89,6 +71,8 @@ def understand(book: Phrasebook, typed: str, around: frozenset[Target] = frozens
     meant = replace(meant, says_trigger=says, certainty=certainty)
     if named and not says:
         meant = _not_announced(book, replace(meant, asks_trigger=True))
+        if all(only_says_it(book, each) for each in clauses_of(text)):
+            meant = replace(meant, asked=())
     elif says and book.announce not in meant.taken:
         meant = _announced(book, meant, named)
     elif orders_it(text):
@@ -138,11 +122,13 @@ def _understood(book: Phrasebook, text: str, around: frozenset[Target]) -> Under
             return Understood(heard.sure, first, only_not_done=not_done)
         if whole := _whole(book, clauses):
             return Understood(whole, only_not_done=not_done)
-    asked = _offered(book, clauses, heard, around)
     if book.announce in heard.sure and any(says_trigger(book, each) for each in acts):
+        others = [each for each in clauses if not only_says_it(book, each)]
+        asked = _offered(book, others, heard, around)
         rest = tuple(each for each in asked if each != book.announce)
-        return Understood((book.announce,), asked=rest, only_not_done=not_done)
-    return Understood(asked=asked, only_not_done=not_done)
+        left = ", ".join(each.text for each in others if _is_left_open(book, each))
+        return Understood((book.announce,), asked=rest, only_not_done=not_done, left_open=left)
+    return Understood(asked=_offered(book, clauses, heard, around), only_not_done=not_done)
 
 
 @dataclass(frozen=True, slots=True)
@@ -205,6 +191,15 @@ def _offered(
         score[target] = replace(score[target], score=score[target].score + AROUND)
     order = sorted(score.values(), key=lambda each: (-each.score, each.target))
     return tuple(each.target for each in in_safe_order(book, order))
+
+
+def _is_left_open(book: Phrasebook, clause: Clause) -> bool:
+    """Whether a clause says something that may have been meant as an act or a look."""
+    return (
+        clause.kind not in ONLY_NAMED
+        and not says_what_is_so(clause.text)
+        and _says_something(book, clause)
+    )
 
 
 def _says_something(book: Phrasebook, clause: Clause) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from itertools import takewhile
 
 from chamberwise.engine.drill.wording.clauses import Clause, Kind
 from chamberwise.engine.drill.wording.doubts import is_denied
@@ -73,10 +74,18 @@ def only_says_it(book: Phrasebook, clause: Clause) -> bool:
 
 
 def leads_with_it(book: Phrasebook, clause: Clause) -> bool:
-    """Whether a clause opens by saying what this is: `PCR get the box`, not `cover the tear`."""
+    """Whether a clause opens by saying what this is: `PCR get the box`, not `cover the tear`.
+
+    Words of one way to say it may stand among those of another: `the posterior capsule is open`.
+    """
     words = _without_things(book, book.words(clause.text))
     said = [each for word in words if word not in EXCLAIMED for each in tokens_of([word])[0]]
-    return any(trigger <= frozenset(said[: len(trigger)]) for trigger in book.triggers)
+    named = frozenset().union(*book.triggers)
+    before = takewhile(lambda word: named.isdisjoint(tokens_of([word])[0]), words)
+    if tokens_of([*before])[1]:
+        return False
+    opening = frozenset(takewhile(named.__contains__, said))
+    return any(trigger <= opening for trigger in book.triggers)
 
 
 def _without_things(book: Phrasebook, words: list[str]) -> list[str]:

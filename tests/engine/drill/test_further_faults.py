@@ -178,3 +178,15 @@ def test_to_ask_for_leave_to_do_a_wrong_act_is_not_to_do_it() -> None:
     assert drill.standing.done == ("hold-tip-still",)
     assert harms(found(drill)) == {}
     assert began(drill.scenario).seed == drill.scenario.seed
+
+
+def test_where_cortex_is_out_nobody_is_told_that_some_of_it_is_soft() -> None:
+    """The finding's sign tells of what is left; with nucleus and cortex out nothing is."""
+    of = next(
+        made
+        for made in (scenario(None, seed) for seed in range(200))
+        if (made.truth["cortex"], made.truth["nucleus-front"]) == ("none", "nothing")
+    )
+    drill = typed(of, [])
+    seen = take(drill, Typed("any nucleus left?", drill.stands[-1][1].at + 1000)).seen
+    assert seen == ("Nothing of the nucleus is left in front of the plane of the capsule.",)

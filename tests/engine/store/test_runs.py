@@ -265,3 +265,20 @@ def test_a_run_that_ended_says_so(runs: Runs, path: Path) -> None:
         Ending.TIME_OUT
     ]
     assert remembered().result in Result
+
+
+def test_a_store_in_which_nothing_could_be_written_yet_holds_no_runs(path: Path) -> None:
+    """What a full disk leaves: the file is made before its first table."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    path.touch()
+    found = Runs(path, to_read=True)
+    assert (found.pathways(), path.stat().st_size) == ((), 0)
+    found.close()
+
+
+def test_a_full_disk_is_told_as_one(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """SQLite says FULL as well where a file may grow no further."""
+    script = "PRAGMA max_page_count = 1; CREATE TABLE too_much (words TEXT)"
+    monkeypatch.setattr("chamberwise.engine.store.runs_tables.MIGRATIONS", (script,))
+    with pytest.raises(RunsError, match="the disk is full"):
+        Runs(path)

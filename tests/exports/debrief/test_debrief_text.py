@@ -14,6 +14,7 @@ from chamberwise.engine.drill.debriefing.timeline import silences
 from chamberwise.engine.drill.entries import Cued, Mode
 from chamberwise.exports.debrief.content import STANDING
 from chamberwise.exports.debrief.text import debrief_text
+from chamberwise.exports.debrief.wording import clock
 
 from tests.conformance.driver import library
 from tests.support.by_the_book import doings, drilled, moved, without
@@ -154,3 +155,15 @@ def test_two_programs_say_the_same_to_the_byte() -> None:
 
 def test_a_debrief_needs_no_due_date() -> None:
     assert debrief(library(), eventful()).next_due is None
+
+
+def test_what_was_done_at_another_place_is_never_told_as_never_done() -> None:
+    run = drilled(without(list(doings()[:16]), "fill-with-dispersive-viscoelastic"))
+    first = content(run).first_departure
+    filled = next(each for each in run.events if "fill" in getattr(each.entry, "act", ""))
+    assert first is not None
+    assert first.done.endswith(
+        "Fill the chamber with dispersive viscoelastic: left out here, "
+        f"before “lay dispersive viscoelastic over the tear”; done at {clock(filled.entry.at)}"
+    )
+    assert "it was left out at that place" in " ".join(content(run).questions)

@@ -79,8 +79,14 @@ def test_where_files_go(tmp_path: Path) -> None:
         destination(tmp_path / "b.pdf", "a", Form.PNG)
     with pytest.raises(NotWrittenError, match="no folder"):
         destination(tmp_path / "nowhere" / "b.pdf", "a", Form.PDF)
+    new = tmp_path / "new"
+    assert destination(new, "a", Form.PDF, is_folder=True) == new / "a.pdf"
     with pytest.raises(NotWrittenError, match="no folder"):
-        destination(tmp_path / "nowhere", "a", Form.PDF, is_folder=True)
+        destination(new / "newer", "a", Form.PDF, is_folder=True)
+    (tmp_path / "file").write_bytes(b"")
+    for name, is_folder in (("file", True), ("file/a.pdf", False)):
+        with pytest.raises(NotWrittenError, match="not a folder"):
+            destination(tmp_path / name, "a", Form.PDF, is_folder=is_folder)
     assert paged(Path("a.png"), 1) == (Path("a.png"),)
 
 

@@ -63,6 +63,14 @@ def test_few_runs_tell_nothing_and_say_how_many_more() -> None:
     assert "Cannot tell yet; about 10 more runs met in a row." in said
 
 
+def test_what_is_the_same_of_several_acts_is_told_once() -> None:
+    said = told(progress(NOT_YET, latest=(run(),)))
+    assert "CRITICAL ACTS, in the latest run\n" in said
+    assert said.count("left out 0 of 1") == 1
+    assert all(f"\n  {act}\n" in said for act in ("Withdraw the tip", "Fetch the rupture box"))
+    assert f"`chamberwise drill {RUPTURE} --plan`" in " ".join(said.split())
+
+
 def test_many_runs_come_with_their_limits() -> None:
     said = told(progress(*[MET] * 30, *[NOT_YET] * 10))
     assert "met in this run: 30 of 40 (95 % limits: 59 to 87 of 100)" in said

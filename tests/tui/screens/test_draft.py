@@ -174,14 +174,17 @@ async def test_a_sheet_is_shown_laid_over_its_pathway(
 async def test_every_view_has_its_number_and_tab_goes_round(folder: Path) -> None:
     async with beside(folder) as pilot:
         for number, view in enumerate(("steps", "rules", "chart", "problems"), 2):
-            assert (await press(pilot, "tab")).startswith(f" {(number - 1) % 4 + 1} {view}: ")
+            assert (await press(pilot, "tab")).startswith(f" {(number - 1) % 4 + 1}: {view}, ")
         assert "holds" in await press(pilot, "3")
 
 
 async def test_the_library_opens_it_and_escape_goes_back() -> None:
     async with playing((80, 24), None) as pilot:
         await pilot.press("e")
-        assert isinstance(pilot.app.screen, DraftScreen)
+        screen = pilot.app.screen
+        assert isinstance(screen, DraftScreen)
+        assert Path(screen.draft.shown_as).name in screen.title_line.ends[0]
+        assert "/" not in screen.title_line.ends[0]
         assert "Chamberwise: pathways" in await press(pilot, "escape")
 
 

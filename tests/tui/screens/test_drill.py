@@ -7,7 +7,7 @@ from contextlib import asynccontextmanager
 from pathlib import Path
 
 import pytest
-from chamberwise.engine.drill.entries import Did, Mode
+from chamberwise.engine.drill.entries import Certainty, Did, Mode
 from chamberwise.engine.store.drill_file import kept_drills
 from chamberwise.tui.app import WalkProgram
 from chamberwise.tui.line.drill_script import HandSetClock
@@ -116,3 +116,34 @@ async def test_no_time_goes_by_while_the_brief_is_read() -> None:
         await pilot.press("enter")
         clock.set(61_000)
         assert rehearsal.stopwatch() == 1_000
+
+
+async def test_a_mark_made_first_stands_behind_what_is_typed_then() -> None:
+    async with drilling() as stage:
+        pilot, clock, rehearsal = stage
+        clock.set(rehearsal.drill.scenario.first_cue * 1000)
+        await pilot.press("f4")
+        await say(stage, "hold still", 31)
+        done = [each for each in rehearsal.drill.journal if isinstance(each, Did)]
+        assert [(each.act, each.certainty) for each in done] == [("hold-tip-still", Certainty.SURE)]
+
+
+@pytest.mark.parametrize(("mode", "offered"), [(Mode.RUN, False), (Mode.REHEARSE, True)])
+async def test_the_way_back_is_shown_only_where_there_is_one(mode: Mode, offered: bool) -> None:
+    async with drilling(mode=mode) as (pilot, _, _):
+        assert ("F2 back" in seen(pilot)) is offered
+
+
+async def test_once_it_is_over_only_keys_that_do_something_are_shown() -> None:
+    async with drilling() as stage:
+        _pilot, clock, rehearsal = stage
+        clock.set(rehearsal.drill.scenario.first_cue * 1000)
+        told = await say(stage, "end", 31)
+        assert told.rstrip().endswith("PgDn read on  PgUp read back  Esc leave")
+
+
+async def test_no_line_end_of_the_footer_parts_a_key_from_its_word() -> None:
+    async with drilling(size=(60, 20)) as (pilot, _, _):
+        lines = seen(pilot).rstrip().splitlines()
+        assert [line.split()[-1] for line in lines[-2:]] != ["Esc", "leave"]
+        assert "Esc leave" in " ".join(lines[-2:])

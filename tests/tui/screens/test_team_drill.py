@@ -98,3 +98,10 @@ async def test_at_its_end_it_says_what_nobody_reported_done() -> None:
         told = await press(pilot, "enter", *"end", "enter")
         assert rehearsal.is_over
         assert "Tasks that nobody reported done" in told
+
+
+async def test_a_task_done_in_words_is_open_no_longer() -> None:
+    async with drilling() as (pilot, _, _):
+        await press(pilot, "enter", *"stop", "enter")
+        assert "c  Surgeon: Stop aspiration" not in seen(pilot)
+        assert "Done already." in await press(pilot, "c")

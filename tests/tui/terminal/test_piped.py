@@ -2,6 +2,7 @@ from __future__ import annotations
 
 import json
 import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -88,7 +89,7 @@ def test_a_record_that_cannot_be_written(tmp_path: Path) -> None:
     (tmp_path / "file").write_text("")
     done = run(tmp_path, "leaking-wound", "--record", "file/walk.txt", typed="3\n")
     assert done.returncode == 2
-    assert b"The record could not be written to file/walk.txt" in done.stderr
+    assert b"file is a file, not a folder" in done.stderr
     assert b"Traceback" not in done.stderr
 
 
@@ -183,3 +184,17 @@ def test_a_replay_that_cannot_be_says_why(
     done = run(tmp_path, *words)
     assert (done.returncode, done.stdout) == (2, b"")
     assert said in done.stderr.decode()
+
+
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="no device that is always full")
+@pytest.mark.parametrize("words", [["list"], ["work"], ["explain"]])
+@pytest.mark.parametrize("out", ["/dev/full", ""])
+def test_an_output_that_takes_nothing_is_told_without_a_traceback(
+    words: list[str], out: str
+) -> None:
+    where = f"> {out}" if out else ">&-"
+    line = f"{sys.executable} -m chamberwise.tui.command.main {' '.join(words)} {where}"
+    done = subprocess.run(["sh", "-c", line], capture_output=True, check=False)
+    assert done.returncode == 2
+    assert b"cannot be written out" in done.stderr
+    assert b"Traceback" not in done.stderr

@@ -5,8 +5,9 @@ from __future__ import annotations
 import pytest
 from chamberwise.engine.drill.around import said_around
 from chamberwise.engine.drill.wording.clauses import Kind, clauses_of
-from chamberwise.engine.drill.wording.matching import Understood, understand
+from chamberwise.engine.drill.wording.matching import understand
 from chamberwise.engine.drill.wording.phrasebook import Phrasebook, Target, phrasebook_of
+from chamberwise.engine.drill.wording.understood import Understood
 
 from tests.engine.drill.stage import RUPTURE, scenario, typed
 

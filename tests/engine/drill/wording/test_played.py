@@ -9,8 +9,9 @@ from __future__ import annotations
 import pytest
 from chamberwise.engine.drill.entries import Did, NotUnderstood, Recognised
 from chamberwise.engine.drill.taking import Typed, choose, take
-from chamberwise.engine.drill.wording.matching import Understood, understand
+from chamberwise.engine.drill.wording.matching import understand
 from chamberwise.engine.drill.wording.phrasebook import Target, phrasebook_of
+from chamberwise.engine.drill.wording.understood import Understood
 
 from tests.engine.drill.stage import RUPTURE, scenario, typed
 
@@ -156,3 +157,44 @@ def test_a_top_up_that_does_not_say_of_what_is_asked_about() -> None:
     assert found.taken == ()
     assert {FILL, "top-up-block"} <= set(names(found.asked))
     assert names(meant("top up the block").taken) == ["top-up-block"]
+
+
+@pytest.mark.parametrize(
+    ("line", "taken"),
+    [
+        ("posterior capsule rupture, everybody stop", ["announce-rupture", "stop-aspiration"]),
+        ("the posterior capsule is open, hold still", ["announce-rupture", "hold-tip-still"]),
+        ("posterior capsule rupture everybody stop", ["announce-rupture", "stop-aspiration"]),
+        ("tell the patient what happened", ["tell-patient"]),
+        ("tell the patient what happens next", ["tell-patient-to-keep-still"]),
+    ],
+)
+def test_what_is_said_in_so_many_words_is_taken(line: str, taken: list[str]) -> None:
+    found = meant(line)
+    assert (names(found.taken), found.asked, found.left_open) == (taken, (), "")
+
+
+@pytest.mark.parametrize("pathway", BOOKS)
+def test_every_act_is_taken_by_its_own_title(pathway: str) -> None:
+    of, book = scenario(None, 3, pathway), BOOKS[pathway]
+    acts = {each.target.act for each in book.phrases if each.target.act}
+    asked = [act for act in acts if understand(book, of.title_of(act)).taken != (Target(act=act),)]
+    assert asked == []
+
+
+def test_of_a_line_half_understood_the_other_half_is_named() -> None:
+    drill = typed(scenario("fifth-of-six"), [])
+    after = take(drill, Typed("capsule's gone, get bob", drill.stands[-1][1].at + 1000))
+    assert any("“get bob”" in each for each in after.said)
+    lost = [each.typed for each in after.drill.journal if isinstance(each, NotUnderstood)]
+    assert lost == ["get bob"]
+
+
+def test_to_ask_whether_it_is_so_offers_nothing_else() -> None:
+    assert meant("is the capsule open?").asked == ()
+
+
+@pytest.mark.parametrize("line", ["hmm", "um", "erm, hang on"])
+def test_who_hums_has_said_nothing_that_a_program_should_understand(line: str) -> None:
+    drill = typed(scenario("fifth-of-six"), [line])
+    assert not any(isinstance(each, NotUnderstood) for each in drill.journal)
