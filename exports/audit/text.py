@@ -2,21 +2,17 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 from itertools import groupby
 
 from chamberwise.engine.language.numbers import decimal
-from chamberwise.engine.language.texts import N_, ngettext
 from chamberwise.engine.language.texts import gettext as _
+from chamberwise.engine.language.texts import ngettext
 from chamberwise.exports.audit.report import BASIS, NO_CLAIM, Found, Judged, Report
 from chamberwise.exports.audit.rule import Where
 from chamberwise.exports.language.values import told as told_value
 
-_COUNTED = {
-    "error": N_("{number} errors"),
-    "warning": N_("{number} warnings"),
-    "note": N_("{number} notes"),
-}
 SHOWN = 3
 """So many places of one fault are told; the rest is counted."""
 
@@ -45,13 +41,16 @@ def _lines(report: Report) -> Iterator[str]:
 
 def _count(report: Report) -> str:
     waived = sum(bool(each.waived) for each in report.found)
-    counts = [
-        _(text).format(
-            number=sum(each.severity == name and not each.waived for each in report.found)
+    standing = Counter(str(each.severity) for each in report.found if not each.waived)
+    errors, warnings, notes = (standing[name] for name in ("error", "warning", "note"))
+    return ", ".join(
+        (
+            ngettext("{number} error", "{number} errors", errors).format(number=errors),
+            ngettext("{number} warning", "{number} warnings", warnings).format(number=warnings),
+            ngettext("{number} note", "{number} notes", notes).format(number=notes),
+            _("{number} waived").format(number=waived),
         )
-        for name, text in _COUNTED.items()
-    ]
-    return ", ".join([*counts, _("{number} waived").format(number=waived)])
+    )
 
 
 def _not_measured(report: Report) -> Iterator[str]:
