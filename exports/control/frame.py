@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 from chamberwise.engine.language.texts import gettext as _
@@ -11,11 +11,14 @@ from chamberwise.exports.control.lines import (
     currency,
     exceptions,
     identity,
+    page_told,
     rule_of_use,
     translated,
+    until,
 )
 from chamberwise.exports.legibility.angle import MM_PER_POINT
 from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import (
     Align,
     Arrow,
@@ -39,6 +42,10 @@ GAP = 2.0
 BAR = 100.0
 FOOT_SIZE = 9.2
 """Points: 12 minutes of arc at half a metre."""
+UNTIL_SIZE = 11.5
+"""Points: when the paper is out of date, and its page, are looked for and not only looked up."""
+WIDEST = 999
+"""A page number for which there has to be room."""
 MARK_SIZE = 13.0
 MARK_PAD = 2.0
 
@@ -69,6 +76,8 @@ class Frame:
     ruler: Ruler
     control: Control
     format: Format
+    holds: str = ""
+    """The most words that the foot of a page says of what is looked up on it."""
 
     @property
     def scale(self) -> float:
@@ -88,12 +97,11 @@ class Frame:
         bottom = height - MARGIN - self._foot_height() - GAP
         return Body(MARGIN, top, width - 2 * MARGIN, bottom - top)
 
-    def page(self, items: tuple[Item, ...], number: int, of: int, far: str = "") -> Page:
-        """Return a page; `far` says from how far it can be read."""
-        if number == 1:
-            self._measure_feet(of, far)
-        head, foot = self._head(), self._foot(number, of, far)
-        return Page(self.format, (*head, *items, *foot))
+    def page(
+        self, items: tuple[Item, ...], number: int, of: int, far: str = "", holds: str = ""
+    ) -> Page:
+        """Return a page; `far` says from how far it can be read, `holds` what is on it."""
+        return Page(self.format, (*self._head(), *items, *self._foot(number, of, far, holds)))
 
     def _head_height(self) -> float:
         rows = len(self._marks())
@@ -141,8 +149,8 @@ class Frame:
         return items
 
     def _foot_height(self) -> float:
-        heights = [each[1] for each in self._foot_lines(99, 99, _("Read from up to 10.0 m.") * 3)]
-        return max(sum(heights) + 2 * 0.8 + 4, self._code_side())
+        high = self._told(_("Read from up to 10.0 m.") * 3)[1]
+        return self._until("")[1] + max(high + 1.6 + 4, self._code_side())
 
     def _code_side(self) -> float:
         return (
@@ -151,44 +159,59 @@ class Frame:
             else 0.0
         )
 
-    def _foot_lines(self, number: int, of: int, far: str) -> list[tuple[tuple[Run, ...], float]]:
-        settings = self._foot_settings(number, of, far)
-        self.ruler.measure(settings)
-        return [(each.runs, self.ruler(each).height) for each in settings]
-
-    def _foot_settings(self, number: int, of: int, far: str) -> list[Setting]:
-        lines = (
+    def _told(self, far: str) -> tuple[tuple[Run, ...], float]:
+        """Return what the foot says, run on to take few lines, and how high it is."""
+        parts = (
             rule_of_use(),
             translated(self.control),
             exceptions(self.control),
-            (Run(identity(self.control, number, of)),),
-            (Run(currency(self.control, far)),),
+            (Run(identity(self.control)),),
         )
-        width = self._foot_width()
-        return [Setting(runs, self.foot, width) for runs in lines if runs]
+        spaced = [run for part in parts if part for run in (Run(" "), *part)]
+        # The stamp begins a line: one that a line end parts is typed wrongly.
+        runs = (*spaced[1:], Run("\n" + currency(self.control, far)))
+        return runs, self.ruler(Setting(runs, self.foot, self._foot_width())).height
 
-    def _measure_feet(self, of: int, far: str) -> None:
-        """Measure the feet of all pages in one go."""
-        feet = (self._foot_settings(number, of, far) for number in range(1, of + 1))
-        self.ruler.measure(each for foot in feet for each in foot)
+    def _until(self, page: str) -> tuple[list[Item], float]:
+        """Return until when the paper holds and which page it is, and how high that is.
+
+        The two stand on one line where the longest of any page has room beside the other.
+        """
+        left = Style(round(UNTIL_SIZE * self.scale, 1), Weight.BOLD, pitch=1.25)
+        most = page_told(WIDEST, WIDEST, self.holds)
+        width = self.format.width - 2 * MARGIN
+        settings = [Setting((Run(said),), left, width) for said in (until(self.control), most)]
+        self.ruler.measure(settings)
+        said, other = (self.ruler(each) for each in settings)
+        is_one_line = said.width + other.width + left.size * MM_PER_POINT * 2 <= width
+        high, y = said.height, 0.0 if is_one_line else said.height + 0.8
+        x = min(width, said.width + 0.4) if is_one_line else 0.0
+        right = replace(left, align=Align.RIGHT if is_one_line else Align.LEFT)
+        of_page = (Run(page),)
+        first = Text(0, 0, x or width, high, settings[0].runs, left, Role.FOOTER, Tier.REFER)
+        second = Text(x, y, width - x, other.height, of_page, right, Role.FOOTER, Tier.REFER)
+        return [first, second], y + max(high, other.height) + 1.2
 
     def _foot_width(self) -> float:
         side = self._code_side()
         return self.format.width - 2 * MARGIN - (side + 4 if side else 0)
 
-    def _foot(self, number: int, of: int, far: str) -> list[Item]:
+    def _foot(self, number: int, of: int, far: str, holds: str) -> list[Item]:
         width, height = self.format
         top = height - MARGIN - self._foot_height()
         items: list[Item] = [
             Arrow(((MARGIN, top), (width - MARGIN, top)), 0.3, Ink.BLACK, has_head=False)
         ]
-        y = top + 1.6
-        for runs, high in self._foot_lines(number, of, far):
-            items.append(
-                Text(MARGIN, y, self._foot_width(), high, runs, self.foot, Role.FOOTER, Tier.REFER)
-            )
-            y += high + 0.8
-        items += self._bar(y + 1)
+        standing, above = self._until(page_told(number, of, holds))
+        y = top + above + 1.6
+        runs, high = self._told(far)
+        # Whoever hears the page hears the rule of use first.
+        items += [
+            Text(MARGIN, y, self._foot_width(), high, runs, self.foot, Role.FOOTER, Tier.REFER),
+            *(moved(each, MARGIN, top + 1.4) for each in standing),
+        ]
+        top += above
+        items += self._bar(y + high + 1.8)
         if self.control.modules:
             side = self._code_side()
             told = _("Stamp {code}").format(code=self.control.code)

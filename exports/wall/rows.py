@@ -10,7 +10,7 @@ from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import Align, Arrow, Item, Outline, Role, Shape, Weight
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.content import Down, Row, Side, Sign
-from chamberwise.exports.wall.pen import HEAD, SMALL, Pen
+from chamberwise.exports.wall.pen import HEAD, SMALL, Pen, TooNarrowError
 from chamberwise.exports.wall.stops import Way, circle, way
 
 STUB = 1.5
@@ -19,6 +19,8 @@ AHEAD = 1.4
 """Body sizes: the least length of an arrow behind an answer."""
 BESIDE = 0.35
 """Body sizes: between a line and the answer that stands in it."""
+LEAST_ROOM = 7.0
+"""Body sizes: the least width for what a row says; with less, a line is a word."""
 APART = 0.1
 """Body sizes: over and under an answer that is higher than where it leads."""
 OUTLINES = {
@@ -50,7 +52,10 @@ def row(pen: Pen, content: Row, width: float, of: str) -> Drawn:
     """Return a row in a width."""
     left = width * pen.left if content.sides else width
     symbol = pen.em(3.0)
-    words = _words(pen, content, left - symbol - pen.em(1.3), of)
+    room = left - symbol - pen.em(1.3)
+    if room < pen.em(LEAST_ROOM):
+        raise TooNarrowError(content.text)
+    words = _words(pen, content, room, of)
     slots = [_slot(pen, side, width) for side in content.sides]
     head = max(symbol, words.height + pen.em(1.2))
     items = _symbol(pen, content, left, symbol, head, of)

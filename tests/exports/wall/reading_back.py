@@ -147,6 +147,9 @@ class _Page:
         return Way(squashed(self._label(arrow)), tuple(boxes), ends)
 
     def _label(self, arrow: _Arrow) -> str:
+        return _text(self._standing_in(arrow))
+
+    def _standing_in(self, arrow: _Arrow) -> list[Stretch]:
         """Return the lines of words that stand in the line of an arrow."""
         x, y = arrow.tail
         left = max((end for _start, end in self._level(y) if end < x - 0.1), default=x)
@@ -161,21 +164,26 @@ class _Page:
             reach = 1.35 * each.size * MM
             if any(abs(each.origin[1] - one.origin[1]) < reach for one in taken):
                 taken.append(each)
-        return _text(taken)
+        return taken
 
     def _down(self, node: _Node, arrow: _Arrow) -> tuple[str, str, str]:
         target = self._at(arrow.tip)
-        x, edge = arrow.tail[0], self._edge(arrow.tail[0])
+        x = arrow.tail[0]
+        leaves = any(self._source(each) is node for each in self.arrows if not each.is_down)
+        edge = self._edge(x) if leaves else node.box.right
         beside = Box(x, node.box.bottom, edge, arrow.tip[1])
         circles = [
             each
             for each in self.nodes
             if each.is_circle and each is not target and beside.holds(each.box.centre)
         ]
+        level = (each for each in self.arrows if not each.is_down and not self._at(each.tail))
+        aside = [each for other in level for each in self._standing_in(other)]
         words = [
             each
             for each in self.words
             if beside.holds(each.box.centre)
+            and each not in aside
             and each.box.right < edge
             and not any(other.box.holds(each.box.centre) for other in self.nodes)
         ]
