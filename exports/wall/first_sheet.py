@@ -17,7 +17,7 @@ from chamberwise.exports.typesetting.guessing import Asked, Guess, measured
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.content import Wall
 from chamberwise.exports.wall.edges import going_on
-from chamberwise.exports.wall.front import first_actions, head
+from chamberwise.exports.wall.front import NARROW, first_actions, head
 from chamberwise.exports.wall.growing import aired, grown, grown_tasks
 from chamberwise.exports.wall.panels import calls, calls_and_notes, dangers
 from chamberwise.exports.wall.pen import LEAST_SIZE, SMALL, STEP, Pen, TooNarrowError
@@ -83,6 +83,7 @@ def _tried(content: Wall, body: Body, guess: Guess, least: float) -> Iterator[tu
         found = [
             (pen, plan)
             for plan in plans
+            if body.width / plan.columns >= Pen(guess, steps * STEP).em(NARROW)
             for pen in _larger(content, body, Pen(guess, steps * STEP), plan)
         ]
         for pen, plan in sorted(found, key=lambda each: _worth(*each), reverse=True):

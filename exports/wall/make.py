@@ -18,7 +18,7 @@ from chamberwise.exports.wall.first_sheet import BESIDE
 from chamberwise.exports.wall.over_sheets import Sheets, over_sheets
 from chamberwise.exports.wall.pen import LEAST_SMALL, SMALL
 from chamberwise.exports.wall.placing import Placed, longest, place
-from chamberwise.exports.wall.row_sheets import MOST_SHEETS
+from chamberwise.exports.wall.row_sheets import CLEARLY, MOST_SHEETS
 
 FEW_SHEETS = 3
 """As many as are hung for letters read at arm's length, where all would stand on one."""
@@ -54,8 +54,8 @@ def make(order: Order) -> Made:
 
 
 def _larger_letters(order: Order, content: Wall, body: Body, placed: Placed) -> Sheets | None:
-    """Return the chart on a few sheets where one is not read at arm's length and these are."""
-    if _far(placed) >= BESIDE:
+    """Return the chart on a few sheets where one is read from clearly less than arm's length."""
+    if _far(placed) * CLEARLY >= BESIDE:
         return None
     least = max(_least(order), size_for(BESIDE) / SMALL)
     sheets = over_sheets(content, body, order.ruler, least)

@@ -19,7 +19,7 @@ from chamberwise.exports.wall.edges import edges, named
 from chamberwise.exports.wall.first_sheet import BESIDE, FirstSheet, first_sheet, say_first_sheet
 from chamberwise.exports.wall.panels import lying
 from chamberwise.exports.wall.pen import LEAST_SIZE, SMALL, Pen, TooNarrowError
-from chamberwise.exports.wall.row_sheets import MOST_SHEETS, Rows, row_sheets, say_rows
+from chamberwise.exports.wall.row_sheets import CLEARLY, MOST_SHEETS, Rows, row_sheets, say_rows
 
 KEPT = 0.85
 """Of their size: what the first actions keep at least beside where things lie."""
@@ -99,9 +99,9 @@ def _behind_first(
 def _at_arm_s_length(
     content: Wall, body: Body, guess: Guess, first: Pen, found: Rows, kept: float
 ) -> Rows:
-    """Return the rows on one sheet more if they, like the first sheet, are read from there then."""
+    """Return the rows on a sheet more if they, like the first sheet, are clearly better read so."""
     beside = size_for(BESIDE) / SMALL
-    if not first.size >= beside > found.pen.size:
+    if not first.size >= beside > found.pen.size * CLEARLY:
         return found
     more = len(found.pieces) + 1
     return row_sheets(content, body, guess, beside, more, kept, most=more) or found

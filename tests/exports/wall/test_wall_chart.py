@@ -8,6 +8,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 import pytest
+from chamberwise.engine.chart.main_line import likeliest
 from chamberwise.engine.chart.main_line import wall_chart as chart_of
 from chamberwise.engine.chart.numbers import step_numbers
 from chamberwise.engine.graph.targets import targets
@@ -22,6 +23,7 @@ from chamberwise.exports.wall.make import make
 from chamberwise.exports.wall.text import text
 
 from tests.exports.flow.stage import FLAGSHIP, assert_lawful, order, printed, shipped
+from tests.exports.printing.other_shapes import made
 
 NAMES = tuple(shipped().pathways)
 SIZES = (
@@ -291,3 +293,13 @@ def test_a_label_behind_a_silent_fork_names_what_it_speaks_of(name: str, said: s
     labels = [side.label for row in rows for side in row.sides]
     labels += [row.down.label for row in rows if row.down]
     assert any(said in label for label in labels), labels
+
+
+def test_the_likeliest_way_goes_on_while_it_can() -> None:
+    """All walks come to an end, which for that alone is not the next row."""
+    for shape, count in (("fan", 8), ("comb", 9), ("loop", 6)):
+        pathway = made(shape, count, "plain").pathways["other"]
+        line = likeliest(pathway)
+        assert len(line) > 2, shape
+        assert line[-1] == "end"
+        assert "end" not in line[:-1]
