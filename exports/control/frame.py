@@ -154,7 +154,7 @@ class Frame:
 
     def _foot_height(self) -> float:
         high = self.ruler(self._telling(_(FARTHEST) * 3)).height
-        return self._until("")[1] + max(high + 1.6 + 4, self._code_side())
+        return self._until("")[1] + max(high + 4.4, self._code_side() + 1.2)
 
     def _code_side(self) -> float:
         return (
@@ -197,7 +197,7 @@ class Frame:
         of_page = (Run(page),)
         first = Text(0, 0, x or width, high, runs, left, Role.FOOTER, Tier.REFER)
         second = Text(x, y, width - x, other.height, of_page, right, Role.FOOTER, Tier.REFER)
-        return [first, second], y + max(high, other.height) + 1.2
+        return [first, second], y + max(high, other.height) + 0.4
 
     def _foot_width(self) -> float:
         side = self._code_side()
@@ -216,7 +216,7 @@ class Frame:
         # Whoever hears the page hears the rule of use first.
         items += [
             Text(MARGIN, y, told.width, high, told.runs, told.style, Role.FOOTER, Tier.REFER),
-            *(moved(each, MARGIN, top + 1.4) for each in standing),
+            *(moved(each, MARGIN, top + 1.2) for each in standing),
         ]
         top += above
         items += self._bar(y + high + 1.8)

@@ -8,6 +8,8 @@ from chamberwise.exports.control.content import FOLLOW, PURPOSE, Control, day
 from chamberwise.exports.language.unreviewed import unreviewed_notice
 from chamberwise.exports.paper.sheet import Run, Weight
 
+WHOLE = 48
+"""Letters: what is shorter stands on one line of the foot."""
 COPIES = N_("A printed copy is not kept current: ask with {command}.")
 
 
@@ -18,8 +20,8 @@ def rule_of_use() -> tuple[Run, ...]:
 
 def identity(control: Control) -> str:
     """Return which document this is and who stands for it, on one line."""
-    parts = identified(control)
-    return " ".join(f"{part.rstrip('.')}.".replace(" ", "\u00a0") for part in parts)
+    parts = (f"{part.rstrip('.')}." for part in identified(control))
+    return " ".join(part.replace(" ", "\u00a0") if len(part) < WHOLE else part for part in parts)
 
 
 def identified(control: Control) -> tuple[str, ...]:
