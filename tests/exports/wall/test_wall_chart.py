@@ -8,7 +8,6 @@ from dataclasses import replace
 from itertools import pairwise
 
 import pytest
-from chamberwise.engine.chart.main_line import likeliest
 from chamberwise.engine.chart.main_line import wall_chart as chart_of
 from chamberwise.engine.chart.numbers import step_numbers
 from chamberwise.engine.graph.targets import targets
@@ -23,7 +22,6 @@ from chamberwise.exports.wall.make import make
 from chamberwise.exports.wall.text import text
 
 from tests.exports.flow.stage import FLAGSHIP, assert_lawful, order, printed, shipped
-from tests.exports.printing.other_shapes import made
 
 NAMES = tuple(shipped().pathways)
 SIZES = (
@@ -120,30 +118,6 @@ def passes_beside(start: tuple[float, float], end: tuple[float, float], words: T
     (left, right), (top, bottom) = (sorted(each) for each in zip(start, end, strict=True))
     is_beside = right <= words.x + 0.2 or left >= words.x + words.width - 0.2
     return is_beside or bottom <= words.y + 0.2 or top >= words.y + words.height - 0.2
-
-
-@pytest.mark.parametrize("sized", SIZES, ids=str)
-def test_the_first_actions_are_the_largest_words(sized: Sized) -> None:
-    """Larger than the title too: what is done first is found before what the chart is called."""
-    page, *_ = make(order(shipped(), FLAGSHIP, sized)).pages
-    first = [each for each in page.texts if each.tier is Tier.GLANCE and each.role is Role.STEP]
-    others = [each for each in page.texts if each.tier is not Tier.GLANCE]
-    assert [each.text for each in first] == [
-        one.headline for one in wall_chart(shipped(), FLAGSHIP).first
-    ]
-    assert min(each.style.size for each in first) > 1.2 * max(each.style.size for each in others)
-
-
-def test_names_stand_before_their_tasks_in_a_column() -> None:
-    """Whoever looks for a duty's own line finds it down one edge."""
-    page, *_ = make(order(shipped(), FLAGSHIP, Sized(Paper.A3))).pages
-    content = wall_chart(shipped(), FLAGSHIP)
-    names = {f"{task.who}:" for one in content.first for task in one.lines}
-    tasks = {task.text for one in content.first for task in one.lines}
-    named = [each for each in page.texts if each.text in names]
-    told = [each for each in page.texts if each.text in tasks]
-    assert len(named) == len(told) == sum(len(one.lines) for one in content.first)
-    assert len({each.x for each in named}) == len({each.x for each in told}) == 1
 
 
 def test_symbols_are_those_of_the_standard() -> None:
@@ -293,13 +267,3 @@ def test_a_label_behind_a_silent_fork_names_what_it_speaks_of(name: str, said: s
     labels = [side.label for row in rows for side in row.sides]
     labels += [row.down.label for row in rows if row.down]
     assert any(said in label for label in labels), labels
-
-
-def test_the_likeliest_way_goes_on_while_it_can() -> None:
-    """All walks come to an end, which for that alone is not the next row."""
-    for shape, count in (("fan", 8), ("comb", 9), ("loop", 6)):
-        pathway = made(shape, count, "plain").pathways["other"]
-        line = likeliest(pathway)
-        assert len(line) > 2, shape
-        assert line[-1] == "end"
-        assert "end" not in line[:-1]
