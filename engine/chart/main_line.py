@@ -1,7 +1,7 @@
 """The main line of a pathway: the one order in which its steps are read from a wall.
 
 An author names it under `wall chart`. Otherwise it is the way most teams would go if every answer
-were as likely as any other.
+were as likely as any other, and nobody left before there is nothing more to do.
 """
 
 from __future__ import annotations
@@ -30,7 +30,10 @@ def wall_chart(pathway: Pathway) -> WallChart:
 
 
 def likeliest(pathway: Pathway) -> tuple[StepId, ...]:
-    """Return the steps met by going on, from each, to where most walks come."""
+    """Return the steps met by going on, from each, to where most walks come and go on.
+
+    All walks come to an end: counted like other steps it would be next wherever it can be.
+    """
     shares = _shares(pathway)
     line, here = [], pathway.start
     while here in pathway.steps and here not in line:
@@ -38,7 +41,7 @@ def likeliest(pathway: Pathway) -> tuple[StepId, ...]:
         onward = [each for each in _onward(pathway, here) if each not in line]
         if not onward:
             break
-        here = max(onward, key=lambda each: shares[each])
+        here = max(onward, key=lambda each: (_goes_on(pathway, each), shares[each]))
     return tuple(line)
 
 
@@ -61,6 +64,10 @@ def _onward(pathway: Pathway, name: StepId) -> Iterable[StepId]:
     arrows = targets(pathway.steps[name])
     found = [target.step for target in arrows if target.label != AFTER_THAT]
     return [each for each in found if each in pathway.steps]
+
+
+def _goes_on(pathway: Pathway, name: StepId) -> bool:
+    return bool(list(_onward(pathway, name)))
 
 
 def _is_action(pathway: Pathway, name: StepId) -> bool:

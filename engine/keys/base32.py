@@ -18,6 +18,7 @@ GROUP = 4
 SURE_UP_TO = 30
 LONGEST = 1000
 
+_HYPHENS = str.maketrans("", "", "-\u2010\u2011")
 _READ_AS = str.maketrans("OIL", "011")
 _MODULUS = 0b100101
 """The polynomial x^5 + x^2 + 1 that makes a field of 32 signs."""
@@ -33,8 +34,11 @@ def written(number: int, least: int = 1) -> str:
 
 
 def as_meant(typed: str) -> str:
-    """Return a key as it was meant: small letters, `o`, `i`, `l`, spaces and hyphens forgiven."""
-    return "".join(typed.upper().translate(_READ_AS).replace("-", "").split())
+    """Return a key as it was meant: small letters, `o`, `i`, `l`, spaces and hyphens forgiven.
+
+    Also the hyphen at which no line ends, as a sheet has it from which a key is copied.
+    """
+    return "".join(typed.upper().translate(_READ_AS).translate(_HYPHENS).split())
 
 
 def grouped(signs: str) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.exports.control.content import FOLLOW, UNREVIEWED, Control
+from chamberwise.exports.control.content import FOLLOW, UNREVIEWED, Control, day
 from chamberwise.exports.control.lines import exceptions
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Arrow, Item, Role, Run, Style, Text, Tier, Weight
@@ -25,10 +25,8 @@ class CardFoot(NamedTuple):
 def card_foot(
     ruler: Ruler, control: Control, x: float, bottom: float, width: float, far: str = ""
 ) -> CardFoot:
-    """Return the foot that ends at `bottom`: marks, the rule of use, edition and stamp."""
-    runs = _runs(control, far, " ")
-    if ruler(Setting(runs, STYLE, width)).width > width:
-        runs = _runs(control, far, "\n")
+    """Return the foot that ends at `bottom`: marks, rule of use, edition, stamp, review date."""
+    runs = _runs(control, far)
     high = ruler(Setting(runs, STYLE, width)).height
     top = bottom - high
     line = Arrow(((x, top - GAP), (x + width, top - GAP)), 0.25, Ink.BLACK, has_head=False)
@@ -43,18 +41,22 @@ def _short(mark: str) -> str:
     return f"{mark.partition(':')[0]}."
 
 
-def _runs(control: Control, far: str, between: str) -> tuple[Run, ...]:
-    """Return marks, rule and stamp, on one line or each on its own."""
-    marks = " ".join(_short(mark) for mark in control.marks)
-    said = between.join(
-        each
-        for each in (
-            _(" Edition\u00a0{edition}.").format(edition=control.edition),
-            _("Stamp\u00a0{code}.").format(code=control.code),
-            far,
-        )
-        if each
+def _runs(control: Control, far: str) -> tuple[Run, ...]:
+    """Return all that is said, each on one line or another as it fits."""
+    marks = " ".join(_whole(_short(mark)) for mark in control.marks)
+    due = _("Review by {review_by}").format(review_by=day(control.review_by))
+    said = (
+        _(" Edition\u00a0{edition}.").format(edition=control.edition),
+        _("Stamp\u00a0{code}.").format(code=control.code),
+        f"{_whole(due)}.",
+        far,
     )
-    head = (Run(f"{marks}{between}", Weight.BOLD),) if marks else ()
+    head = (Run(f"{marks} ", Weight.BOLD),) if marks else ()
     off = exceptions(control)
-    return (*head, Run(_(FOLLOW), Weight.BOLD), Run(said), *((Run(between), *off) if off else ()))
+    told = Run(" ".join(each for each in said if each))
+    return (*head, Run(_whole(_(FOLLOW)), Weight.BOLD), told, *((Run(" "), *off) if off else ()))
+
+
+def _whole(said: str) -> str:
+    """Return words that stay on one line."""
+    return said.replace(" ", "\u00a0")

@@ -8,6 +8,8 @@ from chamberwise.exports.control.content import FOLLOW, PURPOSE, Control, day
 from chamberwise.exports.language.unreviewed import unreviewed_notice
 from chamberwise.exports.paper.sheet import Run, Weight
 
+WHOLE = 48
+"""Letters: what is shorter stands on one line of the foot."""
 COPIES = N_("A printed copy is not kept current: ask with {command}.")
 
 
@@ -16,19 +18,35 @@ def rule_of_use() -> tuple[Run, ...]:
     return (Run(_(FOLLOW), Weight.BOLD), Run(" " + _(PURPOSE)))
 
 
-def identity(control: Control, page: int, pages: int) -> str:
-    """Return which document this is, who stands for it, until when."""
-    parts = (
+def identity(control: Control) -> str:
+    """Return which document this is and who stands for it, on one line."""
+    parts = (f"{part.rstrip('.')}." for part in identified(control))
+    return " ".join(part.replace(" ", "\u00a0") if len(part) < WHOLE else part for part in parts)
+
+
+def identified(control: Control) -> tuple[str, ...]:
+    """Return which document this is and who stands for it, each by itself."""
+    return (
         f"{control.title}, {control.sheet}",
         control.unit or _("No unit named"),
         _document(control),
         _("Author: {authors}").format(authors=", ".join(control.authors)),
         approval(control),
         _("Reviewed {reviewed}").format(reviewed=day(control.reviewed)),
-        _("Review by {review_by}").format(review_by=day(control.review_by)),
-        _("Page {page} of {pages}").format(page=page, pages=pages),
     )
-    return "\u2002\u00b7\u2002".join(part.replace(" ", "\u00a0") for part in parts)
+
+
+def until(control: Control) -> str:
+    """Return when the paper is out of date."""
+    return _("{review_by}, out of date after that").format(
+        review_by=_("Review by {review_by}").format(review_by=day(control.review_by))
+    )
+
+
+def page_told(page: int, pages: int, holds: str = "") -> str:
+    """Return which page it is, and what is looked up on it."""
+    told = _("Page {page} of {pages}").format(page=page, pages=pages)
+    return f"{holds} \u00b7 {told}" if holds else told
 
 
 def _document(control: Control) -> str:
@@ -74,13 +92,13 @@ def exceptions(control: Control) -> tuple[Run, ...]:
 
 
 def _whole(name: str) -> str:
-    """Return a name that no line end parts: hyphens that do not break."""
+    """Return words that no line end parts at a hyphen."""
     return name.replace("-", "\u2011")
 
 
 def currency(control: Control, far: str) -> str:
     """Return how to learn whether the paper is current, and from how far it is read."""
-    asked = f"{control.asked_with} {control.code}".replace(" ", "\u00a0")
+    asked = _whole(f"{control.asked_with} {control.code}").replace(" ", "\u00a0")
     return " ".join(
         (
             _("Stamp {code}. Printed {day}.").format(code=control.code, day=day(control.made)),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from unicodedata import bidirectional
 
 from chamberwise.engine.language.numbers import decimal
@@ -54,7 +54,9 @@ def make_from(content: FullPathway, order: Order) -> Made:
     _check_direction(content)
     size = max(BODY_SIZE, size_for(order.distance) if order.distance else BODY_SIZE)
     scale = size / BODY_SIZE
-    frame = Frame(order.ruler, order.control, order.sized.format)
+    most = max((step.number for step in content.steps), default=0)
+    holds = _steps_told([most, most + 1])
+    frame = Frame(order.ruler, order.control, order.sized.format, holds)
     body = frame.body
     _check_room(body, scale, order)
     collector = Collecting()
@@ -165,7 +167,23 @@ def _pages(flow: Flow, frame: Frame, ruler: Ruler, size: float) -> tuple[Page, .
     _measure_page_words(flow, count, ruler)
     for put in flow.puts:
         drawn[put.page] += put.drawn(flow.pages)
-    return tuple(frame.page(tuple(items), number, count, far) for number, items in drawn.items())
+    steps: dict[int, list[int]] = {}
+    for step, page in flow.pages.items():
+        steps.setdefault(page, []).append(step)
+    return tuple(
+        frame.page(tuple(items), number, count, far, _steps_told(steps.get(number, [])))
+        for number, items in drawn.items()
+    )
+
+
+def _steps_told(numbers: Sequence[int]) -> str:
+    """Return which steps begin on a page, as somebody looks for them who leafs through."""
+    if not numbers:
+        return ""
+    first, last = min(numbers), max(numbers)
+    if first == last:
+        return _("Step {number}").format(number=first)
+    return _("Steps {first} to {last}").format(first=first, last=last)
 
 
 def _measure_page_words(flow: Flow, count: int, ruler: Ruler) -> None:

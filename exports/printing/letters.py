@@ -53,9 +53,18 @@ def faults(sheet: Sheet) -> tuple[Fault, ...]:
 
 def refuse_letters(sheet: Sheet) -> None:
     """Raise `UnprintableError` where there are letters that cannot be printed."""
-    told = [str(each) for each in faults(sheet)]
-    if told:
-        raise UnprintableError("\n".join([_("This cannot be printed:"), *told]))
+    found = faults(sheet)
+    if found:
+        told = [_("This cannot be printed:"), *map(str, found), _("Ways out:")]
+        raise UnprintableError("\n".join([*told, *dict.fromkeys(map(_way_out, found))]))
+
+
+def _way_out(fault: Fault) -> str:
+    if fault.is_right_to_left:
+        way = _("Write the pathway in a script that runs from left to right.")
+    else:
+        way = _("Write those words without that letter.")
+    return f"  - {way}"
 
 
 def _faults(sheet: Sheet) -> Iterator[Fault]:

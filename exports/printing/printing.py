@@ -16,7 +16,13 @@ from chamberwise.engine.stamp.code import stamp_of
 from chamberwise.engine.stamp.content import content_digest
 from chamberwise.exports.control.content import Control
 from chamberwise.exports.control.extract import control_of
-from chamberwise.exports.control.lines import exceptions, identity, rule_of_use, translated
+from chamberwise.exports.control.lines import (
+    exceptions,
+    identified,
+    rule_of_use,
+    translated,
+    until,
+)
 from chamberwise.exports.paper.sheet import Page, Run, Sheet
 from chamberwise.exports.paper.sizes import Sized
 from chamberwise.exports.printing.kinds import maker, teller
@@ -164,8 +170,7 @@ def _controlled(text: str, control: Control) -> str:
     foreign = translated(control)
     use = "".join(run.text for run in (*rule_of_use(), *exceptions(control)))
     use += "".join(run.text for run in (Run("\n"), *foreign)) if foreign else ""
-    plain = identity(control, 1, 1).translate(PLAIN)
-    about = plain.split("\u2002·\u2002")[:-1]
+    about = (each.translate(PLAIN) for each in (*identified(control), until(control)))
     asked = _("Stamp {code}. Is it current? {command}").format(
         code=control.code, command=f"chamberwise stamp {control.code}"
     )

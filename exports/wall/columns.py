@@ -8,9 +8,9 @@ from itertools import pairwise
 from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import Arrow, Item
 from chamberwise.exports.wall.box import Piece
-from chamberwise.exports.wall.content import Wall
+from chamberwise.exports.wall.content import Row, Wall
 from chamberwise.exports.wall.pen import Pen
-from chamberwise.exports.wall.rows import LEFT, Drawn, down, row
+from chamberwise.exports.wall.rows import Drawn, down, row
 from chamberwise.exports.wall.stops import circle
 
 SPINE = 1.75
@@ -76,7 +76,7 @@ def _opened(pen: Pen, content: Wall, drawn: Sequence[Drawn], width: float) -> Pi
     if content.opening is None or not drawn:
         return Piece((), width, 0.0)
     below, of = drawn[0], f"{content.pathway}/{content.rows[0].step}"
-    label = down(pen, content.opening, width * LEFT, of)
+    label = down(pen, content.opening, width * pen.left, of)
     start = pen.em(0.1)
     reach = label.height + pen.em(1.0)
     ways = ((below.middle, start), (below.middle, reach + below.begins))
@@ -132,7 +132,7 @@ def _turned(pen: Pen, content: Wall, place: int, made: Drawn) -> tuple[list[Item
         return [], made.piece.height
     of = f"{content.pathway}/{one.step}"
     end = circle(pen, one.number + 1, is_row=True, of=of)
-    label = down(pen, one.down, made.piece.width * LEFT, of)
+    label = down(pen, one.down, _beside(pen, one, made.piece.width), of)
     reach = made.bottom + max(pen.em(0.9), label.height + pen.em(0.5))
     ways = ((made.middle, made.ends), (made.middle, reach))
     items = [
@@ -151,7 +151,7 @@ def _onward(
     if place + 1 == len(drawn) or one.down is None:
         return [], pen.em(1.4)
     of = f"{content.pathway}/{one.step}"
-    label = down(pen, one.down, width * LEFT, of)
+    label = down(pen, one.down, _beside(pen, one, width), of)
     below = drawn[place + 1]
     room = made.piece.height - made.bottom + below.top
     gap = max(pen.em(0.8), label.height + pen.em(0.9) - room)
@@ -161,3 +161,8 @@ def _onward(
     beside = label.at(made.middle + pen.em(0.9), made.bottom + min(spare / 2, pen.em(0.45)))
     arrow = Arrow(ways, pen.line(SPINE), is_dashed=bool(one.down.via), of=of)
     return [arrow, *beside], gap
+
+
+def _beside(pen: Pen, one: Row, width: float) -> float:
+    """Return the room beside the arrow down: the whole width where no way leads to the side."""
+    return width * pen.left if one.sides else width

@@ -17,7 +17,7 @@ from chamberwise.exports.typesetting.guessing import Asked, Guess, measured
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.content import Wall
 from chamberwise.exports.wall.edges import going_on
-from chamberwise.exports.wall.front import first_actions, head
+from chamberwise.exports.wall.front import NARROW, first_actions, head
 from chamberwise.exports.wall.growing import aired, grown, grown_tasks
 from chamberwise.exports.wall.panels import calls, calls_and_notes, dangers
 from chamberwise.exports.wall.pen import LEAST_SIZE, SMALL, STEP, Pen, TooNarrowError
@@ -26,8 +26,14 @@ ACROSS = 3.0
 """Metres from which the first actions are to be read."""
 BESIDE = 0.5
 """Metres from which tasks are to be read at least: at arm's length."""
-LEAST_GLANCE = 1.3
-"""Times the tasks: the least by which the first actions are larger."""
+LEAST_GLANCE = 2.2
+"""Times what is smaller: from that on the first actions grow with it, on large paper."""
+
+
+CLEARLY = 1.1
+"""Times: how much larger all else is where names do not stand in a column of their own."""
+LEAST_TASK = 1.3
+"""Times calls and dangers: tasks, before these grow too."""
 
 
 class FirstSheet(NamedTuple):
@@ -41,6 +47,8 @@ class FirstSheet(NamedTuple):
 class _Plan(NamedTuple):
     columns: int
     has_notes: bool
+    is_table: bool = False
+    """Whether tasks stand behind a column of names."""
 
 
 def first_sheet(content: Wall, body: Body, guess: Guess, least: float) -> FirstSheet:
@@ -60,19 +68,22 @@ def first_sheet(content: Wall, body: Body, guess: Guess, least: float) -> FirstS
 
 def say_first_sheet(content: Wall, body: Body, pen: Pen) -> None:
     """Say all that stands on the sheet, for a guess to meet its words."""
-    _arranged(content, body, pen, _Plan(1, True))
+    for is_table in (False, True):
+        _arranged(content, body, pen, _Plan(1, True, is_table))
 
 
 def _tried(content: Wall, body: Body, guess: Guess, least: float) -> Iterator[tuple[Pen, _Plan]]:
     """Yield pens that fit by guess, the best first."""
     count = max(1, len(content.first))
-    plans = [_Plan(columns, True) for columns in sorted({1, min(2, count), count})]
+    plans = [_Plan(1, True, is_table=True)]
+    plans += [_Plan(columns, True) for columns in sorted({1, min(2, count), count})]
     plans += [each._replace(has_notes=False) for each in plans]
     start = max(least, size_for(BESIDE) / SMALL)
     for steps in range(round(start / STEP + 0.49), round(max(least, LEAST_SIZE) / STEP - 0.49), -1):
         found = [
             (pen, plan)
             for plan in plans
+            if body.width / plan.columns >= Pen(guess, steps * STEP).em(NARROW)
             for pen in _larger(content, body, Pen(guess, steps * STEP), plan)
         ]
         for pen, plan in sorted(found, key=lambda each: _worth(*each), reverse=True):
@@ -81,7 +92,8 @@ def _tried(content: Wall, body: Body, guess: Guess, least: float) -> Iterator[tu
 
 def _worth(pen: Pen, plan: _Plan) -> tuple[bool, float, float]:
     """Return what is wanted of the sheet: the dangers on it, then its first actions, its tasks."""
-    return plan.has_notes, pen.points(pen.glance), pen.size
+    glance = min(pen.points(pen.glance), size_for(ACROSS))
+    return plan.has_notes, glance, pen.size * (CLEARLY if plan.is_table else 1.0)
 
 
 def _grown(content: Wall, body: Body, pen: Pen, plan: _Plan) -> Pen | None:
@@ -93,15 +105,16 @@ def _grown(content: Wall, body: Body, pen: Pen, plan: _Plan) -> Pen | None:
 
 
 def _larger(content: Wall, body: Body, pen: Pen, plan: _Plan) -> Iterator[Pen]:
-    """Yield pens with first actions as large as fits, then with larger tasks beside those."""
+    """Yield pens with first actions as large as fits, then with all else larger beside those."""
     larger = _grown(content, body, pen, plan)
     while larger is not None:
         yield larger
         if not content.first:
             return
         size = larger.size + STEP
-        larger = replace(larger, size=size, glance=larger.size * larger.glance / size)
-        if larger.glance < LEAST_GLANCE or _arranged(content, body, larger, plan) is None:
+        glance = max(LEAST_GLANCE, larger.size * larger.glance / size)
+        larger = replace(larger, size=size, glance=glance, task=LEAST_TASK)
+        if _arranged(content, body, larger, plan) is None:
             return
 
 
@@ -124,7 +137,7 @@ def _placed(content: Wall, body: Body, pen: Pen, plan: _Plan) -> Piece | None:
     gap = pen.em(1.1)
     parts = [head(pen, content, body.width)]
     if content.first:
-        parts.append(first_actions(pen, content, body.width, plan.columns))
+        parts.append(first_actions(pen, content, body.width, plan.columns, is_table=plan.is_table))
     panels = calls_and_notes if plan.has_notes else calls
     foot = panels(pen, content, body.width)
     words = going_on(body, pen, 1)

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
+from functools import partial
+from typing import TypeAlias
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.paper.inks import Ink
@@ -10,14 +12,18 @@ from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import Align, Item, Outline, Role, Run, Shape, Tier, Weight
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.content import First, Wall
-from chamberwise.exports.wall.pen import HEAD, TITLE, Pen, Words
+from chamberwise.exports.wall.pen import HEAD, TITLE, Pen, TooNarrowError, Words
 
 BORDER = 3.0
 LETTERS = "ABCD"
+Telling: TypeAlias = Callable[[First, float, str], tuple[list[Item], float]]
+"""From a first action, a width and a name: everybody's tasks, and their height."""
 NARROW = 15.0
 """Body sizes: the least width of a column of first actions."""
 BROAD = 24.0
 """Body sizes: the least width of a column of tasks beside another."""
+NAMED = 0.45
+"""Of the width: the most that names may take of a table of tasks."""
 
 
 def head(pen: Pen, content: Wall, width: float) -> Piece:
@@ -50,14 +56,20 @@ def _unit(pen: Pen, content: Wall, title: Words, width: float) -> tuple[list[Ite
     return [name.at(0, top)], top + name.height
 
 
-def first_actions(pen: Pen, content: Wall, width: float, columns: int = 0) -> Piece:
-    """Return the box of first actions in so many columns, or as many as have room."""
+def first_actions(
+    pen: Pen, content: Wall, width: float, columns: int = 0, *, is_table: bool = False
+) -> Piece:
+    """Return the box of first actions in so many columns, or as many as have room.
+
+    In a table of tasks, everybody's name stands before them in a column of its own.
+    """
     pad, between = pen.em(0.9), pen.em(1.5)
     tab = _tab(pen)
     columns = columns or _columns(pen, len(content.first), width)
     each = (width - 2 * pad - (columns - 1) * between) / columns
+    tasks = _tabled(pen, content) if is_table else partial(_tasks, pen)
     cells = [
-        _cell(pen, content.pathway, n, one, each)
+        _cell(pen, content.pathway, n, one, each, tasks)
         for n, one in zip(LETTERS, content.first, strict=False)
     ]
     items, below = in_rows(cells, columns, each + between, pen.em(0.45 + pen.air))
@@ -100,7 +112,7 @@ def _tab(pen: Pen) -> Piece:
     return Piece((ground, words.at(0, pen.em(0.15))), words.width, height)
 
 
-def _cell(pen: Pen, pathway: str, letter: str, one: First, width: float) -> Piece:
+def _cell(pen: Pen, pathway: str, letter: str, one: First, width: float, tasks: Telling) -> Piece:
     of = f"{pathway}/{one.step}"
     figure = pen.words(
         letter, pen.em(1.2 * pen.glance), pen.glance, weight=Weight.BOLD,
@@ -111,7 +123,7 @@ def _cell(pen: Pen, pathway: str, letter: str, one: First, width: float) -> Piec
         one.headline, room, pen.glance, weight=Weight.BOLD, role=Role.STEP, tier=Tier.GLANCE, of=of
     )
     start, below = pen.em(1.25 * pen.glance), title.height + pen.em(pen.air)
-    told, high = _tasks(pen, one, room, of)
+    told, high = tasks(one, room, of)
     items = [figure.at(0, 0), title.at(start, 0), *(moved(each, start, below) for each in told)]
     return Piece(tuple(items), width, below + high)
 
@@ -127,6 +139,34 @@ def _tasks(pen: Pen, one: First, room: float, of: str) -> tuple[list[Item], floa
         words = pen.words(runs, each, pen.task, of=of)
         pieces.append(Piece((words.at(0, 0),), each, words.height))
     return in_rows(pieces, columns, each + between, pen.em(pen.air))
+
+
+def _tabled(pen: Pen, content: Wall) -> Telling:
+    """Return how tasks are told in two columns: names as wide as the longest, then the tasks."""
+    names = dict.fromkeys(f"{task.who}:" for one in content.first for task in one.lines)
+    wide = pen.em(1e3)
+    rooms = [pen.words(name, wide, pen.task, weight=Weight.BOLD).room for name in names]
+    named = max((room.width for room in rooms), default=0.0) + pen.em(0.2)
+    return partial(_table, pen, named)
+
+
+def _table(pen: Pen, named: float, one: First, room: float, of: str) -> tuple[list[Item], float]:
+    """Raise `TooNarrowError` where names would take more than their share."""
+    start = named + pen.em(0.6)
+    if start > room * NAMED:
+        raise TooNarrowError(one.headline)
+    items: list[Item] = []
+    y = 0.0
+    for task in one.lines:
+        name = pen.words(f"{task.who}:", named, pen.task, weight=Weight.BOLD, of=of)
+        words = pen.words(task.text, room - start, pen.task, of=of)
+        items += [name.at(0, y), words.at(start, y)]
+        y += words.height + pen.em(pen.air)
+    for choice in one.choices:
+        words = pen.words(choice, room, pen.task, of=of)
+        items.append(words.at(0, y))
+        y += words.height + pen.em(pen.air)
+    return items, max(0.0, y - pen.em(pen.air))
 
 
 def _told(one: First) -> Iterator[tuple[Run, ...]]:

@@ -14,9 +14,14 @@ from chamberwise.exports.paper.sizes import Paper, Sized, larger
 from chamberwise.exports.printing.order import Made, Order, UnfitError
 from chamberwise.exports.wall.content import MOST_BOXES, Wall
 from chamberwise.exports.wall.extract import wall_chart
-from chamberwise.exports.wall.over_sheets import MOST_SHEETS, Sheets, over_sheets
+from chamberwise.exports.wall.first_sheet import BESIDE
+from chamberwise.exports.wall.over_sheets import Sheets, over_sheets
 from chamberwise.exports.wall.pen import LEAST_SMALL, SMALL
 from chamberwise.exports.wall.placing import Placed, longest, place
+from chamberwise.exports.wall.row_sheets import CLEARLY, MOST_SHEETS
+
+FEW_SHEETS = 3
+"""As many as are hung for letters read at arm's length, where all would stand on one."""
 
 
 def make(order: Order) -> Made:
@@ -30,8 +35,11 @@ def make(order: Order) -> Made:
     is_large = content.boxes > MOST_BOXES
     placed = None if is_large else place(content, frame.body, order.ruler)
     if placed is not None and (order.distance or 0) <= _far(placed):
-        return Made((frame.page(placed.items, 1, 1, _said(content, placed)),))
-    sheets = over_sheets(content, frame.body, order.ruler, _least(order))
+        sheets = _larger_letters(order, content, frame.body, placed)
+        if sheets is None:
+            return Made((frame.page(placed.items, 1, 1, _said(content, placed)),))
+    else:
+        sheets = over_sheets(content, frame.body, order.ruler, _least(order))
     if sheets is None:
         raise _unfit(order, content)
     count = len(sheets.sheets)
@@ -43,6 +51,16 @@ def make(order: Order) -> Made:
         count=count, sized=paper_told(order.sized)
     )
     return Made(tuple(pages), (told,))
+
+
+def _larger_letters(order: Order, content: Wall, body: Body, placed: Placed) -> Sheets | None:
+    """Return the chart on a few sheets where one is read from clearly less than arm's length."""
+    if _far(placed) * CLEARLY >= BESIDE:
+        return None
+    least = max(_least(order), size_for(BESIDE) / SMALL)
+    sheets = over_sheets(content, body, order.ruler, least)
+    is_read = sheets is not None and _far(sheets) > _far(placed)
+    return sheets if sheets and is_read and len(sheets.sheets) <= FEW_SHEETS else None
 
 
 def _said(content: Wall, placed: Placed | Sheets) -> str:

@@ -7,38 +7,22 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from functools import partial
-from itertools import pairwise
-from math import ceil
-from typing import NamedTuple
 
 from chamberwise.exports.control.frame import Body
 from chamberwise.exports.legibility.angle import size_for
 from chamberwise.exports.paper.sheet import Item
-from chamberwise.exports.typesetting.guessing import Asked, Guess, Meeting, measured
+from chamberwise.exports.typesetting.guessing import Guess, Meeting
 from chamberwise.exports.typesetting.measuring import Ruler
-from chamberwise.exports.typesetting.searching import most
 from chamberwise.exports.wall.box import Piece
-from chamberwise.exports.wall.columns import Flow
-from chamberwise.exports.wall.content import MOST_BOXES, Wall
+from chamberwise.exports.wall.content import Wall
 from chamberwise.exports.wall.edges import edges, named
 from chamberwise.exports.wall.first_sheet import BESIDE, FirstSheet, first_sheet, say_first_sheet
-from chamberwise.exports.wall.front import in_rows
 from chamberwise.exports.wall.panels import lying
-from chamberwise.exports.wall.parting import Measured, parted
-from chamberwise.exports.wall.pen import (
-    LEAST_SIZE,
-    MOST_SIZE,
-    SMALL,
-    STEP,
-    Pen,
-    TooNarrowError,
-)
+from chamberwise.exports.wall.pen import LEAST_SIZE, SMALL, Pen, TooNarrowError
+from chamberwise.exports.wall.row_sheets import CLEARLY, MOST_SHEETS, Rows, row_sheets, say_rows
 
-MOST_SHEETS = 7
 KEPT = 0.85
 """Of their size: what the first actions keep at least beside where things lie."""
-CLEARLY = 1.1
-"""Times: how much larger letters are in two columns, or without regard to phases, if these are."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,18 +32,6 @@ class Sheets:
     sheets: tuple[tuple[Item, ...], ...]
     size: float
     glance: float
-
-
-class _Plan(NamedTuple):
-    """The most sheets of rows, the columns of each, and whether a column begins with a phase.
-
-    At the foot of the first of them some millimetres are kept free.
-    """
-
-    most: int
-    columns: int
-    by_phase: bool
-    kept: float
 
 
 def over_sheets(
@@ -81,8 +53,8 @@ def over_sheets(
 def _by_rows(content: Wall, body: Body, guess: Guess, least: float, fewest: int) -> Sheets | None:
     """Return the chart whose rows begin on the first sheet, read at arm's length if that can be."""
     beside = max(least, size_for(BESIDE) / SMALL)
-    found = _row_sheets(content, body, guess, beside, fewest) or (
-        _row_sheets(content, body, guess, least, fewest)
+    found = row_sheets(content, body, guess, beside, fewest) or (
+        row_sheets(content, body, guess, least, fewest)
     )
     if found is None:
         return None
@@ -104,13 +76,14 @@ def _behind_first(
         return None
     notes = first.apart
     kept = notes.height + first.pen.em(1.0) if notes else 0.0
-    found = _row_sheets(content, body, guess, least, fewest - 1, kept)
+    found = row_sheets(content, body, guess, least, fewest - 1, kept)
     apart = notes if found is None else None
     if apart is not None:
-        notes, found = None, _row_sheets(content, body, guess, least, fewest - 1)
+        notes, found = None, row_sheets(content, body, guess, least, fewest - 1)
     if found is None:
         return None
-    pen, groups, rows = found
+    kept = 0.0 if apart else kept
+    pen, groups, rows = _at_arm_s_length(content, body, guess, first.pen, found, kept)
     count = 1 + len(rows) + (apart is not None)
     sheets = [tuple(first.piece.at(body.x, body.y))]
     for number, (group, piece) in enumerate(zip(groups, rows, strict=True), start=2):
@@ -121,6 +94,17 @@ def _behind_first(
         top = body.y + above.height + first.pen.em(0.9)
         sheets.append((*above.at(body.x, body.y), *apart.at(body.x, top)))
     return Sheets(tuple(sheets), min(pen.size, first.pen.size), first.pen.points(first.pen.glance))
+
+
+def _at_arm_s_length(
+    content: Wall, body: Body, guess: Guess, first: Pen, found: Rows, kept: float
+) -> Rows:
+    """Return the rows on a sheet more if they, like the first sheet, are clearly better read so."""
+    beside = size_for(BESIDE) / SMALL
+    if not first.size >= beside > found.pen.size * CLEARLY:
+        return found
+    more = len(found.pieces) + 1
+    return row_sheets(content, body, guess, beside, more, kept, most=more) or found
 
 
 def _first_sheet(content: Wall, body: Body, guess: Guess, least: float) -> tuple[FirstSheet, Wall]:
@@ -151,120 +135,15 @@ def _later(content: Wall) -> Wall:
     return replace(content, places=tuple(places))
 
 
-def _row_sheets(
-    content: Wall, body: Body, guess: Guess, least: float, fewest: int, kept: float = 0.0
-) -> tuple[Pen, list[Wall], list[Piece]] | None:
-    """Return the rows on sheets, with what stands on each, in the largest letters that fit."""
-    low = round(max(least, LEAST_SIZE) / STEP + 0.49)
-    fewest = max(fewest, ceil(sum(one.boxes for one in content.rows) / MOST_BOXES))
-    for count in range(fewest, MOST_SHEETS):
-        steps, plan = _best(content, body, guess, count, low, kept)
-        while steps >= low:
-            pen = Pen(guess, steps * STEP)
-            ruler = measured(guess, partial(_laid, content, body, pen, plan))
-            pen = replace(pen, ruler=ruler)
-            found = _parted(content, body, pen, plan)
-            if found is not None:
-                return (pen, *found)
-            steps -= 1
-    return None
-
-
-def _best(
-    content: Wall, body: Body, guess: Guess, count: int, low: int, kept: float
-) -> tuple[int, _Plan]:
-    """Return the steps of size, one less than the least where none hold, and how rows are parted.
-
-    What reads worse has to give clearly larger letters, or letters read at arm's length.
-    """
-    arm = ceil(size_for(BESIDE) / SMALL / STEP)
-    plans = [
-        _Plan(count, columns, by_phase, kept) for columns in (1, 2) for by_phase in (True, False)
-    ]
-    best, plan = low - 1, plans[0]
-    for each in plans:
-        clearly = arm if best < arm < best * CLEARLY else ceil(best * CLEARLY)
-        needed = clearly if best >= low else low
-        steps = _most(content, body, guess, each, needed)
-        if steps >= needed:
-            best, plan = steps, each
-    return best, plan
-
-
-def _most(content: Wall, body: Body, guess: Guess, plan: _Plan, low: int) -> int:
-    """Return the most steps of size that hold by guess; one less than the least where none do."""
-
-    def fits(steps: int) -> bool:
-        return _parted(content, body, Pen(guess, steps * STEP), plan) is not None
-
-    return most(fits, low + 1, int(MOST_SIZE / STEP)) if fits(low) else low - 1
-
-
 def _asked(content: Wall, body: Body, meeting: Meeting) -> None:
     """Say all that the sheets may say; room is found for everything."""
     pen = Pen(meeting, LEAST_SIZE)
     if content.first:
         say_first_sheet(content, body, pen)
-    _parted(content, body, pen, _Plan(MOST_SHEETS, 1, by_phase=False, kept=0.0))
+    say_rows(content, body, pen)
     for number in range(1, MOST_SHEETS + 1):
         for count in (number, MOST_SHEETS):
             edges(content, body, pen, number, count)
-
-
-def _laid(content: Wall, body: Body, pen: Pen, plan: _Plan, asked: Asked) -> None:
-    _parted(content, body, replace(pen, ruler=asked), plan)
-
-
-def _parted(
-    content: Wall, body: Body, pen: Pen, plan: _Plan
-) -> tuple[list[Wall], list[Piece]] | None:
-    """Return what stands on each sheet, and its rows; `None` where they do not fit."""
-    between = pen.em(2.2)
-    width = (body.width - (plan.columns - 1) * between) / plan.columns
-    try:
-        flow = Flow(pen, content, width)
-        rooms = _rooms(content, body, pen, plan)
-        starts = parted(
-            _measured(flow, content, rooms[-1] - rooms[0]),
-            plan.most * plan.columns,
-            MOST_BOXES // plan.columns,
-            by_phase=plan.by_phase,
-        )
-        pieces = flow.parted(starts, rooms) if starts else None
-    except TooNarrowError:
-        return None
-    if starts is None or pieces is None:
-        return None
-    firsts = [*starts[:: plan.columns], len(content.rows)]
-    groups = [replace(content, rows=content.rows[a:b]) for a, b in pairwise(firsts)]
-    sheets = []
-    for place in range(0, len(pieces), plan.columns):
-        items, high = in_rows(
-            pieces[place : place + plan.columns], plan.columns, width + between, 0
-        )
-        sheets.append(Piece(tuple(items), body.width, high))
-    return groups, sheets
-
-
-def _measured(flow: Flow, content: Wall, taken: float) -> list[Measured]:
-    """Return the rows to be parted; what else the first sheet holds counts with its first row."""
-    heights = flow.heights()
-    heights[:1] = [height + taken for height in heights[:1]]
-    return [
-        Measured(height, one.boxes, one.opens)
-        for height, one in zip(heights, content.rows, strict=True)
-    ]
-
-
-def _rooms(content: Wall, body: Body, pen: Pen, plan: _Plan) -> list[float]:
-    """Return the room for rows in each column of each sheet, and in one more."""
-    first = 2 if content.first else 1
-    rooms = [
-        body.height - sum(each.height for each in edges(content, body, pen, number, 10))
-        for number in range(first, first + plan.most + 1)
-    ]
-    rooms[0] -= plan.kept
-    return [room for room in rooms for _each in range(plan.columns)]
 
 
 def _row_sheet(

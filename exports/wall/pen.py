@@ -11,7 +11,7 @@ from chamberwise.exports.paper.sheet import Align, Role, Run, Style, Text, Tier,
 from chamberwise.exports.typesetting.guessing import Asked, Guess, Meeting
 from chamberwise.exports.typesetting.measuring import Room, Ruler, Setting
 
-TITLE = 2.3
+TITLE = 1.7
 GLANCE = 1.9
 HEAD = 1.12
 PLAIN = 1.0
@@ -64,6 +64,10 @@ class Pen:
     """How many times the body size their tasks have."""
     air: float = 0.15
     """Body sizes between one task and the next."""
+    left: float = 0.32
+    """Of the width: the main line."""
+    label: float = 0.3
+    """Of the width: the answers beside it."""
 
     def em(self, times: float = 1.0) -> float:
         """Return so many body sizes, in millimetres."""

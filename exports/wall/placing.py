@@ -15,12 +15,14 @@ from chamberwise.exports.typesetting.searching import most
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.columns import Flow
 from chamberwise.exports.wall.content import Wall
-from chamberwise.exports.wall.front import first_actions, head
+from chamberwise.exports.wall.front import NARROW, first_actions, head
 from chamberwise.exports.wall.growing import grown
 from chamberwise.exports.wall.panels import panels
 from chamberwise.exports.wall.pen import LEAST_SIZE, MOST_SIZE, STEP, Pen, TooNarrowError
 
 MOST_GLANCE = 2.8
+CLEARLY = 1.2
+"""Times: how much larger letters are in narrow columns, if these are; with few words on a line."""
 
 
 class Plan(NamedTuple):
@@ -54,8 +56,10 @@ def place(content: Wall, body: Body, ruler: Ruler) -> Placed | None:
     """
     guess = Guess(ruler)
     guess.meet(partial(_asked, content, body))
-    found = [(_most(content, body, guess, plan), plan) for plan in PLANS]
-    count, plan = max(found, key=lambda each: each[0])
+    whole, *narrow = [(_most(content, body, guess, plan), plan) for plan in PLANS]
+    count, plan = max(narrow, key=lambda each: each[0])
+    if whole[0] * STEP >= LEAST_SIZE and count < whole[0] * CLEARLY:
+        count, plan = whole
     while count * STEP >= LEAST_SIZE:
         pen = grown(
             Pen(guess, count * STEP),
@@ -124,6 +128,8 @@ def _wide(content: Wall, body: Body, pen: Pen, plan: Plan) -> Piece | None:
     """The first actions and the panels at the left, the rows beside them."""
     gap = pen.em(2.0)
     left = (body.width - gap) * plan.share
+    if content.first and left < pen.em(NARROW):
+        raise TooNarrowError(content.title)
     top = head(pen, content, body.width)
     start = top.height + pen.em(1.1)
     room = body.height - start

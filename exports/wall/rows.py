@@ -10,13 +10,19 @@ from chamberwise.exports.paper.moving import moved
 from chamberwise.exports.paper.sheet import Align, Arrow, Item, Outline, Role, Shape, Weight
 from chamberwise.exports.wall.box import Piece
 from chamberwise.exports.wall.content import Down, Row, Side, Sign
-from chamberwise.exports.wall.pen import HEAD, SMALL, Pen
+from chamberwise.exports.wall.pen import HEAD, SMALL, Pen, TooNarrowError
 from chamberwise.exports.wall.stops import Way, circle, way
 
-LEFT = 0.32
-"""Of the width: the main line."""
-LABEL = 0.27
-"""Of the width: the answers on the arrows to the side."""
+STUB = 1.5
+"""Body sizes: from the box of a row to the answers beside it."""
+AHEAD = 1.4
+"""Body sizes: the least length of an arrow behind an answer."""
+BESIDE = 0.35
+"""Body sizes: between a line and the answer that stands in it."""
+LEAST_ROOM = 7.0
+"""Body sizes: the least width for what a row says; with less, a line is a word."""
+APART = 0.1
+"""Body sizes: over and under an answer that is higher than where it leads."""
 OUTLINES = {
     Sign.ACTION: Outline.PROCESS,
     Sign.CHART: Outline.PREDEFINED_PROCESS,
@@ -44,9 +50,12 @@ class _Slot(NamedTuple):
 
 def row(pen: Pen, content: Row, width: float, of: str) -> Drawn:
     """Return a row in a width."""
-    left = width * LEFT if content.sides else width
+    left = width * pen.left if content.sides else width
     symbol = pen.em(3.0)
-    words = _words(pen, content, left - symbol - pen.em(1.3), of)
+    room = left - symbol - pen.em(1.3)
+    if room < pen.em(LEAST_ROOM):
+        raise TooNarrowError(content.text)
+    words = _words(pen, content, room, of)
     slots = [_slot(pen, side, width) for side in content.sides]
     head = max(symbol, words.height + pen.em(1.2))
     items = _symbol(pen, content, left, symbol, head, of)
@@ -77,13 +86,14 @@ def _sides(
     With them come the room they need above the row, and how far down they reach.
     """
     items: list[Item] = []
-    middle, gap = head / 2, pen.em(0.55)
+    middle, gap = head / 2, pen.em(0.6)
     bus = left + pen.em(0.6)
     top = max(0.0, slots[0].above - middle) if slots else 0.0
     y = middle - slots[0].above if slots else 0.0
     for place, slot in enumerate(slots):
         at = y + slot.above
-        items += _placed(pen, slot, bus if place else left, left + width * LABEL, at)
+        begins = (bus if place else left), left + pen.em(STUB)
+        items += _placed(pen, slot, *begins, left + width * pen.label, at)
         if place + 1 == len(slots) and place:
             items.insert(0, Arrow(((bus, middle), (bus, at)), pen.line(), has_head=False))
         y = at + slot.below + gap
@@ -116,38 +126,59 @@ def _symbol(pen: Pen, content: Row, left: float, symbol: float, head: float, of:
 
 
 def _slot(pen: Pen, side: Side, width: float) -> _Slot:
-    room = width * LABEL - pen.em(1.6)
+    room = width * pen.label - pen.em(STUB + AHEAD + BESIDE)
     words = pen.words(side.label, room, SMALL, weight=Weight.MEDIUM, role=Role.ANSWER, of=side.of)
-    label = Piece((words.at(0, 0),), room, words.height)
-    drawn = way(pen, side, width * (1 - LEFT - LABEL))
-    above = max(drawn.entry, words.height + pen.em(0.15))
-    return _Slot(label, drawn, above, max(drawn.piece.height - drawn.entry, pen.em(0.3)))
+    label = Piece((words.at(0, 0),), min(room, words.room.width), words.height)
+    drawn = way(pen, side, width * (1 - pen.left - pen.label))
+    half = label.height / 2 + pen.em(APART) if side.label else 0.0
+    above = max(drawn.entry, half)
+    return _Slot(label, drawn, above, max(drawn.piece.height - drawn.entry, half, pen.em(0.3)))
 
 
-def _placed(pen: Pen, slot: _Slot, begin: float, start: float, middle: float) -> list[Item]:
+def _placed(
+    pen: Pen, slot: _Slot, begin: float, label: float, start: float, middle: float
+) -> list[Item]:
+    """Return a way with its answer standing in its line, as high as that."""
+    drawn = slot.way.piece.at(start, middle - slot.way.entry)
+    if not slot.label.width:
+        return [Arrow(((begin, middle), (start, middle)), pen.line()), *drawn]
+    on = label + slot.label.width + pen.em(BESIDE)
     return [
-        *slot.label.at(
-            start - slot.label.width - pen.em(0.3), middle - slot.label.height - pen.line(0.5) - 0.3
-        ),
-        Arrow(((begin, middle), (start, middle)), pen.line()),
-        *slot.way.piece.at(start, middle - slot.way.entry),
+        Arrow(((begin, middle), (label - pen.em(BESIDE), middle)), pen.line(), has_head=False),
+        *slot.label.at(label, middle - slot.label.height / 2),
+        Arrow(((on, middle), (start, middle)), pen.line()),
+        *drawn,
     ]
 
 
 def down(pen: Pen, content: Down, width: float, of: str) -> Piece:
-    """Return what stands beside the arrow to the next row."""
-    items: list[Item] = []
+    """Return what stands beside the arrow to the next row: the answer, what is done first."""
     room = width - pen.em(2.6)
-    height = 0.0
+    parts: list[Piece] = []
     if content.label:
         words = pen.words(content.label, room, SMALL, weight=Weight.MEDIUM, role=Role.ANSWER, of=of)
-        items.append(words.at(0, 0))
-        height = words.height
+        parts.append(Piece((words.at(0, 0),), words.room.width, words.height))
     if content.via:
-        via = _via(pen, content.via, of)
-        items += via.at(0, height)
-        height += via.height
+        parts.append(_via(pen, content.via, of))
+    between = pen.em(0.9)
+    if len(parts) > 1 and sum(each.width for each in parts) + between <= room:
+        return _beside(parts[0], parts[1], between)
+    items: list[Item] = []
+    height = 0.0
+    for each in parts:
+        items += each.at(0, height)
+        height += each.height
     return Piece(tuple(items), width, height)
+
+
+def _beside(one: Piece, other: Piece, between: float) -> Piece:
+    """Return two pieces on one line, their middles level."""
+    high = max(one.height, other.height)
+    items = (
+        *one.at(0, (high - one.height) / 2),
+        *other.at(one.width + between, (high - other.height) / 2),
+    )
+    return Piece(items, one.width + between + other.width, high)
 
 
 def _via(pen: Pen, number: int, of: str) -> Piece:

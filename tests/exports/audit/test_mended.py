@@ -115,7 +115,7 @@ def test_an_address_is_not_read_as_a_dose(end: str) -> None:
 @pytest.mark.parametrize("width", [120, 150, 186, 250])
 def test_the_foot_parts_no_number_from_its_sign_and_no_name(width: float) -> None:
     assert "100\u00a0%" in currency(CONTROL, "")
-    assert "posterior\u2011capsule\u2011rupture" in identity(CONTROL, 1, 1)
+    assert "posterior\u2011capsule\u2011rupture" in identity(CONTROL)
     sized = Sized(Paper.A4)
     page = Frame(Ruler(), CONTROL, sized.format).page((), 1, 1)
     items = tuple(

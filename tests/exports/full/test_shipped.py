@@ -2,18 +2,23 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from chamberwise.engine.model.step import Branch, Handover, Question
 from chamberwise.engine.reading.library import load_library
+from chamberwise.exports.control.content import day
+from chamberwise.exports.control.frame import UNTIL_SIZE
 from chamberwise.exports.full.content import ON, Kind
 from chamberwise.exports.full.extract import full_pathway
 from chamberwise.exports.full.make import make
 from chamberwise.exports.full.placed import placed_differences
 from chamberwise.exports.full.round_trip import differences
 from chamberwise.exports.full.text import text as as_text
+from chamberwise.exports.paper.inks import Ink
+from chamberwise.exports.paper.sheet import Role
 from chamberwise.exports.paper.sizes import Paper, Sized, Turn
 from chamberwise.exports.typesetting.compiling import to_pdf
 
@@ -117,3 +122,31 @@ def test_a_handover_names_the_chart_and_each_way_back() -> None:
     assert step.lines[0].is_said
     assert step.lines[0].text == "Change to the vitrectomy chart."
     assert all(way.label.startswith(("Back with: ", "At most ")) for way in step.ways)
+
+
+@pytest.mark.parametrize("name", PATHWAYS)
+def test_whoever_leafs_through_finds_a_step_at_the_foot(name: str) -> None:
+    """As in a dictionary: the foot names the first and the last step that begins on its page."""
+    content = full_pathway(LIBRARY, name)
+    pages = make(replace(order(Sized(Paper.A4)), library=LIBRARY, pathway=name)).pages
+    named: list[int] = []
+    for page in pages:
+        (told,) = (each for each in page.texts if "Page " in each.text and " of " in each.text)
+        assert told.style.size >= UNTIL_SIZE
+        found = [int(each) for each in re.findall(r"\d+", told.text.partition("Page")[0])]
+        if found:
+            numbers = [*range(found[0], found[-1] + 1)]
+            drawn = {each.text for each in page.texts if each.role is Role.NUMBER}
+            assert {str(number) for number in numbers} <= drawn
+            named += numbers
+    assert named == [step.number for step in content.steps]
+
+
+@pytest.mark.parametrize("name", PATHWAYS)
+def test_every_page_says_in_large_letters_when_it_is_out_of_date(name: str) -> None:
+    asked = replace(order(Sized(Paper.A4)), library=LIBRARY, pathway=name)
+    due = f"Review by {day(asked.control.review_by)}, out of date after that"
+    for page in make(asked).pages:
+        (told,) = (each for each in page.texts if each.text == due)
+        assert told.style.size >= UNTIL_SIZE
+        assert told.style.ink is Ink.BLACK

@@ -1,7 +1,7 @@
 """The graph of a wall chart rebuilt from its PDF alone: from lines, areas and words.
 
 A box belongs to an arrow that touches it; words to the smallest area round them; a label to the
-arrow below it. Knows how a chart looks to somebody before it, not how it was made.
+line that it stands in. Knows how a chart looks to somebody before it, not how it was made.
 """
 
 from __future__ import annotations
@@ -104,15 +104,31 @@ class _Page:
         found = self._at(arrow.tail)
         if found or arrow.is_down:
             return found
+        x, y = self._start(arrow)
+        found = self._at((x, y))
+        if found:
+            return found
         for line in self.lines:
-            (x, top), (end, bottom) = line.points[0], line.points[-1]
-            if abs(x - end) > 0.1 or abs(x - arrow.tail[0]) > 0.1 or arrow.tail[1] > bottom + 0.1:
+            (at, top), (end, bottom) = line.points[0], line.points[-1]
+            if abs(at - end) > 0.1 or abs(at - x) > 0.1 or not top < y < bottom + 0.1:
                 continue
-            for first in self.arrows:
-                is_met = abs(first.tip[1] - top) < 0.1 and first.tail[0] - 0.1 <= x <= first.tip[0]
-                if is_met and top < arrow.tail[1]:
-                    return self._at(first.tail)
+            for first in self._level(top):
+                if first[0] - 0.1 <= x <= first[1] + 0.1:
+                    return self._at((first[0], top))
         return None
+
+    def _level(self, y: float) -> Iterator[tuple[float, float]]:
+        """Yield from where to where each line goes that lies level at a height."""
+        for line in self.lines:
+            (left, one), (right, other) = sorted(line.points)
+            if abs(one - y) < 0.1 and abs(other - y) < 0.1:
+                yield left, right
+
+    def _start(self, arrow: _Arrow) -> Point:
+        """Return where the line begins that an arrow goes on behind the words in it."""
+        x, y = arrow.tail
+        before = [each for each in self._level(y) if each[1] < x - 0.1]
+        return (max(before, key=lambda each: each[1])[0], y) if before else (x, y)
 
     def _at(self, point: Point) -> _Node | None:
         near = [node for node in self.nodes if node.box.grown(TOUCH).holds(point)]
@@ -131,38 +147,43 @@ class _Page:
         return Way(squashed(self._label(arrow)), tuple(boxes), ends)
 
     def _label(self, arrow: _Arrow) -> str:
-        """Return the lines that stand close above an arrow."""
-        source = self._source(arrow)
-        left = source.box.right if source else arrow.tail[0]
-        over = [
+        return _text(self._standing_in(arrow))
+
+    def _standing_in(self, arrow: _Arrow) -> list[Stretch]:
+        """Return the lines of words that stand in the line of an arrow."""
+        x, y = arrow.tail
+        left = max((end for _start, end in self._level(y) if end < x - 0.1), default=x)
+        within = [
             each
             for each in self.words
-            if each.box.left > left - TOUCH
-            and each.box.right < arrow.tip[0] + TOUCH
-            and each.origin[1] < arrow.tip[1]
+            if each.box.left > left - TOUCH and each.box.right < x + TOUCH
         ]
-        taken: list[Stretch] = []
-        below = arrow.tip[1]
-        for each in sorted(over, key=lambda each: -each.origin[1]):
-            if below - each.origin[1] > 1.5 * each.size * MM:
-                break
-            taken.append(each)
-            below = each.origin[1]
-        return _text(taken)
+        within.sort(key=lambda each: abs(each.box.centre[1] - y))
+        taken = [each for each in within[:1] if abs(each.box.centre[1] - y) < each.size * MM]
+        for each in within[1:] if taken else ():
+            reach = 1.35 * each.size * MM
+            if any(abs(each.origin[1] - one.origin[1]) < reach for one in taken):
+                taken.append(each)
+        return taken
 
     def _down(self, node: _Node, arrow: _Arrow) -> tuple[str, str, str]:
         target = self._at(arrow.tip)
-        x, edge = arrow.tail[0], self._edge(arrow.tail[0])
+        x = arrow.tail[0]
+        leaves = any(self._source(each) is node for each in self.arrows if not each.is_down)
+        edge = self._edge(x) if leaves else node.box.right
         beside = Box(x, node.box.bottom, edge, arrow.tip[1])
         circles = [
             each
             for each in self.nodes
             if each.is_circle and each is not target and beside.holds(each.box.centre)
         ]
+        level = (each for each in self.arrows if not each.is_down and not self._at(each.tail))
+        aside = [each for other in level for each in self._standing_in(other)]
         words = [
             each
             for each in self.words
             if beside.holds(each.box.centre)
+            and each not in aside
             and each.box.right < edge
             and not any(other.box.holds(each.box.centre) for other in self.nodes)
         ]
@@ -173,15 +194,11 @@ class _Page:
 
     def _edge(self, x: float) -> float:
         """Return where the ways to the side begin, of the rows on one main line."""
+        rows = ((arrow, self._source(arrow)) for arrow in self.arrows if not arrow.is_down)
         starts = [
-            arrow.tail[0]
-            for arrow in self.arrows
-            if not arrow.is_down
-            and any(
-                node.number and node.box.left - 1 < x < node.box.left + 20
-                for node in [self._at(arrow.tail)]
-                if node
-            )
+            self._start(arrow)[0]
+            for arrow, node in rows
+            if node and node.number and node.box.left - 1 < x < node.box.left + 20
         ]
         return min(starts, default=x + 80)
 

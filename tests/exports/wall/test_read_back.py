@@ -98,7 +98,7 @@ def misroute(items: list[Item]) -> None:
     heads = [
         place for place, each in enumerate(items)
         if isinstance(each, Arrow) and each.has_head and not each.of
-        and each.points[0][1] == each.points[-1][1] and each.points[-1][0] - each.points[0][0] > 30
+        and each.points[0][1] == each.points[-1][1] and each.points[-1][0] - each.points[0][0] > 3
     ]  # fmt: skip
     one, other = items[heads[1]], items[heads[2]]
     assert isinstance(one, Arrow)

@@ -2,18 +2,24 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
-from chamberwise.exports.control.frame import Frame
+from chamberwise.exports.control.frame import Body, Frame
 from chamberwise.exports.paper.sheet import Outline, Page, Shape
 from chamberwise.exports.paper.sizes import Paper, Sized
-from chamberwise.exports.wall.content import Note, Sign
+from chamberwise.exports.typesetting.measuring import Ruler
+from chamberwise.exports.wall import row_sheets
+from chamberwise.exports.wall.content import Note, Sign, Wall
 from chamberwise.exports.wall.extract import wall_chart
 from chamberwise.exports.wall.make import make
 from chamberwise.exports.wall.over_sheets import over_sheets
+from chamberwise.exports.wall.pen import Pen
+from chamberwise.exports.wall.row_sheets import Plan
 
 from tests.exports.flow.stage import FLAGSHIP, assert_lawful, control, order, printed, shipped
+from tests.exports.printing.other_shapes import made
 from tests.exports.wall.test_other_shapes import RULER, chart, side
 
 
@@ -71,3 +77,33 @@ def test_dangers_have_a_sheet_of_their_own_where_no_row_leaves_them_room() -> No
     for page in pages:
         assert_lawful(page, 8.5)
     assert [printed([page]).count(said) for page in pages] == [0] * (len(pages) - 1) + [9]
+
+
+def test_another_parting_is_tried_before_a_further_sheet(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Where the best does not hold once it is measured."""
+    usual = len(make(order(shipped(), FLAGSHIP, Sized(Paper.A3))).pages)
+    whole = row_sheets._parted
+    refused = set[bool]()
+
+    def parted(content: Wall, body: Body, pen: Pen, plan: Plan) -> object:
+        if isinstance(pen.ruler, Ruler) and plan.by_phase and plan.columns == 1:
+            refused.add(plan.by_phase)
+            return None
+        return whole(content, body, pen, plan)
+
+    monkeypatch.setattr(row_sheets, "_parted", parted)
+    pages = make(order(shipped(), FLAGSHIP, Sized(Paper.A3))).pages
+    assert refused
+    assert len(pages) == usual
+    for page in pages:
+        assert_lawful(page, 8.5)
+
+
+@pytest.mark.parametrize("count", [24, 60])
+def test_rows_too_small_at_arm_s_length_have_a_sheet_more(count: int) -> None:
+    """A loop has rows of a line each: two sheets hold them in letters for the hand alone."""
+    made_up = made("loop", count, "plain")
+    pages = make(order(made_up, "other", Sized(Paper.A3))).pages
+    told = re.findall(r"up to (\d\.\d+)\s", printed(pages))
+    assert told
+    assert all(float(each) >= 0.45 for each in told)

@@ -55,7 +55,7 @@ def everything(content: Wall) -> list[str]:
     said = [content.title, content.use_when]
     for first in content.first:
         said += [first.headline, *first.choices]
-        said += [f"{task.who}: {task.text}" for task in first.lines]
+        said += [each for task in first.lines for each in (f"{task.who}:", task.text)]
     for row in content.rows:
         said += [row.text, *(side.label for side in row.sides)]
         said += [done for side in row.sides for done in side.done]
@@ -118,18 +118,6 @@ def passes_beside(start: tuple[float, float], end: tuple[float, float], words: T
     (left, right), (top, bottom) = (sorted(each) for each in zip(start, end, strict=True))
     is_beside = right <= words.x + 0.2 or left >= words.x + words.width - 0.2
     return is_beside or bottom <= words.y + 0.2 or top >= words.y + words.height - 0.2
-
-
-def test_the_first_actions_are_the_largest_words_but_for_the_title() -> None:
-    page, *_ = make(order(shipped(), FLAGSHIP, Sized(Paper.A2))).pages
-    first = [each for each in page.texts if each.tier is Tier.GLANCE and each.role is Role.STEP]
-    others = [
-        each for each in page.texts if each.tier is not Tier.GLANCE and each.role is not Role.TITLE
-    ]
-    assert [each.text for each in first] == [
-        one.headline for one in wall_chart(shipped(), FLAGSHIP).first
-    ]
-    assert min(each.style.size for each in first) > 1.3 * max(each.style.size for each in others)
 
 
 def test_symbols_are_those_of_the_standard() -> None:
