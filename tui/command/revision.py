@@ -68,6 +68,19 @@ def has_vocabulary(asked: Revision) -> bool:
     return bool(_listed(Revision(asked.name, _join(asked.path, "vocabulary"))))
 
 
+def texts_below(asked: Revision, folder: str) -> Iterator[tuple[str, str]]:
+    """Yield the texts of the YAML files in a folder there and in those below it, by path in it."""
+    top = _join(asked.path, folder)
+    try:
+        listed = _git("ls-tree", "-r", "--name-only", "-z", "--full-tree", asked.name, "--", top)
+    except UnusableError:
+        return
+    for path in sorted(listed.decode("utf-8", "replace").split("\0")):
+        if path.endswith(".yaml"):
+            text = _git("cat-file", "blob", f"{asked.name}:{path}").decode("utf-8", "replace")
+            yield str(PurePosixPath(path).relative_to(asked.path.rstrip("/") or ".")), text
+
+
 def _join(folder: str, name: str) -> str:
     return str(PurePosixPath(folder) / name) if folder.strip("/") else name
 

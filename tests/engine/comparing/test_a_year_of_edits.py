@@ -29,7 +29,8 @@ class Edit(NamedTuple):
 
 EDITS = [
     Edit(**{**each, "rating": Rating(each["rating"])})
-    for each in yaml.safe_load((HERE / "a_year_of_edits.yaml").read_text(encoding="utf-8"))
+    for name in ("a_year_of_edits.yaml", "a_second_year_of_edits.yaml")
+    for each in yaml.safe_load((HERE / name).read_text(encoding="utf-8"))
 ]
 EXCHANGED = {
     "line ends": ("\n", "\r\n"),
