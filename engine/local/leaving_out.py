@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 
 from chamberwise.engine.diagnostics.problem import Problem, pointer_text
@@ -10,7 +11,7 @@ from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.local import codes
 from chamberwise.engine.local.locating import Located
 from chamberwise.engine.model.pathway import Pathway
-from chamberwise.engine.model.step import Action, Outcome, SignalWord, Step
+from chamberwise.engine.model.step import Action, Outcome, Question, SignalWord, Step
 from chamberwise.engine.reading.local_sheet import Verb
 from chamberwise.engine.reading.tree import Tree
 
@@ -19,15 +20,17 @@ _GRAVE = {
     SignalWord.WARNING: N_("no longer gives the warning: {harm}"),
 }
 
+NO_ACT = N_("no longer names the act `{act}`")
+
 
 def left_out(before: Pathway, now: Pathway, sheet: Tree, place: Located) -> Problem | None:
     """Return the problem of an operation after which a step guards less than it did."""
     if place.place[:1] != ("steps",) or place.operation.verb is Verb.REWORD:
         return None
     old, new = before.steps.get(str(place.place[1])), now.steps.get(str(place.place[1]))
-    if old is None or new is None:
+    if old is None:
         return None
-    gone = list(_gone(old, new))
+    gone = [*_gone_with_it(old, before, now)] if new is None else [*what_is_gone(old, new)]
     if not gone:
         return None
     message = _("after the change `{step}` {gone}").format(
@@ -38,10 +41,31 @@ def left_out(before: Pathway, now: Pathway, sheet: Tree, place: Located) -> Prob
     return codes.LEAVES_OUT.at(sheet.file, said, sheet.span(said), message, advice)
 
 
-def _gone(old: Step, new: Step) -> Iterator[str]:
-    for act in _acts(old):
-        if act not in _acts(new):
-            yield _("no longer names the act `{act}`").format(act=act)
+def _gone_with_it(old: Step, before: Pathway, now: Pathway) -> Iterator[str]:
+    """Yield what went with a whole step and stands in no other that came for it."""
+    were, are = Counter(_all_acts(before)), Counter(_all_acts(now))
+    for act in dict.fromkeys(_acts(old)):
+        if are[act] < were[act]:
+            yield _(NO_ACT).format(act=act)
+    told = {(each.signal, each.harm) for step in now.steps.values() for each in step.cautions}
+    for caution in old.cautions:
+        if caution.signal in _GRAVE and (caution.signal, caution.harm) not in told:
+            yield _(_GRAVE[caution.signal]).format(harm=caution.harm)
+    asked = [step.ask for step in now.steps.values() if isinstance(step, Question)]
+    if isinstance(old, Question) and old.ask not in asked:
+        yield _("no longer asks `{finding}`").format(finding=old.ask)
+
+
+def what_is_gone(old: Step, new: Step) -> Iterator[str]:
+    """Yield, as clauses, what a step guards less than it did."""
+    before, after = _acts(old), _acts(new)
+    for act in dict.fromkeys(before):
+        if act not in after:
+            yield _(NO_ACT).format(act=act)
+        elif after.count(act) < before.count(act):
+            yield _("names the act `{act}` fewer times").format(act=act)
+    if before != after and Counter(before) == Counter(after):
+        yield _("has its acts in another order")
     kept = [(each.signal, each.harm) for each in new.cautions]
     for caution in old.cautions:
         if caution.signal in _GRAVE and (caution.signal, caution.harm) not in kept:
@@ -60,6 +84,11 @@ def _surer(old: Action, new: Action) -> Iterator[str]:
     for finding, values in new.effects.known:
         if finding not in known or not set(known[finding]) <= set(values):
             yield _("makes more known of `{finding}`").format(finding=finding)
+
+
+def _all_acts(pathway: Pathway) -> Iterator[str]:
+    for step in pathway.steps.values():
+        yield from _acts(step)
 
 
 def _acts(step: Step) -> list[str]:
