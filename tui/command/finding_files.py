@@ -82,6 +82,7 @@ def asked(
 
     `again` knows what was read the last time. Raises `UnusableError` for a name that is nothing.
     """
+    from chamberwise.engine.local.finding import base_beside
     from chamberwise.engine.reading.again import Again
 
     again = again or Again()
@@ -109,6 +110,9 @@ def asked(
         return Asked(loaded, tuple(dict.fromkeys(_file(name, loaded) for name in typed)))
     if len(sheets) + (local is not None) > 1:
         raise UnusableError(_("One local sheet at a time. Name one of them."))
+    below = base_beside(loaded, over)
+    if below is not None:
+        loaded = again.library(folder, [*(each for each in paths if each not in sheets), below])
     names = [name for name in typed if not sheets or Path(name) != sheets[0]]
     return under(loaded, over, [_file(name, loaded) for name in names])
 
