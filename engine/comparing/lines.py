@@ -13,7 +13,7 @@ from chamberwise.engine.comparing.wording import is_of_the_eye, weighs
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Line
 
-ALIKE = 0.6
+ALIKE = 0.5
 """How much of two texts must be the same for one to be the other, reworded."""
 _SIGNS = re.compile(r"[^\w\s]")
 

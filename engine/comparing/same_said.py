@@ -54,6 +54,9 @@ _PHRASES = {
     "carry on": "continue",
     "switch off": "turn off",
     "switch on": "turn on",
+    "hand over": "pass",
+    "posterior capsule": "back capsule",
+    "anterior capsule": "front capsule",
 }
 _GROUPS = """
     suture stitch

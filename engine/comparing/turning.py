@@ -13,7 +13,7 @@ _SIDES = """
     left right both either inside outside inner outer upper lower superior inferior nasal temporal
     anterior posterior peripheral central limbal corneal scleral clockwise anticlockwise
     counterclockwise horizontal vertical above below beneath behind front back forward forwards
-    backward backwards towards away up down in into out on off onto over under through across from
+    backward backwards towards away up down in into out off onto over under through across from
     between
 """
 _PARTS = """
@@ -53,6 +53,8 @@ _THINGS = """
     three-piece foldable rigid sterile preservative-free preserved diluted undiluted neat topical
     intracameral intravitreal subconjunctival sub-tenon oral intravenous intramuscular drops
     tablet tablets bottle pump irrigation aspiration infusion vacuum cutter cutting cannula needle
+    hydrodissection hydrodelineation capsulorhexis vitrectomy capsulotomy iridotomy emulsification
+    levitation capture fixation block sedation biometry scan suction
     tip probe sleeve suture sutures phaco ultrasound bimanual coaxial
 """
 _DOINGS = """

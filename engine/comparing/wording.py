@@ -88,7 +88,7 @@ def reworded(was: str, now: str, kind: TextKind) -> Reworded:
     >>> reworded("Colour the capsule.", "Color  the capsule", TextKind.INSTRUCTION).rating
     <Rating.EDITORIAL: 'editorial'>
     """
-    before, after = in_figures(_words(was), _words(now))
+    before, after = _without_ands(was, now, *in_figures(_words(was), _words(now)))
     aside = Rating.PROCEDURAL if kind in ASIDE else Rating.SAFETY
     if _quantities(before) != _quantities(after):
         if are_the_same_amounts(before, after):
@@ -150,7 +150,7 @@ def _by_words(before: list[str], after: list[str], kind: TextKind, aside: Rating
         return Reworded(
             Rating.EDITORIAL, _("an explanation or a title, without number or negation")
         )
-    if _is_turned_round(before, after, touched) and any(map(turns, before)):
+    if _is_turned_round(before, after, touched, kind) and any(map(turns, before)):
         return Reworded(Rating.SAFETY, _("the order of words on which the meaning turns changed"))
     if kind in ACTED_ON and _is_more_or_less(gone, come, touched):
         return Reworded(Rating.SAFETY, _("something was left out, or put in"))
@@ -247,11 +247,26 @@ def _is_more_or_less(gone: Counter[str], come: Counter[str], touched: set[str]) 
     return bool(left_out) != bool(put_in)
 
 
-def _is_turned_round(before: list[str], after: list[str], touched: set[str]) -> bool:
+def _without_ands(
+    was: str, now: str, before: list[str], after: list[str]
+) -> tuple[list[str], list[str]]:
+    """Return the words without `and`, where one text has a comma in its place."""
+    ands = before.count("and"), after.count("and")
+    if ands[0] == ands[1] or was.count(",") + ands[0] != now.count(",") + ands[1]:
+        return before, after
+    without = ([word for word in side if word != "and"] for side in (before, after))
+    return next(without), next(without)
+
+
+def _is_turned_round(
+    before: list[str], after: list[str], touched: set[str], kind: TextKind
+) -> bool:
     """Whether words that both texts have stand in another order, and small words alone changed."""
     if not touched <= _NEUTRAL or {"of", _OWNS} <= touched:
         return False
-    kept = ([word for word in side if word not in _NEUTRAL] for side in (before, after))
+    kept = [[word for word in side if word not in _NEUTRAL] for side in (before, after)]
+    if kind not in ACTED_ON and "of" in touched and not any(map(relates, kept[0])):
+        return False
     return not _are_spelt_alike(*kept)
 
 
