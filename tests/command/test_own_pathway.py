@@ -125,3 +125,25 @@ def test_a_stamp_tells_what_the_unit_changed_and_how_to_print_anew(capsys: Said)
     said = capsys.readouterr().out
     assert "The unit's sheet says something else under `phones`." in said
     assert "chamberwise print ours.yaml --what wall-chart" in said
+
+
+def test_its_translation_lies_beside_it_and_is_shown_checked_and_read(capsys: Said) -> None:
+    begun()
+    capsys.readouterr()
+    assert run(["--language", "de", "translate", "wound-leak.yaml"]) == Status.FINDINGS
+    path = Path("translations/de/wound-leak.yaml")
+    assert capsys.readouterr().out.strip() == str(path)
+    text = path.read_text(encoding="utf-8")
+    source = "    source: Wound leak\n    # says:\n"
+    assert source in text
+    said = text.replace(source, source.replace("# says:", "says: Undichter Schnitt"))
+    path.write_text(said, encoding="utf-8")
+    for name in ("wound-leak.yaml", "ours.yaml"):
+        asked = ["--language", "de", "print", name, "--format", "text", "--no-register"]
+        assert run(asked) == Status.CLEAN
+        assert "Undichter Schnitt" in capsys.readouterr().out
+    assert run(["check", str(path)]) == Status.CLEAN
+    assert "27 of 28 texts have no translation" in capsys.readouterr().out
+    path.write_text(said.replace("Undichter", "3 undichte"), encoding="utf-8")
+    assert run(["check", str(path)]) == Status.FINDINGS
+    assert "3" in capsys.readouterr().out
