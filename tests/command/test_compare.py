@@ -161,6 +161,9 @@ def test_a_revision_is_read_and_nothing_is_written(
     capsys.readouterr()
     assert run(["compare", "HEAD:", "."]) == Status.FINDINGS
     assert "drills/phrases.yaml: new, and not rated here." in capsys.readouterr().out
+    monkeypatch.chdir(copy / "vocabulary")
+    assert run(["compare", "HEAD:", ".."]) == Status.FINDINGS
+    assert "now: edition 0.5" in capsys.readouterr().out
     after = {path: path.stat().st_mtime_ns for path in copy.rglob("*") if path.is_file()}
     assert after == before
 
