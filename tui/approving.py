@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from datetime import date
+from pathlib import Path
 
 from chamberwise.engine.approval.choosing import open_choices
 from chamberwise.engine.approval.people import is_one_of
@@ -18,6 +19,8 @@ from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.proof.prove import prove
 from chamberwise.engine.proof.verdict import Holds, Violated
 from chamberwise.engine.reading.library import Loaded
+from chamberwise.engine.reading.saying import one_or
+from chamberwise.exports.scaffold.render import SUMMARY
 
 _TO_BE_SETTLED = (edited_since_approval.CODE.slug, not_approved.CODE.slug)
 
@@ -30,12 +33,7 @@ def reasons_against(
     local = loaded.library.local_to(pathway)
     covers = local.covers if local else (pathway,)
     found = [*_of_head(own, by, on)]
-    found += [
-        _("`{id}` is not chosen ({title}): choose one of its positions.").format(
-            id=choice.id, title=choice.title
-        )
-        for choice in open_choices(loaded.library, pathway)
-    ]
+    found += _of_choices(loaded, pathway)
     shown = dict.fromkeys((*files, *(loaded.file_of[name] for name in covers)))
     found += [_told(each) for each in check_files(loaded, shown, on) if _weighs(each)]
     for name in covers:
@@ -51,6 +49,8 @@ def _of_head(pathway: Pathway, by: str, on: date) -> Iterator[str]:
         yield _("edition {edition} is a draft's: write `edition: {whole}`.").format(
             edition=pathway.edition, whole=whole
         )
+    if pathway.summary == SUMMARY:
+        yield _("its `summary` is still what `new` wrote: say for whom and when it is used.")
     if pathway.status in (Status.SUPERSEDED, Status.WITHDRAWN):
         yield _("its status is `{status}`: what is out of use is not approved.").format(
             status=pathway.status
@@ -63,6 +63,25 @@ def _of_head(pathway: Pathway, by: str, on: date) -> Iterator[str]:
         yield _("its review was due by {review_by}: review it first.").format(
             review_by=pathway.review_by.isoformat()
         )
+
+
+def _of_choices(loaded: Loaded, pathway: PathwayId) -> Iterator[str]:
+    """Yield each choice that is open, and where a pathway without a unit's sheet has it made."""
+    still_open = open_choices(loaded.library, pathway)
+    for each in still_open:
+        yield _("`{id}` is not chosen ({title}): choose {positions}.").format(
+            id=each.id, title=each.title, positions=one_or(value.id for value in each.values)
+        )
+    if still_open and loaded.library.local_to(pathway) is None:
+        yield _(
+            "a unit makes its choices in a sheet over the pathway, and approves that: "
+            "`chamberwise new our-unit --over {over}`."
+        ).format(over=_as_typed(loaded.file_of[pathway], pathway))
+
+
+def _as_typed(file: str, pathway: PathwayId) -> str:
+    """Return a pathway as it is named where one stands: its file, or its name in the library."""
+    return pathway if Path(file).is_absolute() else file
 
 
 def _weighs(problem: Problem) -> bool:

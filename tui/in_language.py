@@ -35,11 +35,17 @@ def translated_into(loaded: Loaded, folder: Path, language: str) -> Loaded:
     """Return a library with its texts in a language other than its own."""
     from chamberwise.engine.translating.applying import translated
 
-    return translated(loaded, language, translations(folder, language))
+    return translated(loaded, language, translations(folder, language, loaded))
 
 
-def translations(folder: Path, language: str) -> list[TranslationFile]:
-    """Return the translations of a library into a language, as far as they could be read."""
-    from chamberwise.engine.translating.finding import read_translations, whole_ones
+def translations(
+    folder: Path, language: str, loaded: Loaded | None = None
+) -> list[TranslationFile]:
+    """Return the translations of a library into a language, as far as they could be read.
 
-    return whole_ones(read_translations(folder, language))
+    Those that lie beside other pathways of it are among them.
+    """
+    from chamberwise.engine.translating.finding import folders_of, read_translations, whole_ones
+
+    folders = folders_of(loaded, folder) if loaded else (folder,)
+    return whole_ones(file for each in folders for file in read_translations(each, language))

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from chamberwise.engine.diagnostics.problem import Problem, Severity
-from chamberwise.engine.local.finding import sheets_in
+from chamberwise.engine.local.finding import sheets_in, with_base_beside
 from chamberwise.engine.local.localising import localised
 from chamberwise.engine.model.pathway import Status
 from chamberwise.engine.reading.library import File, Loaded, load_library
@@ -51,7 +51,7 @@ def _status(file: File, over: str, base: Loaded) -> str:
     if said not in {*Status}:
         return ""
     if said == Status.APPROVED:
-        pathways = localised(base, file).library.pathways
+        pathways = localised(with_base_beside(base, file), file).library.pathways
         stands = over in pathways and pathways[over].is_approved
         return str(Status.APPROVED if stands else Status.DRAFT)
     return said
@@ -64,7 +64,7 @@ def _said(file: File, key: str) -> str:
 
 def under(setting: Setting, file: File) -> Setting | tuple[Problem, ...]:
     """Return the setting under a unit's sheet, or the errors for which it is not carried out."""
-    base = base_of(setting)
+    base = with_base_beside(base_of(setting), file)
     loaded = localised(base, file)
     if loaded.library.local is None:
         problems = loaded.files[file.shown_as].problems

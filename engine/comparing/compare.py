@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
@@ -20,6 +20,8 @@ from chamberwise.engine.comparing.changes import (
 from chamberwise.engine.comparing.mending import to_mend
 from chamberwise.engine.comparing.names.calling import in_new_names
 from chamberwise.engine.comparing.names.named import Names
+from chamberwise.engine.comparing.names.renamed import of_library
+from chamberwise.engine.comparing.names.same_pathway import pathways_called, same_pathways
 from chamberwise.engine.comparing.names.told_again import told_again
 from chamberwise.engine.comparing.touched import Touched, touched
 from chamberwise.engine.comparing.unit import changes_of_unit
@@ -91,13 +93,15 @@ def compare(
 
     `sheets` are the local sheets to look through for names that are other ones now.
     """
-    names = told_again(old.library, new.library, _beside_each_other(old, new))
-    before = in_new_names(old.library, names)
-    pathways = before.pathways[old.pathway], new.library.pathways[new.pathway]
-    units = before.local_to(old.pathway), new.library.local_to(new.pathway)
+    renamed = same_pathways(old.library, new.library)
+    was = _called(old, renamed)
+    names = told_again(was.library, new.library, _beside_each_other(was, new))
+    before = in_new_names(was.library, names)
+    pathways = before.pathways[was.pathway], new.library.pathways[new.pathway]
+    units = before.local_to(was.pathway), new.library.local_to(new.pathway)
     reached = reached_by_handover(new.library, new.pathway)
     used = frozenset().union(
-        used_words(before, old.pathway),
+        used_words(before, was.pathway),
         *(used_words(new.library, name) for name in reached),
     )
     found = by_gravity(
@@ -106,21 +110,22 @@ def compare(
             *changes_of_shared(before, new.library, used, names),
             *changes_of_unit(*units, new.pathway),
             *changes_over_there(before, new.library, reached[1:], names),
+            *of_library({each: now for each, now in renamed.items() if now in reached}),
         )
     )
     bears_on = replace(
-        touched(before, new.library, new.pathway, found, register, old.library),
-        mend=to_mend(sheets, old.library, old.pathway, names, found),
+        touched(before, new.library, new.pathway, found, register, (old.library, renamed)),
+        mend=to_mend(sheets, old.library, old.pathway, names, found, renamed),
     )
     sides = {"old": old, "new": new}
     unwalkable = tuple(name for name, side in sides.items() if not side.can_be_walked(today))
     if unwalkable:
-        return Comparison(old, new, found, bears_on, names=names, cannot_be_walked=unwalkable)
+        return Comparison(was, new, found, bears_on, names=names, cannot_be_walked=unwalkable)
     if gravest(change.rating for change in found) is Rating.EDITORIAL:
-        return Comparison(old, new, found, bears_on, Alike(0), names=names)
-    both = (before, old.pathway), (new.library, new.pathway)
+        return Comparison(was, new, found, bears_on, Alike(0), names=names)
+    both = (before, was.pathway), (new.library, new.pathway)
     return Comparison(
-        old,
+        was,
         new,
         found,
         bears_on,
@@ -129,6 +134,16 @@ def compare(
         case_changes(*both),
         names,
     )
+
+
+def _called(old: Version, renamed: Mapping[PathwayId, PathwayId]) -> Version:
+    """Return the old side with its pathways under the names of now."""
+    if not renamed:
+        return old
+    library = pathways_called(old.library, renamed)
+    file_of = {renamed.get(name, name): file for name, file in old.loaded.file_of.items()}
+    loaded = replace(old.loaded, library=library, file_of=file_of)
+    return Version(loaded, renamed.get(old.pathway, old.pathway))
 
 
 def _beside_each_other(old: Version, new: Version) -> dict[PathwayId, PathwayId]:

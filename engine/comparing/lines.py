@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from difflib import SequenceMatcher
 
 from chamberwise.engine.checks.wording.rule import TextKind
 from chamberwise.engine.comparing.change import Change, Kind, Rating
 from chamberwise.engine.comparing.saying import PROCEDURAL, SAFETY, At
-from chamberwise.engine.comparing.wording import weighs
+from chamberwise.engine.comparing.wording import is_of_the_eye, weighs
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import Line
 
-ALIKE = 0.6
+ALIKE = 0.5
 """How much of two texts must be the same for one to be the other, reworded."""
+_SIGNS = re.compile(r"[^\w\s]")
 
 Pair = tuple[int, int]
 
@@ -65,8 +67,8 @@ def _same_act(one: Line, other: Line) -> bool:
 
 
 def _same_words(one: Line, other: Line) -> bool:
-    matcher = SequenceMatcher(None, one.text.split(), other.text.split(), autojunk=False)
-    return matcher.ratio() >= ALIKE
+    both = (_SIGNS.sub("", line.text).lower().split() for line in (one, other))
+    return SequenceMatcher(None, next(both), next(both), autojunk=False).ratio() >= ALIKE
 
 
 def _alone(line: Line, at: At, kind: Kind, *, was: bool) -> Change:
@@ -82,6 +84,8 @@ def how_grave(line: Line) -> tuple[Rating, str]:
         return SAFETY, _("an act came or went")
     if heavy := weighs(line.text):
         return SAFETY, _("a line came or went, and {heavy}").format(heavy=heavy)
+    if not line.said_aloud and is_of_the_eye(line.text):
+        return SAFETY, _("a line came or went that is done to the eye")
     return PROCEDURAL, _("a line without an act came or went")
 
 

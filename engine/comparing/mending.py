@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from chamberwise.engine.comparing.change import Change, Kind
 from chamberwise.engine.comparing.names.named import TABLES, Names
@@ -34,10 +35,18 @@ class ToMend:
 
 
 def to_mend(
-    sheets: Iterable[File], old: Library, pathway: PathwayId, names: Names, found: Iterable[Change]
+    sheets: Iterable[File],
+    old: Library,
+    pathway: PathwayId,
+    names: Names,
+    found: Iterable[Change],
+    renamed: Mapping[PathwayId, PathwayId] = MappingProxyType({}),
 ) -> tuple[ToMend, ...]:
-    """Return the places of sheets over a pathway, or over one that reaches it, by file and line."""
-    called = {each.name: now for each, now in names.items()} | dict(_gone(found))
+    """Return the places of sheets over a pathway, or over one that reaches it, by file and line.
+
+    `renamed` has the pathways that are called otherwise now.
+    """
+    called = {each.name: now for each, now in names.items()} | dict(_gone(found)) | dict(renamed)
     return tuple(
         ToMend(file.shown_as, span.line, name, called[name])
         for file in sheets

@@ -42,14 +42,19 @@ def touched(
     pathway: PathwayId,
     found: Iterable[Change],
     register: Register,
-    written: Library,
+    written: tuple[Library, Mapping[PathwayId, PathwayId]],
 ) -> Touched:
     """Return what the changes of a pathway bear on; `old` has the new names of steps.
 
-    `written` is the old library as it stands: its stamps are those on the sheets.
+    `written` is the old library as it stands, whose stamps are those on the sheets, and the
+    pathways that are called otherwise now.
     """
     reached = (pathway, *that_reach(new, [pathway]))
-    printed = tuple(name for name in reached if _digest(written, name) != _digest(new, name))
+    as_it_stood, renamed = written
+    was = {now: name for name, now in renamed.items()}
+    printed = tuple(
+        name for name in reached if _digest(as_it_stood, was.get(name, name)) != _digest(new, name)
+    )
     grave = [each for each in found if each.rating is not Rating.EDITORIAL]
     lines = [line for change in grave for line in _lines(change, old, new)]
     acts = [line.act for line in lines if line.act]
@@ -59,7 +64,7 @@ def touched(
         reached if grave else (),
         tuple(dict.fromkeys(acts)),
         tuple(dict.fromkeys(line.who for line in lines)),
-        _to_take_down(new, printed, register),
+        _to_take_down(new, printed, register, renamed),
     )
 
 
@@ -68,13 +73,16 @@ def _digest(library: Library, pathway: PathwayId) -> str:
 
 
 def _to_take_down(
-    library: Library, printed: Iterable[PathwayId], register: Register
+    library: Library,
+    printed: Iterable[PathwayId],
+    register: Register,
+    renamed: Mapping[PathwayId, PathwayId],
 ) -> tuple[Copy, ...]:
     now = {name: content_digest(library, name) for name in printed}
     return tuple(
         copy
         for copy in register.copies
-        if copy.pathway in now and copy.content != now[copy.pathway]
+        if copy.content != now.get(renamed.get(copy.pathway, copy.pathway), copy.content)
     )
 
 

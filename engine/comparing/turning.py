@@ -13,9 +13,15 @@ _SIDES = """
     left right both either inside outside inner outer upper lower superior inferior nasal temporal
     anterior posterior peripheral central limbal corneal scleral clockwise anticlockwise
     counterclockwise horizontal vertical above below beneath behind front back forward forwards
-    backward backwards towards away up down in into out on off onto over under through across from
-    between bag sulcus iris angle plana capsule chamber vitreous cornea sclera limbus zonule retina
-    wound port incision pupil optic haptic nucleus cortex
+    backward backwards towards away up down in into out off onto over under through across from
+    between
+"""
+_PARTS = """
+    bag sulcus iris angle plana capsule chamber vitreous cornea sclera limbus zonule retina
+    wound wounds port ports incision pupil optic haptic haptics nucleus cortex eye eyes lens
+    lenses piece pieces fragment fragments crumb strand strands knot tear rim rims defect
+    opening edge edges macula iridectomy lid lids speculum drape pedal scissors sponge forceps
+    glide vectis scaffold vitrector box stain dye gel clot flow pressure rate power volume dose
 """
 _AMOUNTS = """
     more less fewer most least high higher low lower raised increase increased increasing decrease
@@ -34,7 +40,8 @@ _STATES = """
     lost kept back gone left present absent missing found intact torn whole broken ready safe unsafe
     known unknown possible impossible allowed forbidden positive negative clear
     cloudy soft hard loose tight sealed leaking steady sinking falling fallen visible hidden wet dry
-    working alone together same other another
+    working alone together same other another still even red round oval thin thick dark dilated
+    pressed aloud silently quietly untouched
 """
 _DUTIES = """
     must may should can shall surgeon assistant anaesthetist anaesthetic scrub circulating
@@ -46,6 +53,8 @@ _THINGS = """
     three-piece foldable rigid sterile preservative-free preserved diluted undiluted neat topical
     intracameral intravitreal subconjunctival sub-tenon oral intravenous intramuscular drops
     tablet tablets bottle pump irrigation aspiration infusion vacuum cutter cutting cannula needle
+    hydrodissection hydrodelineation capsulorhexis vitrectomy capsulotomy iridotomy emulsification
+    levitation capture fixation block sedation biometry scan suction
     tip probe sleeve suture sutures phaco ultrasound bimanual coaxial
 """
 _DOINGS = """
@@ -54,10 +63,38 @@ _DOINGS = """
     enlarge extend stain wash dilate constrict freeze dry hold release fix cover uncover tie clear
     avoid look inspect check count measure record write discharge refer admit reassure prolapse
     hydrodissect emulsify engage grasp depress flush swab connect disconnect switch turn abandon
-    postpone proceed exchange extract express retract clamp reposition reform pressurise
+    postpone proceed exchange extract express retract clamp reposition reform pressurise rinse
+    refill replace strip seal hydrate bury secure float nick scan prescribe treat bring lay enter
+    follow
 """
 
-TURNING = frozenset(f"{_SIDES}{_AMOUNTS}{_TIMES}{_STATES}{_DUTIES}{_THINGS}{_DOINGS}".split())
+TURNING = frozenset(
+    f"{_SIDES}{_PARTS}{_AMOUNTS}{_TIMES}{_STATES}{_DUTIES}{_THINGS}{_DOINGS}".split()
+)
+_HANDLED = frozenset(f"{_PARTS}{_THINGS}".split()) - {"box"}
+_RELATING = frozenset(f"{_SIDES}{_TIMES}".split()) | {"not", "no", "never", "but", "than", "of"}
+_ENDINGS = ("s", "es", "d", "ed", "ing")
+
+
+def turns(word: str) -> bool:
+    """Return whether a meaning turns on a word, in whatever form it stands.
+
+    >>> turns("withdraw"), turns("withdraws"), turns("sealing"), turns("thank")
+    (True, True, True, False)
+    """
+    stems = (word.removesuffix(each) for each in _ENDINGS if word.endswith(each))
+    return word in TURNING or any(stem in TURNING for stem in stems)
+
+
+def relates(word: str) -> bool:
+    """Return whether a word ties others together, so that their order matters."""
+    return word in _RELATING
+
+
+def is_handled(word: str) -> bool:
+    """Return whether a word names a part of the eye, or what is put to it."""
+    return word in _HANDLED
+
 
 _MEDICINE = re.compile(
     r"(?:cef\w{3,}|sulfa\w{3,}|\w{2,}(?:caine|cillin|floxacin|mycin|micin|cycline|vancomycin|azole"

@@ -9,7 +9,6 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections import Counter
-from collections.abc import Iterable
 from typing import NamedTuple
 
 from chamberwise.engine.checks.wording.negation import negators
@@ -22,8 +21,15 @@ from chamberwise.engine.checks.wording.quantity import (
 )
 from chamberwise.engine.checks.wording.rule import TextKind
 from chamberwise.engine.comparing.change import Rating
+from chamberwise.engine.comparing.same_said import (
+    ARTICLES,
+    are_the_same_amounts,
+    in_figures,
+    say_the_same,
+    with_ordinals_in_words,
+)
 from chamberwise.engine.comparing.spelling import spelt_alike
-from chamberwise.engine.comparing.turning import TURNING, is_medicine
+from chamberwise.engine.comparing.turning import TURNING, is_handled, is_medicine, relates, turns
 from chamberwise.engine.language.texts import gettext as _
 
 CAUTIONS = frozenset({TextKind.CAUTION, TextKind.INSTEAD, TextKind.REMEDY})
@@ -34,12 +40,17 @@ ACTED_ON = frozenset({TextKind.INSTRUCTION, TextKind.SPOKEN, TextKind.QUESTION, 
 
 _SMALL_WORDS = """
     a an the this that these those of to for at by as it its their your his her is are be been
-    being was were please then now also just so here there which who whom
+    being was were has have had please then now also just so here there which who whom
+    carefully simply kindly
 """
-_NEUTRAL = frozenset(_SMALL_WORDS.split())
-_WORD = re.compile(rf"{NUMBER_START}{NUMBER}|[^\W\d_]+|[0-9]+|[%<>≤≥±=×/:+]|(?<=\s)[-−](?=[0-9])")
+_OWNS = "'s"
+_NEUTRAL = frozenset(_SMALL_WORDS.split()) | {_OWNS}
+_WORD = re.compile(
+    rf"{NUMBER_START}{NUMBER}|(?<=\w){_OWNS}\b|[^\W\d_]+|[0-9]+|[%<>≤≥±=×/:+]|(?<=\s)[-−](?=[0-9])"
+)
 _NUMBER = re.compile(r"[0-9]")
 _PLAIN_NUMBER = re.compile(NUMBER)
+_BETWEEN_PARTS = re.compile(r"[,;:]")
 _SHORT_NOT = re.compile(r"n't\b")
 _SAME_UNIT = {
     "mcg": "microgram",
@@ -52,6 +63,9 @@ _SAME_UNIT = {
     "millilitre": "ml",
     "millilitres": "ml",
     "cc": "ml",
+    "µl": "microlitre",
+    "μl": "microlitre",
+    "microlitres": "microlitre",
     "gram": "g",
     "grams": "g",
     "units": "unit",
@@ -74,9 +88,11 @@ def reworded(was: str, now: str, kind: TextKind) -> Reworded:
     >>> reworded("Colour the capsule.", "Color  the capsule", TextKind.INSTRUCTION).rating
     <Rating.EDITORIAL: 'editorial'>
     """
-    before, after = _words(was), _words(now)
+    before, after = _without_ands(was, now, *in_figures(_words(was), _words(now)))
     aside = Rating.PROCEDURAL if kind in ASIDE else Rating.SAFETY
     if _quantities(before) != _quantities(after):
+        if are_the_same_amounts(before, after):
+            return Reworded(Rating.PROCEDURAL, _("the same amount in another unit"))
         dosed = QUANTITY.search(was) or QUANTITY.search(now)
         return Reworded(Rating.SAFETY if dosed else aside, _("a number or a unit changed"))
     if _negations(was) != _negations(now):
@@ -86,6 +102,8 @@ def reworded(was: str, now: str, kind: TextKind) -> Reworded:
     if _are_spelt_alike(before, after):
         strict = Rating.PROCEDURAL if kind in CAUTIONS else Rating.EDITORIAL
         return Reworded(strict, _("the same words spelt otherwise"))
+    if kind is TextKind.SIGN and _are_the_same_parts(was, now):
+        return Reworded(Rating.PROCEDURAL, _("the same signs, named in another order"))
     return _by_words(before, after, kind, aside)
 
 
@@ -114,22 +132,25 @@ def weighs(text: str) -> str:
     return _("it names a medicine") if any(map(is_medicine, words)) else ""
 
 
+def is_of_the_eye(text: str) -> bool:
+    """Return whether an instruction names a part of the eye, or what is put to it."""
+    return any(map(is_handled, _words(text)))
+
+
 def _by_words(before: list[str], after: list[str], kind: TextKind, aside: Rating) -> Reworded:
     gone, come = Counter(before) - Counter(after), Counter(after) - Counter(before)
     touched = _without_spellings(gone, come)
-    if any(is_medicine(word) for word in touched):
-        return Reworded(aside, _("a medicine changed"))
-    if any(map(_is_dosed, touched)):
-        return Reworded(aside, _("a number or a unit changed"))
-    if any(word in TURNING for word in touched):
-        return Reworded(aside, _("a word changed on which the meaning turns"))
+    if touched and say_the_same(before, after):
+        return _by_small_words(touched, kind)
+    if heavy := _heavy(touched, kind):
+        return Reworded(aside, heavy)
     if kind in CAUTIONS:
         return Reworded(Rating.SAFETY, _("a caution says something else"))
     if kind in ASIDE:
         return Reworded(
             Rating.EDITORIAL, _("an explanation or a title, without number or negation")
         )
-    if not touched and _turns(before):
+    if _is_turned_round(before, after, touched, kind) and any(map(turns, before)):
         return Reworded(Rating.SAFETY, _("the order of words on which the meaning turns changed"))
     if kind in ACTED_ON and _is_more_or_less(gone, come, touched):
         return Reworded(Rating.SAFETY, _("something was left out, or put in"))
@@ -140,12 +161,30 @@ def _by_words(before: list[str], after: list[str], kind: TextKind, aside: Rating
     return Reworded(Rating.PROCEDURAL, _("other words for what is done or said"))
 
 
+def _heavy(touched: set[str], kind: TextKind) -> str:
+    """Return, as a clause, what makes words that came or went weigh, if anything does."""
+    if any(map(is_medicine, touched)):
+        return _("a medicine changed")
+    if any(map(_is_dosed, touched)):
+        return _("a number or a unit changed")
+    turn = TURNING.__contains__ if kind in ASIDE else turns
+    return _("a word changed on which the meaning turns") if any(map(turn, touched)) else ""
+
+
 def _words(text: str) -> list[str]:
     """Return the words, numbers and signs of a text in small letters; units in one spelling."""
     plain = unicodedata.normalize("NFKC", text).translate(_QUOTES).lower()
+    plain = with_ordinals_in_words(plain).replace("&", " and ")
     plain = _SHORT_NOT.sub(" not", plain).replace("can not", "cannot").replace("ca not", "cannot")
     found = (_plain_number(word) for word in _WORD.findall(plain))
-    return [_SAME_UNIT.get(word, word) for word in found]
+    words = [_SAME_UNIT.get(word, word) for word in found]
+    return ["per" if _is_ratio(words, place) else word for place, word in enumerate(words)]
+
+
+def _is_ratio(words: list[str], place: int) -> bool:
+    """Whether a stroke stands between two units: `mg/mL` is `mg per mL`."""
+    around = words[max(place - 1, 0) : place + 2]
+    return words[place] == "/" and len(around) == 3 and all(map(_is_unit, around[::2]))
 
 
 def _plain_number(word: str) -> str:
@@ -177,7 +216,7 @@ def _beside(words: list[str], place: int) -> str:
 
 
 def _as_written(unit: str) -> str:
-    return {"ml": "mL", "l": "L", "µl": "µL", "mmhg": "mmHg"}.get(unit, unit)
+    return {"ml": "mL", "l": "L", "mmhg": "mmHg"}.get(unit, unit)
 
 
 def _negations(text: str) -> list[str]:
@@ -208,5 +247,44 @@ def _is_more_or_less(gone: Counter[str], come: Counter[str], touched: set[str]) 
     return bool(left_out) != bool(put_in)
 
 
-def _turns(words: Iterable[str]) -> bool:
-    return any(word in TURNING for word in words)
+def _without_ands(
+    was: str, now: str, before: list[str], after: list[str]
+) -> tuple[list[str], list[str]]:
+    """Return the words without `and`, where one text has a comma in its place."""
+    ands = before.count("and"), after.count("and")
+    if ands[0] == ands[1] or was.count(",") + ands[0] != now.count(",") + ands[1]:
+        return before, after
+    without = ([word for word in side if word != "and"] for side in (before, after))
+    return next(without), next(without)
+
+
+def _is_turned_round(
+    before: list[str], after: list[str], touched: set[str], kind: TextKind
+) -> bool:
+    """Whether words that both texts have stand in another order, and small words alone changed."""
+    if not touched <= _NEUTRAL or {"of", _OWNS} <= touched:
+        return False
+    kept = [[word for word in side if word not in _NEUTRAL] for side in (before, after)]
+    if kind not in ACTED_ON and "of" in touched and not any(map(relates, kept[0])):
+        return False
+    return not _are_spelt_alike(*kept)
+
+
+def _are_the_same_parts(was: str, now: str) -> bool:
+    """Whether two lists of signs have the same parts, and only words that relate nothing moved."""
+    before, after = (Counter(_parts(text)) for text in (was, now))
+    moved = (word for part in (before - after) + (after - before) for word in part)
+    plain = [Counter(tuple(sorted(part)) for part in side.elements()) for side in (before, after)]
+    return plain[0] == plain[1] and not any(map(relates, moved))
+
+
+def _parts(text: str) -> list[tuple[str, ...]]:
+    return [tuple(_words(part)) for part in _BETWEEN_PARTS.split(text)]
+
+
+def _by_small_words(touched: set[str], kind: TextKind) -> Reworded:
+    """Return how much hangs on articles and on words that a team uses one for another."""
+    if not touched <= ARTICLES:
+        return Reworded(Rating.PROCEDURAL, _("other words that say the same"))
+    strict = Rating.PROCEDURAL if kind in CAUTIONS else Rating.EDITORIAL
+    return Reworded(strict, _("only small words changed"))

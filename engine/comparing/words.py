@@ -85,10 +85,17 @@ def _choice(old: Finding, new: Finding, at: At) -> Iterator[Change]:
         return
     before, after = old.choice, new.choice
     made = _("the unit chose, among what the pathway leaves open")
-    yield from at.value(Kind.CHOICE, PROCEDURAL, before.chosen, after.chosen, made)
+    exchanged = _exchanged(before.chosen, after.chosen)
+    yield from at.value(Kind.CHOICE, exchanged, before.chosen, after.chosen, made)
     proposed = _("another position is suggested")
-    yield from at.value(Kind.CHOICE, PROCEDURAL, before.suggested, after.suggested, proposed)
+    exchanged = _exchanged(before.suggested, after.suggested)
+    yield from at.value(Kind.CHOICE, exchanged, before.suggested, after.suggested, proposed)
     yield from at.text(Kind.REASON, TextKind.REASON, before.because, after.because, EDITORIAL)
+
+
+def _exchanged(was: str | None, now: str | None) -> Rating:
+    """Return how much hangs on a position; another in its place is another thing done."""
+    return SAFETY if was and now else PROCEDURAL
 
 
 def _act(old: Act, new: Act, at: At) -> Iterator[Change]:

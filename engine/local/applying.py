@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 
 from chamberwise.engine.diagnostics.problem import Pointer, Problem, pointer_text
@@ -45,14 +45,18 @@ class Work:
 
 
 def applied(loaded: Loaded, sheet: Tree, places: Iterable[Located]) -> Mapping[str, Tree]:
-    """Return the changed trees by file; removals come last, so that they see every arrow."""
+    """Return the changed trees by file; removals come last, so that they see every arrow.
+
+    An arrow that the sheet itself puts in is not led on: it leads where the sheet says, or nowhere.
+    """
     work, several = Work(), tuple(places)
+    own = {(each.file, each.place) for each in several if each.operation.verb is not Verb.REMOVE}
     for place in several:
         if place.operation.verb is not Verb.REMOVE:
             _put_in(work.of(loaded, place.file), sheet, place)
     for place in sorted(several, key=_last_items_first):
         if place.operation.verb is Verb.REMOVE:
-            _take_out(work.of(loaded, place.file), sheet, place)
+            _take_out(work.of(loaded, place.file), sheet, place, own)
     return work.trees
 
 
@@ -116,14 +120,17 @@ def _put_in(tree: Tree, sheet: Tree, place: Located) -> None:
     tree.grafts[place.place] = sheet
 
 
-def _take_out(tree: Tree, sheet: Tree, place: Located) -> None:
+def _take_out(
+    tree: Tree, sheet: Tree, place: Located, own: Collection[tuple[str, Pointer]]
+) -> None:
     operation = place.operation
     assert tree.root is not None
     if place.place[0] == "steps" and len(place.place) == 2:
         step, key = str(place.place[1]), sheet.span(operation.said, at_key=True)
         assert key is not None
         for pointer in list(arrows_to(tree.root, step)):
-            if operation.go_to is not None:
+            is_own = any((place.file, pointer[:end]) in own for end in range(1, len(pointer) + 1))
+            if operation.go_to is not None and not is_own:
                 tree.root = put(tree.root, pointer, operation.go_to, key)
                 tree.grafts[pointer] = sheet
         _off_the_chart(tree, step)

@@ -1,4 +1,4 @@
-"""Which local sheets lie in some folders: told by their first lines, then read."""
+"""Which local sheets lie in some folders, told by their first lines; and the pathway beside one."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
-from chamberwise.engine.reading.library import File, read_file
+from chamberwise.engine.reading.library import File, Loaded, assemble, read_file
 
 _HEAD = re.compile(rb"^local sheet\s*:", re.MULTILINE)
 FIRST_BYTES = 8192
@@ -43,3 +43,19 @@ def _says_so(path: Path) -> bool:
             return _HEAD.search(file.read(FIRST_BYTES)) is not None
     except OSError:
         return False
+
+
+def base_beside(below: Loaded, sheet: File) -> Path | None:
+    """Return the pathway that a sheet lies over, where that is a file beside it.
+
+    A pathway of the library is never looked for elsewhere.
+    """
+    over = sheet.sheet.local.over if sheet.sheet else ""
+    path = Path(sheet.shown_as).parent / f"{over}.yaml"
+    return path if over and over not in below.file_of and path.is_file() else None
+
+
+def with_base_beside(below: Loaded, sheet: File) -> Loaded:
+    """Return a library with the pathway beside a sheet that lies over it, if there is one."""
+    path = base_beside(below, sheet)
+    return below if path is None else assemble([*below.files.values(), read_file(path)])

@@ -111,10 +111,12 @@ def _has_base(base: Loaded, sheet: LocalSheet, tree: Tree) -> bool:
 def _compare_base(base: Loaded, sheet: LocalSheet, tree: Tree) -> None:
     local = sheet.local
     now = base_digest(base.library, local.over)
+    edition = base.library.pathways[local.over].edition
+    if local.base_digest == now:
+        _compare_edition(local.base_edition, edition, tree)
     if not local.base_digest or local.base_digest == now:
         return
     at = ("over", "digest")
-    edition = base.library.pathways[local.over].edition
     message = _(
         "it was written over edition {old_edition} with digest {old_digest}; what "
         "stands there now is edition {edition} with digest {now}"
@@ -123,6 +125,18 @@ def _compare_base(base: Loaded, sheet: LocalSheet, tree: Tree) -> None:
         "Look at what changed below, and at every expectation that no longer holds. If "
         "the sheet still fits, write `edition: {edition}` and `digest: {now}`."
     ).format(edition=edition, now=now)
+    tree.problems.append(codes.BASE_CHANGED.at(tree.file, at, tree.span(at), message, advice))
+
+
+def _compare_edition(said: str, edition: str, tree: Tree) -> None:
+    """Tell where a sheet calls what it lies over by another edition, as its pages would."""
+    if not said or said == edition:
+        return
+    at = ("over", "edition")
+    message = _("it says edition {said}, and edition {edition} stands there").format(
+        said=said, edition=edition
+    )
+    advice = _("Write `edition: {edition}`.").format(edition=edition)
     tree.problems.append(codes.BASE_CHANGED.at(tree.file, at, tree.span(at), message, advice))
 
 

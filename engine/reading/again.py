@@ -24,6 +24,11 @@ class Again:
     _loaded: Loaded | None = None
     _of: tuple[File, ...] = ()
 
+    @property
+    def paths(self) -> tuple[Path, ...]:
+        """Return where every file lies that was read so far."""
+        return tuple(self._files)
+
     def file(self, path: Path) -> File:
         """Return a file as it stands now; one that did not change is the same object.
 

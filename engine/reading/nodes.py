@@ -99,7 +99,7 @@ def _entered(
 
 
 def taken(root: Node, pointer: Pointer) -> Node:
-    """Return the tree without what stands at a place."""
+    """Return the tree without what stands at a place; a list goes with the last that it holds."""
     part, rest = pointer[0], pointer[1:]
     if isinstance(root, Listing) and isinstance(part, int):
         items = [*root.items]
@@ -108,6 +108,7 @@ def taken(root: Node, pointer: Pointer) -> Node:
     assert isinstance(root, Table)
     entries = dict(root.entries)
     old = entries.pop(str(part))
-    if rest:
-        entries = {**root.entries, str(part): Entry(old.key, taken(old.value, rest))}
+    left = taken(old.value, rest) if rest else None
+    if left is not None and not (isinstance(left, Listing) and not left.items):
+        entries = {**root.entries, str(part): Entry(old.key, left)}
     return Table(entries, root.span)

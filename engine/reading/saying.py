@@ -21,12 +21,18 @@ def slip(entry: tree.Entry) -> str:
         return _("Put a space after the colon: `{before}: {after}`.").format(
             before=in_short(before), after=in_short(after.strip())
         )
-    if is_bare and (" " in text or text.endswith(".")):
+    if is_bare and (" " in text or text.endswith(".") or _has_no_colon(entry)):
         return _(
             "A comma between {opening} and {closing} cuts a text in two. "
             "Put the whole text in quotes."
         ).format(opening="{", closing="}")
     return ""
+
+
+def _has_no_colon(entry: tree.Entry) -> bool:
+    """Whether nothing stands between a key and the value that it does not have."""
+    key, value = entry.key.span, entry.value.span
+    return (key.end_line, key.end_column) == (value.line, value.column)
 
 
 def to_add(name: str, key: Key) -> str:

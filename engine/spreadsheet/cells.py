@@ -36,6 +36,9 @@ HEADS = (
 )
 """Every head, in the order in which they are written."""
 NEEDED = ("row", "name", "text")
+NAMES = ("row", "name", "who", "act", "finding", "value", "go to", "after that", "phase", "about")
+"""What stands under them is a name in small letters, whatever a spreadsheet made of its first."""
+_OF_TWO_WORDS = ("cannot tell", "hand over")
 DELIMITERS = (",", ";", "\t")
 MOST_ROWS = 20_000
 FORMULA = ("=", "+", "-", "@", "'")
@@ -167,7 +170,9 @@ def _row(number: int, heads: Sequence[str], cells: Sequence[str], found: Cells) 
             _("`{cell}` stands beyond the last column").format(cell=beyond[0].strip()),
             advice,
         )
-    kept = {head: cell for head, cell in kept.items() if cell}
+    kept = {
+        head: _begun_small(cell) if head in NAMES else cell for head, cell in kept.items() if cell
+    }
     if kept:
         found.rows.append(Row(number, kept))
 
@@ -175,6 +180,13 @@ def _row(number: int, heads: Sequence[str], cells: Sequence[str], found: Cells) 
 def _plain(cell: str) -> str:
     text = " ".join(cell.split())
     return text[1:] if text[:1] == "'" and text[1:2] in FORMULA else text
+
+
+def _begun_small(cell: str) -> str:
+    """Return a name as it is, where a spreadsheet wrote its first letter large."""
+    small = cell[:1].lower() + cell[1:]
+    is_named = " " not in small.replace(" or ", "") or small in _OF_TWO_WORDS
+    return small if is_named else cell
 
 
 def written(rows: Sequence[dict[str, str]]) -> str:

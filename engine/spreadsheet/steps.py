@@ -23,7 +23,7 @@ from chamberwise.engine.model.words import About, Act, Finding, Value, Words
 from chamberwise.engine.reading.scalars import UntypedError, typed
 from chamberwise.engine.reading.shapes import COUNT, NAME
 from chamberwise.engine.spreadsheet.cells import Cells, Row, split
-from chamberwise.engine.spreadsheet.kinds import KINDS
+from chamberwise.engine.spreadsheet.kinds import KINDS, RowKind
 
 OR = " or "
 _Kept = TypeVar("_Kept")
@@ -94,17 +94,22 @@ def _keep(table: dict[str, _Kept], name: str, value: _Kept, row: Row, found: Cel
 
 
 def _blocks(found: Cells) -> Iterator[tuple[Row, list[Row]]]:
-    """Yield each first row with the rows that are parts of it, where they are well formed."""
+    """Yield each first row with the rows that are parts of it, where they are well formed.
+
+    What follows a first row that is not has no fault of its own.
+    """
     block: list[Row] = []
+    is_lost = False
     for row in found.rows:
-        if not _is_well_formed(row, found):
-            continue
-        kind = KINDS[row["row"]]
+        is_well_formed = _is_well_formed(row, found)
+        kind = KINDS.get(row["row"], RowKind(()))
         is_part = bool(kind.within) and not (row["row"] in ("do", "say") and row["name"])
         if not is_part:
             if block:
                 yield block[0], block[1:]
-            block = [row]
+            block, is_lost = [row] if is_well_formed else [], not is_well_formed
+        elif is_lost or not is_well_formed:
+            continue
         elif block and block[0]["row"] in kind.within:
             block.append(row)
         else:

@@ -55,6 +55,8 @@ class Snapshot:
     steps: Mapping[str, KeptStep]
     source: str = ""
     """Of a translated sheet, the digest of what the pathway said in English."""
+    unit: Mapping[str, str] = field(default_factory=dict)
+    """Of a unit's sheet, the digest of what stands under each of its keys."""
 
 
 @dataclass(frozen=True, slots=True)

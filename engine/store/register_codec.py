@@ -23,7 +23,7 @@ def encode(register: Register) -> str:
     copies = [_copy_values(copy) for copy in register.copies]
     used = dict.fromkeys(copy.content for copy in register.copies)
     contents = [
-        f"{json.dumps(digest)}: {_line(asdict(register.contents[digest]))}"
+        f"{json.dumps(digest)}: {_line(_snapshot_values(register.contents[digest]))}"
         for digest in used
         if digest in register.contents
     ]
@@ -35,6 +35,11 @@ def encode(register: Register) -> str:
 
 def _copy_values(copy: Copy) -> dict[str, str]:
     return asdict(copy) | {"printed": copy.printed.isoformat()}
+
+
+def _snapshot_values(snapshot: Snapshot) -> dict[str, Any]:
+    values = asdict(snapshot)
+    return values if values["unit"] else {name: values[name] for name in values if name != "unit"}
 
 
 def _line(values: Any) -> str:
@@ -80,7 +85,8 @@ def _copy(values: dict[str, Any]) -> Copy:
 def _snapshot(values: dict[str, Any]) -> Snapshot:
     steps = {str(name): _step(each) for name, each in values["steps"].items()}
     edition, approval = _text(values["edition"]), _text(values["approval"])
-    return Snapshot(edition, approval, steps, _text(values.get("source", "")))
+    unit = {str(name): _text(each) for name, each in values.get("unit", {}).items()}
+    return Snapshot(edition, approval, steps, _text(values.get("source", "")), unit)
 
 
 def _step(values: dict[str, Any]) -> KeptStep:

@@ -70,7 +70,12 @@ def changes(old: Snapshot, new: Snapshot) -> tuple[Change, ...]:
     """Return every change, cautions first, each kind in document order."""
     called = called_as_now(old, new)
     apart = new_names(old, called, new)
-    found = [*_steps(called, new, apart.alike), *_named(apart.steps, new), *_standing(old, new)]
+    found = [
+        *_steps(called, new, apart.alike),
+        *_unit(old, new),
+        *_named(apart.steps, new),
+        *_standing(old, new),
+    ]
     return tuple(sorted(found, key=lambda change: change.weight))
 
 
@@ -107,6 +112,17 @@ def _steps(old: Snapshot, new: Snapshot, alike: Set[str]) -> Iterator[Change]:
             yield from _cautions(step.says, (), step.cautions)
         elif step != old.steps[place] and place not in alike:
             yield from _step(old.steps[place], step, old, new)
+
+
+def _unit(old: Snapshot, new: Snapshot) -> Iterator[Change]:
+    """Say under which keys the unit's sheet says something else; older registers do not know."""
+    if not old.unit or not new.unit:
+        return
+    names = dict.fromkeys((*old.unit, *new.unit))
+    keys = [f"`{name}`" for name in names if old.unit.get(name) != new.unit.get(name)]
+    if keys:
+        told = _("The unit's sheet says something else under {keys}.").format(keys=", ".join(keys))
+        yield Change(Weight.LINE, told)
 
 
 def _named(places: Sequence[str], new: Snapshot) -> Iterator[Change]:

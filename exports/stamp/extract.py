@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 from datetime import date
 from pathlib import Path
+from shlex import quote
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway, Status
+from chamberwise.engine.reading.library import shown
 from chamberwise.engine.stamp.copies import Copy, Register, Snapshot
 from chamberwise.engine.stamp.verdict import Current, Printable, Superseded, Unknown, Verdict
 from chamberwise.exports.control.content import day
@@ -137,8 +139,9 @@ def _since(
         yield _("The new content was first printed here on {day}.").format(day=day(min(printed)))
     if not has_old:
         yield _(NO_SNAPSHOT)
+    asked = quote(shown(Path(source))) if source and Path(source).is_file() else pathway.id
     yield _("Print it anew: {command}").format(
-        command=f"chamberwise print {pathway.id} {sheet_asked_for(found.copies[-1].sheet)}"
+        command=f"chamberwise print {asked} {sheet_asked_for(found.copies[-1].sheet)}"
     )
 
 

@@ -6,6 +6,7 @@ import json
 from collections.abc import Iterator
 from hashlib import sha256
 
+from chamberwise.engine.keys.digest import short_digest
 from chamberwise.engine.language.languages import ENGLISH
 from chamberwise.engine.language.speaking import speaking
 from chamberwise.engine.model.condition import Condition
@@ -34,6 +35,16 @@ from chamberwise.exports.record.naming import (
     value_labels,
 )
 
+UNIT = {
+    "phones": "phones",
+    "places": "places",
+    "products": "products",
+    "machine": "machine",
+    "choices": "reasons",
+    "time targets": "targets",
+    "switched off": "switched_off",
+}
+"""Keys of a unit's sheet, by the name of what is made of them; the rest stands in the steps."""
 REST = 12
 ON = "it"
 
@@ -56,7 +67,14 @@ def _snapshot(library: Library, pathway: PathwayId) -> Snapshot:
     )
     steps = {f"{place.pathway}/{place.step}": _step(library, place) for place in places}
     source = library.translation.sources.get(pathway, "") if library.translation else ""
-    return Snapshot(about.edition, approval(about), steps, source)
+    return Snapshot(about.edition, approval(about), steps, source, _unit(library, pathway))
+
+
+def _unit(library: Library, pathway: PathwayId) -> dict[str, str]:
+    """Return a digest of what the unit's sheet says under each of its keys."""
+    local = library.local_to(pathway)
+    said = {key: getattr(local, name) for key, name in UNIT.items()} if local else {}
+    return {key: short_digest(plain(each)) for key, each in said.items() if each}
 
 
 def approval(pathway: Pathway) -> str:

@@ -84,6 +84,37 @@ def test_pathways_that_came_and_went_are_named(copy: Path, capsys: Said) -> None
     assert "shallow-chamber: the pathway is new." in capsys.readouterr().out
 
 
+def test_a_pathway_that_bears_another_name_neither_went_nor_came(copy: Path, capsys: Said) -> None:
+    path = copy / "shallow-chamber.yaml"
+    edit(path, "pathway: shallow-chamber", "pathway: flat-chamber")
+    path.rename(copy / "flat-chamber.yaml")
+    assert run(["compare", str(LIBRARY), str(copy)]) == Status.FINDINGS
+    said = capsys.readouterr().out
+    assert "the pathway is" not in said
+    assert "1 change: 1 editorial." in said
+
+
+def test_what_is_not_rated_is_named(copy: Path, capsys: Said, tmp_path: Path) -> None:
+    (copy / "drills").mkdir()
+    book = copy / "drills" / "shallow-chamber.yaml"
+    book.write_text("drill of: shallow-chamber\nlasts: 240 s\n", encoding="utf-8")
+    edit(copy / "vocabulary" / "words.yaml", "acts:\n", "acts:\n  yawn: {title: Yawn}\n")
+    newer = Path(shutil.copytree(copy, tmp_path / "newer"))
+    edit(newer / "drills" / "shallow-chamber.yaml", "lasts:", "# Read.\nlasts:")
+    assert run(["compare", str(copy), str(newer)]) == Status.CLEAN
+    edit(newer / "drills" / "shallow-chamber.yaml", "240 s", "260 s")
+    edit(newer / "vocabulary" / "words.yaml", "{title: Yawn}", "{title: Yawn twice}")
+    capsys.readouterr()
+    assert run(["compare", str(copy), str(newer)]) == Status.FINDINGS
+    said = capsys.readouterr().out
+    assert "drills/shallow-chamber.yaml: changed, and not rated here." in said
+    assert "vocabulary / acts / yawn: changed, and not rated here." in said
+    assert run(["compare", str(newer), str(LIBRARY), "--format", "json"]) == Status.FINDINGS
+    values = json.loads(capsys.readouterr().out)
+    assert not values["same"]
+    assert set(values["not rated"].values()) == {"is gone"}
+
+
 def test_what_cannot_be_read_is_told_with_its_line(copy: Path, capsys: Said) -> None:
     path = copy / "shallow-chamber.yaml"
     edit(path, "title: Shallow chamber", "title: Shallow chamber\ntitel: x")
@@ -118,6 +149,8 @@ def test_a_revision_is_read_and_nothing_is_written(
     for words in (["init", "-q"], ["add", "."], ["commit", "-q", "-m", "First"]):
         git(copy, *words)
     a_year_later(copy)
+    (copy / "drills").mkdir()
+    (copy / "drills" / "phrases.yaml").write_text("phrases: {}\n", encoding="utf-8")
     monkeypatch.chdir(copy)
     before = {path: path.stat().st_mtime_ns for path in copy.rglob("*") if path.is_file()}
     assert run(["compare", "HEAD:shallow-chamber.yaml", "shallow-chamber.yaml"]) == Status.FINDINGS
@@ -125,6 +158,12 @@ def test_a_revision_is_read_and_nothing_is_written(
     assert run(["compare", "HEAD:", "."]) == Status.FINDINGS
     assert "Shallow chamber (shallow-chamber)" in capsys.readouterr().out
     assert run(["compare", "HEAD:", "HEAD:"]) == Status.CLEAN
+    capsys.readouterr()
+    assert run(["compare", "HEAD:", "."]) == Status.FINDINGS
+    assert "drills/phrases.yaml: new, and not rated here." in capsys.readouterr().out
+    monkeypatch.chdir(copy / "vocabulary")
+    assert run(["compare", "HEAD:", ".."]) == Status.FINDINGS
+    assert "now: edition 0.5" in capsys.readouterr().out
     after = {path: path.stat().st_mtime_ns for path in copy.rglob("*") if path.is_file()}
     assert after == before
 

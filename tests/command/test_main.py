@@ -111,7 +111,7 @@ def test_an_unreadable_file_ends_in_two(tmp_path: Path, capsys: Said) -> None:
 
 
 def test_an_interruption_ends_in_130(monkeypatch: pytest.MonkeyPatch, capsys: Said) -> None:
-    def interrupted(_: argparse.Namespace, _before: watching.Lying) -> watching.Lying:
+    def interrupted(_: argparse.Namespace, *_stood: object) -> watching.Stamps:
         raise KeyboardInterrupt
 
     monkeypatch.setattr(watching, "after_a_save", interrupted)

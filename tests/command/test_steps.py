@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import csv
+from io import StringIO
 from pathlib import Path
 
 import pytest
@@ -88,6 +90,28 @@ def test_every_problem_is_told_by_row_and_column(
     assert made_of(sheet) == Status.UNUSABLE
     assert f"steps.csv: {told}" in capsys.readouterr().err
     assert [path.name for path in sheet.parent.iterdir()] == ["steps.csv"]
+
+
+def test_names_that_a_spreadsheet_began_with_a_capital_are_the_same_names(
+    sheet: Path, capsys: Said
+) -> None:
+    assert made_of(sheet) == Status.CLEAN
+    made = sheet.parent / "made.yaml"
+    (first,) = [path for path in sheet.parent.iterdir() if path.suffix == ".yaml"]
+    as_it_was = first.read_text(encoding="utf-8")
+    first.rename(made)
+    names = {"row", "name", "who", "act", "finding", "value", "go to"}
+    rows = list(csv.reader(StringIO(SHEET)))
+    for row in rows[1:]:
+        row[:] = [
+            cell[:1].upper() + cell[1:] if head in names else cell
+            for head, cell in zip(rows[0], row, strict=False)
+        ]
+    stream = StringIO()
+    csv.writer(stream).writerows(rows)
+    sheet.write_text(stream.getvalue(), encoding="utf-8")
+    assert made_of(sheet) == Status.CLEAN, capsys.readouterr().err
+    assert first.read_text(encoding="utf-8") == as_it_was
 
 
 def test_all_problems_are_told_in_one_run(sheet: Path, capsys: Said) -> None:

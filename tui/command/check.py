@@ -54,11 +54,12 @@ def run(arguments: Namespace) -> int:
     from chamberwise.tui.command.watching import Watching, after_a_save, lying
 
     watching = Watching()
-    before = lying(arguments)
+    before = lying(arguments, watching.read)
     status = _once(arguments, watching)
     while arguments.watch:
         talk("\n" + _("Watching. Save the file to check it again; Ctrl+C stops."))
-        before = after_a_save(arguments, before)
+        before = {**lying(arguments, watching.read), **before}
+        before = after_a_save(arguments, watching.read, before)
         talk(f"\n{datetime.now():%H:%M:%S}  " + "-" * 40)
         try:
             status = _once(arguments, watching)

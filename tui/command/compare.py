@@ -12,10 +12,11 @@ from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.audit_told import tell_audit, tell_report
 from chamberwise.tui.command.finding_files import UnusableError, add_library, shipped
+from chamberwise.tui.command.not_compared import not_compared, told
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
 from chamberwise.tui.command.typed import add_on
-from chamberwise.tui.command.versions import Side, beside_each_other, side
+from chamberwise.tui.command.versions import Side, beside_each_other, called_otherwise, side
 
 if TYPE_CHECKING:
     from chamberwise.engine.model.drill import DrillBook
@@ -90,20 +91,23 @@ def run(arguments: Namespace) -> int:
     books = read_drills(_library_of(new, arguments.library)).books
     sheets = _sheets(arguments.sheets)
     shown = [_compared(old, new, pair, today, books, sheets) for pair in pairs]
-    alone = _alone(old, new)
+    alone, unrated = _alone(old, new), not_compared(old, new)
+    is_same = not alone and not unrated and not any(each.changes for each in shown)
     if arguments.log:
         product("\n\n".join(entry(each) for each in shown if each.changes))
     elif arguments.format == "json":
-        product_json({**comparison_values(shown), "pathways": alone})
+        values = {"same": is_same, "pathways": alone, "not rated": unrated}
+        product_json({**comparison_values(shown), **values})
     else:
         for each in shown:
             product(comparison_text(each) + "\n")
         for name, what in alone.items():
             product(_(_ALONE[what]).format(name=name) + "\n")
+        for line in told(unrated):
+            product(line + "\n")
         product(what_it_means())
     if arguments.paper is not None:
         _on_paper(shown[0], new, arguments, today)
-    is_same = not alone and not any(each.changes for each in shown)
     return Status.CLEAN if is_same else Status.FINDINGS
 
 
@@ -153,8 +157,10 @@ def _alone(old: Side, new: Side) -> dict[str, str]:
     """Return the pathways that one library has and the other has not."""
     if not (old.is_library and new.is_library):
         return {}
-    gone = {name: "is gone" for name in old.pathways if name not in new.pathways}
-    return gone | {name: "is new" for name in new.pathways if name not in old.pathways}
+    renamed = called_otherwise(old, new)
+    kept = {*old.pathways, *renamed.values()}
+    gone = {each: "is gone" for each in old.pathways if each not in {*new.pathways, *renamed}}
+    return gone | {name: "is new" for name in new.pathways if name not in kept}
 
 
 def _refuse_paper(path: Path, pathways: int) -> None:

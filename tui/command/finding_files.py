@@ -82,7 +82,9 @@ def asked(
 
     `again` knows what was read the last time. Raises `UnusableError` for a name that is nothing.
     """
+    from chamberwise.engine.local.finding import base_beside
     from chamberwise.engine.reading.again import Again
+    from chamberwise.engine.translating.finding import original_beside
 
     again = again or Again()
     folder = folder or shipped()
@@ -102,7 +104,11 @@ def asked(
             )
     read = {path: again.file(path) for path in paths}
     sheets = [path for path in paths if is_local_sheet(read[path])]
-    loaded = again.library(folder, [path for path in paths if path not in sheets])
+    named = [path for path in paths if path not in sheets]
+    loaded = again.library(folder, named)
+    originals = [of for each in named if (of := original_beside(loaded, read[each]))]
+    if originals:
+        loaded = again.library(folder, [*originals, *named])
     over = _sheet(again.file(local), local) if local else None
     over = over or next((read[path] for path in sheets), None)
     if over is None:
@@ -111,6 +117,9 @@ def asked(
         return Asked(loaded, tuple(dict.fromkeys(_file(name, loaded) for name in typed)))
     if len(sheets) + (local is not None) > 1:
         raise UnusableError(_("One local sheet at a time. Name one of them."))
+    below = base_beside(loaded, over)
+    if below is not None:
+        loaded = again.library(folder, [*named, below])
     names = [name for name in typed if not sheets or Path(name) != sheets[0]]
     return under(loaded, over, [_file(name, loaded) for name in names])
 

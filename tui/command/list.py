@@ -159,7 +159,7 @@ def _sheets(arguments: Namespace) -> int:
             shorten(row["unit"], LONGEST, placeholder=" ..."),
             row["over"],
             row["edition"],
-            status_word(row["status"]) if row["status"] else "",
+            status_word(row["status"]) if row["status"] else _("see `check`"),
         )
         for row in rows
     ]

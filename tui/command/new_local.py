@@ -4,12 +4,17 @@ from __future__ import annotations
 
 from argparse import Namespace
 from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING
 
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.command.finding_files import UnusableError, asked, shipped
+from chamberwise.tui.command.finding_files import UnusableError, asked, is_path, shipped
 from chamberwise.tui.command.output import product, talk
 from chamberwise.tui.command.status import Status
+
+if TYPE_CHECKING:
+    from chamberwise.engine.reading.library import Loaded
 
 
 def new_local(arguments: Namespace, name: str) -> int:
@@ -23,13 +28,7 @@ def new_local(arguments: Namespace, name: str) -> int:
         raise UnusableError(
             _("{path} is there already. Choose another name, or move it away.").format(path=path)
         )
-    loaded = asked((), arguments.library).loaded
-    over = arguments.over
-    if over not in loaded.file_of:
-        advice = did_you_mean(over, loaded.file_of, _("`chamberwise list` shows those there are."))
-        raise UnusableError(
-            _("There is no pathway `{over}`. {advice}").format(over=over, advice=advice)
-        )
+    loaded, over = _below(arguments, path)
     if told := problems_in_the_way(loaded, loaded.file_of[over]):
         raise UnusableError(told)
     unit = " ".join((arguments.unit or name.replace("-", " ").title()).split())
@@ -45,3 +44,31 @@ def new_local(arguments: Namespace, name: str) -> int:
     product(str(path))
     talk(_("Next: set what is yours in it, then chamberwise check {path}").format(path=path))
     return Status.CLEAN
+
+
+def _below(arguments: Namespace, path: Path) -> tuple[Loaded, str]:
+    """Return the library and the pathway in it: one of its own, or a file beside the new sheet."""
+    over, beside = arguments.over, path.parent / f"{arguments.over}.yaml"
+    loaded = asked((), arguments.library).loaded
+    if over in loaded.file_of:
+        return loaded, over
+    if not is_path(over) and beside.is_file():
+        over = str(beside)
+    if not is_path(over):
+        advice = did_you_mean(over, loaded.file_of, _("`chamberwise list` shows those there are."))
+        raise UnusableError(
+            _("There is no pathway `{over}`. {advice}").format(over=over, advice=advice)
+        )
+    found = asked((over,), arguments.library)
+    name = found.pathways[0] if found.pathways and found.under is None else ""
+    if not name:
+        raise UnusableError(
+            _("{path} is no pathway. A sheet lies over a pathway.").format(path=over)
+        )
+    if Path(over).resolve() != (path.parent / f"{name}.yaml").resolve():
+        raise UnusableError(
+            _(
+                "A sheet finds its pathway beside it, as {name}.yaml: write it there, with --out."
+            ).format(name=name)
+        )
+    return found.loaded, name

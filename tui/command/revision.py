@@ -68,6 +68,19 @@ def has_vocabulary(asked: Revision) -> bool:
     return bool(_listed(Revision(asked.name, _join(asked.path, "vocabulary"))))
 
 
+def texts_below(asked: Revision, folder: str) -> Iterator[tuple[str, str]]:
+    """Yield the texts of the YAML files in a folder there and in those below it, by path in it."""
+    top = _spec(Revision(asked.name, _join(asked.path, folder)))
+    try:
+        listed = _git("ls-tree", "-r", "--name-only", "-z", "--full-tree", top)
+    except UnusableError:
+        return
+    for path in sorted(listed.decode("utf-8", "replace").split("\0")):
+        if path.endswith(".yaml"):
+            text = _git("cat-file", "blob", f"{top}/{path}").decode("utf-8", "replace")
+            yield f"{folder}/{path}", text
+
+
 def _join(folder: str, name: str) -> str:
     return str(PurePosixPath(folder) / name) if folder.strip("/") else name
 
@@ -75,7 +88,9 @@ def _join(folder: str, name: str) -> str:
 def _listed(folder: Revision) -> list[Revision]:
     """Return the YAML files of a folder, none where there is no such folder."""
     try:
-        listed = _git("ls-tree", "--name-only", "-z", _spec(folder)).decode("utf-8", "replace")
+        listed = _git("ls-tree", "--name-only", "-z", "--full-tree", _spec(folder)).decode(
+            "utf-8", "replace"
+        )
     except UnusableError:
         return []
     names = sorted(name for name in listed.split("\0") if name.endswith(".yaml"))

@@ -58,6 +58,8 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 
 def run(arguments: Namespace) -> int:
     """Write the file, or show what a sheet lacks, and say how the texts stand."""
+    from chamberwise.engine.reading.library import shown as as_shown
+    from chamberwise.engine.translating.finding import path_of
     from chamberwise.engine.translating.segments import OF_A_DRILL, VOCABULARY, originals
 
     language = _language()
@@ -74,6 +76,9 @@ def run(arguments: Namespace) -> int:
                 file=arguments.name
             )
         )
+    if not shared and arguments.out is None:
+        folder = Path(found.loaded.file_of[name]).resolve().parent
+        arguments.out = Path(as_shown(path_of(folder, language, name)))
     return _write(originals(found.loaded.library)[name], name, language, arguments)
 
 
@@ -198,7 +203,7 @@ def _of_sheet(found: Asked, language: str, arguments: Namespace) -> int:
     if found.loaded.library.local is None:
         message = _("The sheet cannot be carried out. `chamberwise check {file}` says why.")
         raise UnusableError(message.format(file=arguments.name))
-    files = translations(arguments.library or shipped(), language)
+    files = translations(arguments.library or shipped(), language, found.loaded)
     lacking = own_texts(found.under.base, found.loaded, language, files)
     if lacking:
         product(sheet_block(language, lacking))

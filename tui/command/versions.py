@@ -114,14 +114,26 @@ def beside_each_other(old: Side, new: Side) -> tuple[tuple[str, str], ...]:
     """Return the pathways to compare: by name, or the one with the one where each side has one."""
     if len(old.pathways) == len(new.pathways) == 1:
         return (_one_with_one(old, new),)
-    wanted = [name for name in old.pathways if name in new.pathways]
+    renamed = called_otherwise(old, new)
+    wanted = [
+        (name, renamed.get(name, name))
+        for name in old.pathways
+        if renamed.get(name, name) in new.pathways
+    ]
     if not wanted:
         raise UnusableError(
             _("{old} and {new} have no pathway in common: nothing can be compared.").format(
                 old=old.typed, new=new.typed
             )
         )
-    return tuple((name, name) for name in wanted)
+    return tuple(wanted)
+
+
+def called_otherwise(old: Side, new: Side) -> dict[str, str]:
+    """Return the pathways that bear another name now, each with that name."""
+    from chamberwise.engine.comparing.names.same_pathway import same_pathways
+
+    return same_pathways(old.loaded.library, new.loaded.library)
 
 
 def _one_with_one(old: Side, new: Side) -> tuple[str, str]:

@@ -37,16 +37,16 @@ class Watching:
         return self._below
 
 
-def lying(arguments: Namespace) -> Stamps:
-    """Return how every file lies there that a check of what was typed may read."""
-    return stamps(_paths(arguments))
+def lying(arguments: Namespace, read: Again) -> Stamps:
+    """Return how every file lies there that a check of what was typed reads, or read before."""
+    return stamps(dict.fromkeys((*_paths(arguments), *read.paths)))
 
 
-def after_a_save(arguments: Namespace, before: Stamps) -> Stamps:
+def after_a_save(arguments: Namespace, read: Again, before: Stamps) -> Stamps:
     """Wait until files lie otherwise than before, and still; return how they lie then."""
     last = before
     while True:
-        now = lying(arguments)
+        now = lying(arguments, read)
         if now == last != before:
             return now
         last = now

@@ -251,7 +251,7 @@ class WalkScreen(Screen[None]):
 
     def action_help(self) -> None:
         """Show every key."""
-        self.app.push_screen(help_panel(WALK))
+        self.app.push_screen(help_panel(WALK, of_a_walk=True))
 
     def action_library(self) -> None:
         """Go back to the library, where the walk was opened from it."""

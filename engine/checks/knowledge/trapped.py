@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from chamberwise.engine.checks.knowledge.story import story
-from chamberwise.engine.checks.shape import loop_without_bound, loop_without_exit
+from chamberwise.engine.checks.shape import loop_without_bound, loop_without_exit, no_way_out
 from chamberwise.engine.checks.subject import Subject
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Problem, Severity
@@ -23,8 +23,11 @@ CODE = Code(
 
 
 def check(subject: Subject) -> Iterator[Problem]:
-    """Yield one problem an entry: the nearest state from which no outcome can be reached."""
-    if _every_loop_ends(subject):
+    """Yield one problem an entry: the nearest state from which no outcome can be reached.
+
+    Where arrows alone keep the team in, that is told already.
+    """
+    if _every_loop_ends(subject) or any(no_way_out.check(subject)):
         return
     for name in subject.entries[:1]:
         found = subject.explore(name)  # the whole: where a look stopped, nothing seems to go on

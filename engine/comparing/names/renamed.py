@@ -8,11 +8,14 @@ from typing import TypeAlias
 from chamberwise.engine.comparing.change import Change, Kind, Where
 from chamberwise.engine.comparing.names.named import TABLES, Named, Names, Sort
 from chamberwise.engine.comparing.saying import EDITORIAL
+from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.engine.model.step import PathwayId, StepId
 
 Renames: TypeAlias = Mapping[StepId, StepId]
 """From the name of a step to the name it bears now."""
+
+ONLY_THE_NAME = N_("it is the same; only its name in the file changed")
 
 
 def of_pathway(names: Names, old: PathwayId, new: PathwayId) -> Iterator[Change]:
@@ -29,6 +32,12 @@ def of_shared(names: Names) -> Iterator[Change]:
             yield _change(each, now, names, None)
 
 
+def of_library(renamed: Mapping[PathwayId, PathwayId]) -> Iterator[Change]:
+    """Yield what pathways are called otherwise now."""
+    for was, now in renamed.items():
+        yield Change(Kind.RENAMED, EDITORIAL, Where(now, "pathway"), was, now, _(ONLY_THE_NAME))
+
+
 def steps_renamed(names: Names, pathway: PathwayId) -> Renames:
     """Return the steps of a pathway that bear another name now."""
     return {
@@ -39,8 +48,8 @@ def steps_renamed(names: Names, pathway: PathwayId) -> Renames:
 
 
 def _change(named: Named, now: str, names: Names, pathway: PathwayId | None) -> Change:
-    why = _("it is the same; only its name in the file changed")
-    return Change(Kind.RENAMED, EDITORIAL, _where(named, now, names, pathway), named.name, now, why)
+    at = _where(named, now, names, pathway)
+    return Change(Kind.RENAMED, EDITORIAL, at, named.name, now, _(ONLY_THE_NAME))
 
 
 def _where(named: Named, now: str, names: Names, pathway: PathwayId | None) -> Where:

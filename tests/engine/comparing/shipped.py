@@ -8,6 +8,8 @@ from pathlib import Path
 from chamberwise.engine.comparing.change import Change
 from chamberwise.engine.comparing.changes import by_gravity, changes_of_pathway, changes_of_shared
 from chamberwise.engine.comparing.names.calling import in_new_names
+from chamberwise.engine.comparing.names.renamed import of_library
+from chamberwise.engine.comparing.names.same_pathway import pathways_called, same_pathways
 from chamberwise.engine.comparing.names.told_again import told_again
 from chamberwise.engine.reading.library import File, Loaded, assemble, load_library, read_text
 
@@ -38,9 +40,11 @@ def _is(file: File, name: str) -> bool:
 
 def changes_between(old: Loaded, new: Loaded) -> tuple[Change, ...]:
     """Return every change of shared words and of each pathway, the gravest first."""
-    names = told_again(old.library, new.library, {name: name for name in old.library.pathways})
-    before = in_new_names(old.library, names)
-    found = [*changes_of_shared(before, new.library, None, names)]
+    renamed = same_pathways(old.library, new.library)
+    was = pathways_called(old.library, renamed)
+    names = told_again(was, new.library, {name: name for name in was.pathways})
+    before = in_new_names(was, names)
+    found = [*of_library(renamed), *changes_of_shared(before, new.library, None, names)]
     for name, pathway in before.pathways.items():
         found += changes_of_pathway(pathway, new.library.pathways[name], names)
     return by_gravity(found)

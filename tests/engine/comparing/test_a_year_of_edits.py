@@ -16,6 +16,7 @@ from chamberwise.engine.comparing.change import Kind, Rating
 from tests.engine.comparing.shipped import changes_between, shipped, text_of, with_text
 
 HERE = Path(__file__).parent
+LISTS = ("a_year_of_edits.yaml", "a_second_year_of_edits.yaml", "a_third_list_of_edits.yaml")
 CLOSE = "closing-and-after-care.yaml"
 
 
@@ -28,8 +29,9 @@ class Edit(NamedTuple):
 
 
 EDITS = [
-    Edit(**{**each, "rating": Rating(each["rating"])})
-    for each in yaml.safe_load((HERE / "a_year_of_edits.yaml").read_text(encoding="utf-8"))
+    Edit(Rating(each["rating"]), *(each[key] for key in ("what", "file", "was", "now")))
+    for name in LISTS
+    for each in yaml.safe_load((HERE / name).read_text(encoding="utf-8"))
 ]
 EXCHANGED = {
     "line ends": ("\n", "\r\n"),

@@ -9,12 +9,14 @@ from chamberwise.engine.comparing.change import Kind, Rating
 from chamberwise.engine.comparing.changes import changes_of_pathway
 from chamberwise.engine.comparing.names.calling import in_new_names
 from chamberwise.engine.comparing.names.named import Named, Names, Sort
+from chamberwise.engine.comparing.names.same_pathway import pathways_called, same_pathways
 from chamberwise.engine.comparing.names.same_step import same_steps
 from chamberwise.engine.model.library import Library
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import Line
 from hypothesis import given
 
+from tests.engine.comparing.shipped import shipped
 from tests.mutants.small import FILL, small
 from tests.support.strategies import libraries
 
@@ -54,6 +56,32 @@ def test_a_step_that_does_something_else_is_another_step() -> None:
     other = replace(new.steps["fill-up"], lines=(Line("surgeon", "Do hold.", act="hold"),))
     new = replace(new, steps={**new.steps, "fill-up": other})
     assert same_steps(one, new) == {}
+
+
+def test_a_pathway_renamed_is_found_again_wherever_it_is_spoken_of() -> None:
+    old = shipped().library
+    name = "closing-and-after-care"
+    new = pathways_called(old, {name: "closing-anew"})
+    assert same_pathways(old, new) == {name: "closing-anew"}
+    assert name in repr(old.pathways)
+    assert name not in repr((new.pathways, new.shared))
+    assert repr(pathways_called(new, {"closing-anew": name}).pathways) == repr(old.pathways)
+
+
+def test_a_pathway_that_came_for_another_is_another_pathway() -> None:
+    old = shipped().library
+    without = {name: each for name, each in old.pathways.items() if name != "dropped-nucleus"}
+    another = replace(small().pathways["one"], id="another")
+    new = Library(old.shared, {**without, "another": another})
+    assert same_pathways(old, new) == {}
+
+
+def test_of_two_that_came_neither_is_taken_for_the_one_that_is_gone() -> None:
+    old = shipped().library
+    name = "anterior-vitrectomy"
+    one = pathways_called(old, {name: "one"}).pathways
+    other = pathways_called(old, {name: "other"}).pathways
+    assert same_pathways(old, Library(old.shared, {**one, "other": other["other"]})) == {}
 
 
 @given(libraries())

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from chamberwise.engine.comparing.change import Kind, Rating
 from chamberwise.engine.comparing.compare import compare
 from chamberwise.engine.comparing.mending import ToMend
 from chamberwise.engine.reading.library import assemble, read_text
@@ -100,3 +101,16 @@ def test_a_sheet_that_names_what_is_gone_is_told_too() -> None:
     sides = Version(old(), PATHWAY), Version(assemble(files), PATHWAY)
     found = compare(*sides, NOTHING_PRINTED, TODAY, [read_text(SHEET, "here.yaml")]).touched
     assert ToMend("here.yaml", 5, "call-for-help", "") in found.mend
+
+
+def test_of_a_pathway_that_bears_another_name_the_old_copies_come_down() -> None:
+    edited = {name: text.replace(PATHWAY, "flat-chamber") for name, text in texts().items()}
+    loaded = assemble([read_text(text, name) for name, text in edited.items()])
+    sheet = read_text(f"local sheet: ours\nover:\n  pathway: {PATHWAY}\n", "ours.yaml")
+    sides = Version(old(), PATHWAY), Version(loaded, "flat-chamber")
+    found = compare(*sides, hanging(), TODAY, (sheet,))
+    assert [(each.kind, each.rating) for each in found.changes] == [
+        (Kind.RENAMED, Rating.EDITORIAL)
+    ]
+    assert [each.code for each in found.touched.take_down] == ["1", "3"]
+    assert found.touched.mend == (ToMend("ours.yaml", 3, PATHWAY, "flat-chamber"),)

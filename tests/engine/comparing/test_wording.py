@@ -39,6 +39,26 @@ TABLE = [
     (E, WHY, "This is because it may tear.", "The reason is that it may tear."),
     (P, DONE, "Thank the team.", "Thank the crew."),
     (P, WHY, "It does not tear.", "It tears."),
+    # the same in other words
+    (E, DONE, "Look in two weeks.", "Look in 2 weeks."),
+    (E, DONE, "Third round done.", "3rd round done."),
+    (E, DONE, "Read drug, mg per mL and volume.", "Read drug, mg/mL and volume."),
+    (E, DONE, "Hold the patient's hand.", "Hold the hand of the patient."),
+    (P, DONE, "Give 0.1 mg per mL.", "Give 100 micrograms per mL."),
+    (P, DONE, "Look in two weeks.", "Look in 14 days."),
+    (P, DONE, "Suture the wound at once.", "Stitch the wound immediately."),
+    (P, CAUTION, "It tears retina.", "It tears the retina."),
+    (P, TextKind.SIGN, "Eye soft, red reflex even", "Even red reflex, soft eye"),
+    # and what only looks so
+    (S, DONE, "Give 10 mg per mL.", "Give 10 micrograms per mL."),
+    (S, DONE, "Look in two weeks.", "Look in 2 days."),
+    (S, DONE, "Wait 60 s.", "Wait 60."),
+    (S, DONE, "The surgeon tells the assistant.", "The assistant tells surgeon."),
+    (S, DONE, "Treat pain before sickness.", "Treat sickness before pain."),
+    (S, TextKind.SIGN, "Tear in front of lens", "Lens in front of tear"),
+    (S, DONE, "Hold the lens.", "Hold the piece."),
+    (S, DONE, "State who operates.", "May state who operates."),
+    (S, CAUTION, "Let the piece go.", "Let the piece not go."),
 ]
 
 

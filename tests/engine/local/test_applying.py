@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 from chamberwise.engine.checks.run import check_files, check_for_walk
 from chamberwise.engine.local.breaking import broken_by
+from chamberwise.engine.local.leaving_out import what_is_gone
 from chamberwise.engine.local.localising import base_digest, localised
 from chamberwise.engine.proof.prove import prove
 from chamberwise.engine.proof.rules import rules_for, switched_off
@@ -256,3 +257,35 @@ def test_more_changes_than_any_unit_makes_are_refused() -> None:
     one = "  - {change: steps / tell / go to, expects: closed, to: fill, because: X.}\n"
     told = problems(read_text(f"{HEAD}changes:\n{one * 1001}", "many.yaml"))
     assert "too-large" in {each.code for each in told}
+
+
+def test_a_list_goes_with_the_last_thing_taken_from_it() -> None:
+    """What is left empty would be refused for its form, and its place says nothing of that."""
+    change = "  - {remove: steps / fill / cautions / 1, expects: AAAA-AAAA-AAAA, because: Known.}"
+    asked = read_text(HEAD + f"changes:\n{change}\n", "x.yaml")
+    (stale,) = localised(below(), asked).files["x.yaml"].problems
+    stands = stale.message.split("`")[3]
+    file = read_text(HEAD + f"changes:\n{change}\n".replace("AAAA-AAAA-AAAA", stands), "x.yaml")
+    loaded = localised(below(), file)
+    assert loaded.library.pathways[PATHWAY].steps["fill"].cautions == ()
+    assert [each.code for each in loaded.files["x.yaml"].problems] == ["leaves-out"]
+
+
+def test_acts_that_change_places_or_are_named_less_often_are_told() -> None:
+    fill = "{who: surgeon, does: Fill the chamber., act: fill-chamber}"
+    lay = "{who: surgeon, does: Suture the main wound., act: suture-wound}"
+    twice = read_text(_two_acts(f"{fill}, {lay}, {fill}"), "x.yaml")
+    base = localised(below(), twice)
+    assert base.library.local is not None
+    for now, told in ((f"{lay}, {fill}, {fill}", "another order"), (f"{fill}, {lay}", "fewer")):
+        before = base.library.pathways[PATHWAY].steps["suture"]
+        after = localised(below(), read_text(_two_acts(now), "x.yaml"))
+        step = after.library.pathways[PATHWAY].steps["suture"]
+        assert any(told in each for each in what_is_gone(before, step))
+
+
+def _two_acts(lines: str) -> str:
+    stands = "steps / suture / do"
+    text = HEAD + f"changes:\n  - {{change: {stands}, expects: X, to: [{lines}], because: Y.}}\n"
+    (stale,) = localised(below(), read_text(text, "x.yaml")).files["x.yaml"].problems
+    return text.replace("expects: X", f"expects: {stale.message.split('`')[3]}")

@@ -102,7 +102,7 @@ def test_the_foot_of_a_card_says_marks_rule_edition_and_stamp() -> None:
     (text,) = (item for item in narrow.items if isinstance(item, Text))
     assert text.y + text.height == pytest.approx(100)
     said = text.text.replace("\u00a0", " ").replace("\n", " ")
-    assert said == "DRAFT. TEMPLATE. Follow local protocol. Edition 0.1. Stamp 7QK2-M4XP-3."
+    assert said == "DRAFT. TEMPLATE. Follow local protocol. Edition 0.1. Stamp 7QK2-M4XP-3. Review by 25 May 2027."
     signed = card_foot(RULER, approved(order(shipped(), FLAGSHIP)).control, 10, 100, 130)
     (text,) = (item for item in signed.items if isinstance(item, Text))
     assert text.text.startswith("Follow local protocol.")
