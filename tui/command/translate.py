@@ -59,12 +59,12 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 def run(arguments: Namespace) -> int:
     """Write the file, or show what a sheet lacks, and say how the texts stand."""
     from chamberwise.engine.reading.library import shown as as_shown
-    from chamberwise.engine.translating.finding import path_of
     from chamberwise.engine.translating.segments import OF_A_DRILL, VOCABULARY, originals
 
     language = _language()
+    library = arguments.library or shipped()
     if arguments.name.startswith(OF_A_DRILL):
-        return _write(_segments_of_drill(arguments), arguments.name, language, arguments)
+        return _write(_segments_of_drill(arguments), arguments.name, language, library, arguments)
     shared = arguments.name == VOCABULARY
     found = asked(() if shared else (arguments.name,), arguments.library)
     if found.under is not None:
@@ -76,10 +76,9 @@ def run(arguments: Namespace) -> int:
                 file=arguments.name
             )
         )
-    if not shared and arguments.out is None:
-        folder = Path(found.loaded.file_of[name]).resolve().parent
-        arguments.out = Path(as_shown(path_of(folder, language, name)))
-    return _write(originals(found.loaded.library)[name], name, language, arguments)
+    folder = library if shared else Path(found.loaded.file_of[name]).resolve().parent
+    segments = originals(found.loaded.library)[name]
+    return _write(segments, name, language, Path(as_shown(folder)), arguments)
 
 
 def _segments_of_drill(arguments: Namespace) -> Segments:
@@ -112,14 +111,15 @@ def _language() -> str:
     return spoken().code
 
 
-def _write(segments: Segments, name: str, language: str, arguments: Namespace) -> int:
+def _write(segments: Segments, name: str, language: str, folder: Path, arguments: Namespace) -> int:
+    """Write the file below the folder of what is translated, or where it is asked for."""
     from chamberwise.engine.store.place import in_the_way
     from chamberwise.engine.store.whole_file import write_whole
     from chamberwise.engine.translating.finding import path_of
     from chamberwise.engine.translating.standing import Standing, counted, standings
     from chamberwise.engine.translating.writing import renewed
 
-    usual = path_of(arguments.library or shipped(), language, name)
+    usual = path_of(folder, language, name)
     path = arguments.out or usual
     if arguments.out and (why := in_the_way(path)):
         raise UnusableError(why)
