@@ -8,14 +8,14 @@ from datetime import date
 from functools import cached_property
 from typing import TYPE_CHECKING
 
-from chamberwise.engine.checks.knowledge.at_sight import safe_by_form, sightings
+from chamberwise.engine.checks.knowledge.at_sight import doubtful, sightings
 from chamberwise.engine.checks.references import Reference, references
 from chamberwise.engine.diagnostics.code import Code
 from chamberwise.engine.diagnostics.problem import Note, Pointer, Problem
 from chamberwise.engine.exploration.bare import bare
 from chamberwise.engine.exploration.explored import Explored
 from chamberwise.engine.meaning.layout import Field, layout_of
-from chamberwise.engine.model.library import Library
+from chamberwise.engine.model.library import Library, Place
 from chamberwise.engine.model.pathway import Pathway
 from chamberwise.engine.model.step import PathwayId
 from chamberwise.engine.model.words import Words
@@ -104,24 +104,32 @@ class Subject:
         As much as settles what the checks ask. None where names are missing: then nothing can be
         walked, and other checks say why.
         """
-        if not self.entries or not self._is_safe_by_form:
+        if not self._can_be_seen:
             return self.explorations
-        return sightings(self.walked, self._as_walked, self.entries, self.by_arrows)
+        return sightings(self.walked, self._as_walked, self.entries, self.by_arrows, self._doubtful)
 
     @cached_property
     def explorations(self) -> tuple[Explored, ...]:
         """Every state from those entries, with the way to each.
 
-        None where the form of every step shows that no walk can come to a stop at it.
+        None where it was seen that no walk comes to a stop at a branch.
         """
-        if self.entries and self._is_safe_by_form:
+        if self._can_be_seen and not any(
+            seen.undecided
+            for found in (self.sightings if self._doubtful else ())
+            for _, seen in found.seen_in(self.pathway.id)
+        ):
             return ()
         return tuple(self.explore(name) for name in self.entries)
 
     @cached_property
-    def _is_safe_by_form(self) -> bool:
-        is_safe = safe_by_form(self.walked, self._as_walked, self.entries)
-        return is_safe and exits_end(self.walked)
+    def _doubtful(self) -> frozenset[Place]:
+        return doubtful(self.walked, self._as_walked, self.entries)
+
+    @property
+    def _can_be_seen(self) -> bool:
+        """Whether a sweep goes the walks there are and no others."""
+        return bool(self.entries) and exits_end(self.walked)
 
     @cached_property
     def definitions_are_whole(self) -> bool:

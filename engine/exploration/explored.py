@@ -19,14 +19,15 @@ Inside: TypeAlias = int | Parent | None
 
 @dataclass(slots=True)
 class Seen:
-    """Of all states at one node: the bits some leaves possible, those some rules out, and whether
+    """Of all states at one node: the bits some leaves possible, those some rules out, whether a
 
-    a question is ever put there.
+    question is ever put there and, where that was looked for, whether a branch has no way.
     """
 
     possible: int = 0
     ruled_out: int = 0
     asked: bool = False
+    undecided: bool = False
 
     def with_more(self, other: Seen) -> Seen:
         """Return what is true of both together."""
@@ -34,6 +35,7 @@ class Seen:
             self.possible | other.possible,
             self.ruled_out | other.ruled_out,
             self.asked or other.asked,
+            self.undecided or other.undecided,
         )
 
 

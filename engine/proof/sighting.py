@@ -6,14 +6,14 @@ way to each.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Set
 from dataclasses import dataclass
 
 from chamberwise.engine.exploration.explored import Seen
 from chamberwise.engine.exploration.program import Node
 from chamberwise.engine.exploration.unswept import unswept
 from chamberwise.engine.model.library import Library, Place
-from chamberwise.engine.model.step import PathwayId, StepId
+from chamberwise.engine.model.step import Branch, PathwayId, StepId
 from chamberwise.engine.proof.front import Front
 from chamberwise.engine.proof.ground import ground_of
 from chamberwise.engine.proof.outlook import Outlook, outlook
@@ -78,29 +78,35 @@ def sighted(
     """Return what walks from the entry of a pathway show, all of them or some from each step.
 
     `a_spot` is how many states of a step are gone on with at a time; left out, all. `towards` are
-    the steps of which alone it is asked what is true there; left out, all.
+    the steps of which alone it is asked what is true there; left out, all. Where all states that
+    come to these are seen, it is seen as well whether a branch among them has no way.
     """
     ground = ground_of(library, pathway, ())
     nodes = {at for at, node in enumerate(ground.program.nodes) if node.place in towards}
     if towards and not nodes:
         return Sighted({}, 0, False)
     by = outlook(ground, (), EVERYTHING, reduced=True, towards=nodes)
-    sighting = _Sighting(by, most, a_spot)
+    sighting = _Sighting(by, most, a_spot, nodes if a_spot is None else frozenset())
     found = sighting.run()
     seen = {ground.program.nodes[at].place: each for at, each in sighting.seen.items()}
     return Sighted(seen, found.states, found.stopped)
 
 
 class _Sighting(Sweep):
-    def __init__(self, by: Outlook, most: int, a_spot: int | None) -> None:
+    def __init__(self, by: Outlook, most: int, a_spot: int | None, closely: Set[int]) -> None:
         super().__init__(by, most, a_spot)
+        self.closely = closely
+        """The nodes at which it is asked whether a branch has no way."""
         self.seen: dict[int, Seen] = {}
 
     def _pass(self, spot: Spot, front: Front) -> int:
         at = spot % self.spots.size
         node = self.program.nodes[at]
         if front and not node.door and at not in self.outlook.beyond:
-            self._see(self.seen.setdefault(at, Seen()), node, front)
+            seen = self.seen.setdefault(at, Seen())
+            self._see(seen, node, front)
+            if at in self.closely and isinstance(node.step, Branch):
+                seen.undecided |= any(not node.onward(bits) for bits in front)
         return super()._pass(spot, front)
 
     def _see(self, seen: Seen, node: Node, front: Front) -> None:

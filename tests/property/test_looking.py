@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 
 import pytest
-from chamberwise.engine.checks.knowledge.at_sight import safe_by_form, unwitnessed
+from chamberwise.engine.checks.knowledge.at_sight import doubtful, safe_by_form, unwitnessed
 from chamberwise.engine.exploration.compiling import compiled
 from chamberwise.engine.exploration.explore import explore
 from chamberwise.engine.exploration.explored import Explored
@@ -135,3 +135,19 @@ def test_some_of_the_states_show_nothing_that_no_walk_shows(library: Library) ->
             alone = Place("p0", each)
             towards = sighted(library, "p0", None, frozenset([alone]))
             assert (alone in unwitnessed(library, truth.pathway, [towards])) == (alone in whole)
+
+
+@given(any_library)
+def test_what_form_leaves_open_is_seen_on_a_close_look(library: Library) -> None:
+    truth = Truth(library, "p0")
+    if not truth.is_whole or not exits_end(library):
+        return
+    closely = doubtful(library, truth.pathway, ["p0"])
+    seen = dict(sighted(library, "p0", None, closely).seen_in("p0")) if closely else {}
+    undecided = {name for name, each in seen.items() if each.undecided}
+    assert undecided == truth.undecided
+    for place in closely & {Place("p0", name) for name in seen}:
+        step = truth.pathway.steps[place.step]
+        if isinstance(step, Question):
+            every = layout_of(library).field("p0", step.ask).every
+            assert seen[place.step].possible & every == truth.union(place.step) & every

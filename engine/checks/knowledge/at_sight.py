@@ -32,15 +32,24 @@ MORE = 192
 
 def safe_by_form(library: Library, pathway: Pathway, entries: Sequence[PathwayId]) -> bool:
     """Whether no step can come up undecided or unanswered, whatever is known there."""
+    return not doubtful(library, pathway, entries)
+
+
+def doubtful(library: Library, pathway: Pathway, entries: Sequence[PathwayId]) -> frozenset[Place]:
+    """Return the steps that may come up undecided or unanswered, as far as their form tells."""
     possible: dict[Place, int] = {}
     for name in entries:
         for place, bits in _widest(library, name).items():
             possible[place] = possible.get(place, 0) | bits
-    return all(
-        _answers_all(library, pathway, step, possible.get(Place(pathway.id, step.id), 0))
-        if isinstance(step, Question)
-        else not isinstance(step, Branch) or _decides_always(library, pathway, step)
-        for step in pathway.steps.values()
+    places = {Place(pathway.id, name): step for name, step in pathway.steps.items()}
+    return frozenset(
+        place
+        for place, step in places.items()
+        if not (
+            _answers_all(library, pathway, step, possible.get(place, 0))
+            if isinstance(step, Question)
+            else not isinstance(step, Branch) or _decides_always(library, pathway, step)
+        )
     )
 
 
@@ -74,18 +83,31 @@ def _decides_always(library: Library, pathway: Pathway, branch: Branch) -> bool:
 
 
 def sightings(
-    library: Library, pathway: Pathway, entries: Sequence[PathwayId], by_arrows: Set[StepId]
+    library: Library,
+    pathway: Pathway,
+    entries: Sequence[PathwayId],
+    by_arrows: Set[StepId],
+    closely: frozenset[Place],
 ) -> tuple[Sighted, ...]:
     """Return by entry what walks show, as much of it as settles what is asked of a pathway.
 
-    First a few states of each step, and then, of what these did not show, more and at last all.
+    Of the steps to look at closely, all that walks show there. Of the others first a few states of
+    each step, and then, of what these did not show, more and at last all.
     """
     seen: dict[PathwayId, Sighted] = {}
+
+    def look(entry: PathwayId, a_spot: int | None, towards: frozenset[Place]) -> None:
+        more = seen_from(library, entry, a_spot, towards)
+        seen[entry] = seen[entry].with_more(more) if entry in seen else more
+
+    for entry in entries if closely else ():
+        look(entry, None, closely)
+    if any(each.stopped for each in seen.values()):
+        return tuple(seen.values())
     towards = frozenset[Place]()
     for a_spot in (A_FEW, MORE, None):
         for entry in entries:
-            look = seen_from(library, entry, a_spot, towards)
-            seen[entry] = seen[entry].with_more(look) if entry in seen else look
+            look(entry, a_spot, towards)
             missing = unwitnessed(library, pathway, tuple(seen.values()))
             if not any(place.step in by_arrows for place in missing):
                 return tuple(seen.values())

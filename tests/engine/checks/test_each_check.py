@@ -6,10 +6,11 @@ from functools import partial
 from pathlib import Path
 
 import pytest
-from chamberwise.engine.checks import run, subjects
+from chamberwise.engine.checks import run
 from chamberwise.engine.checks.declared import declared
+from chamberwise.engine.checks.knowledge import at_sight
 from chamberwise.engine.checks.wording import RULES
-from chamberwise.engine.exploration.explore import explore
+from chamberwise.engine.proof.sighting import sighted
 from chamberwise.engine.reading import source_text, tree
 from chamberwise.engine.reading.library import assemble, read_file, read_text
 
@@ -81,9 +82,9 @@ def test_too_many_problems() -> None:
 def test_too_many_states(monkeypatch: pytest.MonkeyPatch) -> None:
     case = next(each for each in FILES if each.name == "branches.yaml")
     assert "too-many-states" not in {each.code for each in problems_of(case, case.text)}
-    monkeypatch.setattr(subjects, "explored_from", partial(explore, most=2))
+    monkeypatch.setattr(at_sight, "seen_from", partial(sighted, most=2))
     found = [each for each in problems_of(case, case.text) if each.code == "too-many-states"]
-    assert [each.message for each in found] == ["stopped after 2 states"]
+    assert [each.message for each in found] == ["stopped after 3 states"]
 
 
 def test_every_problem_says_why_and_what_to_do() -> None:
