@@ -66,7 +66,10 @@ def prove(
             library, pathway, doubtful, most, stop_at_first=stop_at_first, reduced=reduced
         )
         seen += exactly.found.states
-        found |= {rule: _verdict(library, exactly, at, rule) for at, rule in enumerate(doubtful)}
+        for at, rule in enumerate(doubtful):
+            found[rule] = _verdict(library, exactly, at, rule)
+            if tell is not None:
+                tell(found)
     return Proof(pathway, seen, tuple([found[rule] for rule in rules]))
 
 
