@@ -68,7 +68,7 @@ def _act(row: ActRow) -> Iterator[Block]:
     said = (
         _("left out {left_out}").format(left_out=row.left_out),
         _("from a menu or told {helped}").format(helped=row.helped),
-        _("half by {median}").format(median=row.median),
+        _("half by: {median}").format(median=row.median),
     )
     for each in said:
         yield Block(plain(each), REMARK, Role.NOTE, indent=4.0, before=0.3)

@@ -80,7 +80,7 @@ def _acts(of: ProgressContent) -> Iterator[str]:
         yield from _wrapped(_("left out {left_out}").format(left_out=row.left_out), "      ")
         yield from _wrapped(_("from a menu or told {helped}").format(helped=row.helped), "      ")
         yield from _wrapped(
-            _("half of the runs had it done by {median}").format(median=row.median), "      "
+            _("half of the runs had it done by: {median}").format(median=row.median), "      "
         )
 
 

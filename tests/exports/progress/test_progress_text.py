@@ -59,7 +59,7 @@ def test_whether_rehearsal_is_current_is_told_with_what_it_lacks() -> None:
 def test_few_runs_tell_nothing_and_say_how_many_more() -> None:
     said = told(progress(MET, MET, NOT_YET, latest=(run(),) * 3))
     assert "2 of 3: cannot tell yet; about" in said
-    assert "half of the runs had it done by cannot tell yet" in said
+    assert "half of the runs had it done by: cannot tell yet" in said
     assert "Cannot tell yet; about 10 more runs met in a row." in said
 
 
