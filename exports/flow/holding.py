@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 HOLD = "\u00a0"
 _UNIT = (
@@ -14,6 +15,7 @@ _NUMBER = re.compile(rf"(?<!\w)(\d[\d.,–-]*) (?={_UNIT}(?![\w]))")
 _PER = re.compile(rf"(?<!\w)({_UNIT}) (per|pro) (?=\w)")
 
 
+@lru_cache(maxsize=4096)
 def held(text: str) -> str:
     """Return a text whose quantities are held together.
 

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from chamberwise.exports.flow.holding import held
 from chamberwise.exports.legibility.angle import MM_PER_POINT
 from chamberwise.exports.legibility.line import widest
 from chamberwise.exports.paper.inks import Ink
@@ -96,7 +97,8 @@ class Pen:
         of: str = "",
     ) -> Words:
         """Return words measured for a width."""
-        runs = (Run(text),) if isinstance(text, str) else text
+        said = (Run(text),) if isinstance(text, str) else text
+        runs = tuple([_held(run) for run in said])
         style = Style(self.points(times), weight, ink, align, 1.26)
         width = min(width, widest(style.size)) if align is Align.LEFT else width
         room = self.ruler(Setting(runs, style, width))
@@ -105,3 +107,8 @@ class Pen:
         is_one_line = align is Align.LEFT and room.width <= width and "\n" not in str(text)
         snug = min(width, room.width + SNUG) if is_one_line else width
         return Words(runs, style, snug, room, role, tier, of)
+
+
+def _held(run: Run) -> Run:
+    text = held(run.text)
+    return run if text == run.text else replace(run, text=text)

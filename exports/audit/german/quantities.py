@@ -22,7 +22,8 @@ _TRAILING = re.compile(
 )
 _NAKED = re.compile(rf"(?<![\w.,])[.,][0-9]+(?=\s?(?:{_SPACED}|%))")
 _TOGETHER = re.compile(rf"{_START}{_NUMBER}{_SPACED}")
-_SPLIT = re.compile(rf"{_START}({_NUMBER})[^\S\n]?\n(?:{_SPACED}|%)")
+_TIME = r"(?:s|min|h|Sekunden?|Minuten?|Stunden?|Tage?n?|Wochen?)(?!\w)"
+_SPLIT = re.compile(rf"{_START}({_NUMBER})[^\S\n]?\n(?:{_SPACED}|%|m(?!\w)|{_TIME})")
 _MICRO = re.compile(rf"{_START}{_NUMBER}\s?(?:µg|μg|mcg|ug|µL)(?!\w)")
 _UNITS = re.compile(rf"{_START}{_NUMBER}\s?(?:I\.?\s?E\.?|I\.?U\.?|E|U)(?![\w.])")
 _CUBIC = re.compile(rf"{_START}{_NUMBER}\s?(?:ccm|cm³|cc)(?!\w)")
@@ -51,6 +52,8 @@ def split_quantity(words: str) -> str:
 
     >>> split_quantity("0,5\\nmL Triamcinolon")
     '0,5'
+    >>> split_quantity("Schublade 1, 20\\ns Weg")
+    '20'
     """
     found = _SPLIT.search(words)
     return found.group(1) if found else ""

@@ -27,6 +27,8 @@ WRONG = (
     "Mark OD",
     "Draw up epinephrine1 mg",
     "Use adrenaline 1:1000",
+    "Drawer 1, 20\ns to fetch",
+    "Wait 2\nminutes",
     "Do not stop unless not stable",
 )
 WORDING = ("MED", "LAN")

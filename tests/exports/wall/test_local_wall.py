@@ -47,6 +47,9 @@ def test_what_is_needed_at_once_is_told_with_its_place_and_time() -> None:
     first, *others = pages(Sized(Paper.A3))
     assert "Red box marked R. Rupture trolley in the corridor" in printed([first])
     assert "20 s to fetch" in printed([first])
+    told = [each.text for page in (first, *others) for each in page.texts]
+    assert sum("20\u00a0s to fetch" in each for each in told) == 5
+    assert not any("20 s" in each for each in told)
     assert "Cutter pack 23 G" not in printed([first])
     assert "Cutter pack 23 G" in printed(others)
 

@@ -12,7 +12,8 @@ from chamberwise.exports.audit.german import quantities
 from chamberwise.exports.audit.rule import NO_FAULT, Mark, Measure, Rule, counted
 from chamberwise.exports.audit.subject import Subject
 
-_SPLIT = re.compile(rf"{NUMBER_START}({NUMBER})[^\S\n]?\n(?:{SPACED_UNIT}|%){UNIT_END}")
+_TIME = "s|min|h|seconds?|minutes?|hours?|days?|weeks?"
+_SPLIT = re.compile(rf"{NUMBER_START}({NUMBER})[^\S\n]?\n(?:{SPACED_UNIT}|%|m|{_TIME}){UNIT_END}")
 
 
 def _measure(subject: Subject) -> Iterator[Measure]:
