@@ -22,6 +22,7 @@ from chamberwise.exports.control.frame import FOOT_SIZE, Frame
 from chamberwise.exports.flow.block import Area, Block, Group, Laid, plain
 from chamberwise.exports.flow.far import far
 from chamberwise.exports.flow.filling import fill
+from chamberwise.exports.flow.holding import unparted
 from chamberwise.exports.flow.laying import lay
 from chamberwise.exports.flow.tabling import Cell, row, shares
 from chamberwise.exports.paper.inks import Ink
@@ -196,8 +197,7 @@ def _backup(backup: BackupLine) -> tuple[Run, ...]:
 
 def _near(power: str, count: str, left: str) -> str:
     """Return a lens that is there, to stay on one line."""
-    said = f"{power} × {count}{f', {left}' if left else ''}"
-    return said.replace(" ", "\u00a0")
+    return unparted(f"{power} × {count}{f', {left}' if left else ''}")
 
 
 def _below(frame: Frame, brief: BriefContent, area: Area) -> list[Laid]:

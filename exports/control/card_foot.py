@@ -7,6 +7,7 @@ from typing import NamedTuple
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import FOLLOW, UNREVIEWED, Control, day
 from chamberwise.exports.control.lines import exceptions
+from chamberwise.exports.flow.holding import unparted
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Arrow, Item, Role, Run, Style, Text, Tier, Weight
 from chamberwise.exports.typesetting.measuring import Ruler, Setting
@@ -43,20 +44,15 @@ def _short(mark: str) -> str:
 
 def _runs(control: Control, far: str) -> tuple[Run, ...]:
     """Return all that is said, each on one line or another as it fits."""
-    marks = " ".join(_whole(_short(mark)) for mark in control.marks)
+    marks = " ".join(unparted(_short(mark)) for mark in control.marks)
     due = _("Review by {review_by}").format(review_by=day(control.review_by))
     said = (
         _(" Edition\u00a0{edition}.").format(edition=control.edition),
         _("Stamp\u00a0{code}.").format(code=control.code),
-        f"{_whole(due)}.",
+        f"{unparted(due)}.",
         far,
     )
     head = (Run(f"{marks} ", Weight.BOLD),) if marks else ()
     off = exceptions(control)
     told = Run(" ".join(each for each in said if each))
-    return (*head, Run(_whole(_(FOLLOW)), Weight.BOLD), told, *((Run(" "), *off) if off else ()))
-
-
-def _whole(said: str) -> str:
-    """Return words that stay on one line."""
-    return said.replace(" ", "\u00a0")
+    return (*head, Run(unparted(_(FOLLOW)), Weight.BOLD), told, *((Run(" "), *off) if off else ()))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.control.content import FOLLOW, PURPOSE, Control, day
+from chamberwise.exports.flow.holding import unparted
 from chamberwise.exports.language.unreviewed import unreviewed_notice
 from chamberwise.exports.paper.sheet import Run, Weight
 
@@ -21,7 +22,7 @@ def rule_of_use() -> tuple[Run, ...]:
 def identity(control: Control) -> str:
     """Return which document this is and who stands for it, on one line."""
     parts = (f"{part.rstrip('.')}." for part in identified(control))
-    return " ".join(part.replace(" ", "\u00a0") if len(part) < WHOLE else part for part in parts)
+    return " ".join(unparted(part) if len(part) < WHOLE else part for part in parts)
 
 
 def identified(control: Control) -> tuple[str, ...]:
@@ -53,7 +54,9 @@ def _document(control: Control) -> str:
     told = _("Document {name}, edition {edition}")
     if control.over:
         told = _("Document {name}, edition {edition} over edition {over}")
-    return told.format(name=_whole(control.document), edition=control.edition, over=control.over)
+    return told.format(
+        name=_unhyphenated(control.document), edition=control.edition, over=control.over
+    )
 
 
 def approval(control: Control) -> str:
@@ -91,14 +94,14 @@ def exceptions(control: Control) -> tuple[Run, ...]:
     return (Run(_("Switched off here: "), Weight.BOLD), Run(told))
 
 
-def _whole(name: str) -> str:
+def _unhyphenated(name: str) -> str:
     """Return words that no line end parts at a hyphen."""
     return name.replace("-", "\u2011")
 
 
 def currency(control: Control, far: str) -> str:
     """Return how to learn whether the paper is current, and from how far it is read."""
-    asked = _whole(f"{control.asked_with} {control.code}").replace(" ", "\u00a0")
+    asked = unparted(_unhyphenated(f"{control.asked_with} {control.code}"))
     return " ".join(
         (
             _("Stamp {code}. Printed {day}.").format(code=control.code, day=day(control.made)),

@@ -1,4 +1,4 @@
-"""Quantities that no line end parts: a number and its unit are joined by a space that holds."""
+"""Words that no line end parts: what belongs together is joined by a space that holds."""
 
 from __future__ import annotations
 
@@ -23,3 +23,8 @@ def held(text: str) -> str:
     True
     """
     return _PER.sub(rf"\1{HOLD}\2{HOLD}", _NUMBER.sub(rf"\1{HOLD}", text))
+
+
+def unparted(text: str) -> str:
+    """Return words that stay on one line."""
+    return text.replace(" ", HOLD)

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.flow.block import Block, Group, Panel, plain
+from chamberwise.exports.flow.holding import unparted
 from chamberwise.exports.language.values import told
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.sheet import Role, Run, Style, Weight
@@ -72,15 +73,11 @@ def due_group(review_by: str) -> Group:
     """Return the dates: until when the content holds, and when its owner rehearses again."""
     due = Block(plain(_("I rehearse again by")), BODY, to_write=True)
     until = Block(
-        plain(_("Content to be reviewed by {day}.").format(day=_held(review_by))),
+        plain(_("Content to be reviewed by {day}.").format(day=unparted(review_by))),
         BODY,
         before=1.0,
     )
     return Group((due, until), 0.0)
-
-
-def _held(when: str) -> str:
-    return when.replace(" ", "\u00a0")
 
 
 def _first(number: int, action: FirstAction, has_lines: bool) -> Group:

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Any
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.tui.command.audit_told import tell_audit, tell_report
-from chamberwise.tui.command.finding_files import UnusableError, add_library, shipped
+from chamberwise.tui.command.finding_files import UnusableError, add_library, refuse_place, shipped
 from chamberwise.tui.command.not_compared import not_compared, told
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
@@ -165,8 +165,6 @@ def _alone(old: Side, new: Side) -> dict[str, str]:
 
 def _refuse_paper(path: Path, pathways: int) -> None:
     """Raise where no paper can be made, before the long work."""
-    from chamberwise.engine.store.place import in_the_way
-
     if pathways != 1:
         raise UnusableError(_("A paper is of one pathway. Compare one file or ID with another."))
     if path.suffix.lower() != ".pdf":
@@ -175,8 +173,7 @@ def _refuse_paper(path: Path, pathways: int) -> None:
         raise UnusableError(
             _("{path} is there already. Choose another name, or move it away.").format(path=path)
         )
-    if why := in_the_way(path):
-        raise UnusableError(why)
+    refuse_place(path)
 
 
 def _on_paper(shown: ComparisonShown, new: Side, arguments: Namespace, today: date) -> None:

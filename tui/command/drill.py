@@ -11,7 +11,13 @@ from typing import TYPE_CHECKING, Any
 from chamberwise.engine.diagnostics.nearest import did_you_mean
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.command.finding_files import UnusableError, add_library, asked, shipped
+from chamberwise.tui.command.finding_files import (
+    UnusableError,
+    add_library,
+    asked,
+    refuse_place,
+    shipped,
+)
 from chamberwise.tui.command.typed import whole_number
 
 if TYPE_CHECKING:
@@ -181,7 +187,6 @@ def _ready(arguments: Namespace) -> Ready:
 
 def _refuse_page(page: Path | None) -> None:
     """Raise where the debrief cannot be saved under that name, before a drill is begun for it."""
-    from chamberwise.engine.store.place import in_the_way
     from chamberwise.tui.debriefing import is_page
 
     if page is None:
@@ -194,5 +199,4 @@ def _refuse_page(page: Path | None) -> None:
         raise UnusableError(
             _("There is already a file {path}. Name another one after --debrief.").format(path=page)
         )
-    if why := in_the_way(page):
-        raise UnusableError(why)
+    refuse_place(page)

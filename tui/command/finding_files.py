@@ -21,6 +21,14 @@ class UnusableError(Exception):
     """What was typed cannot be used; `args[0]` says why and what to do."""
 
 
+def refuse_place(path: Path) -> None:
+    """Raise where no file can be written at a path, before any work is done for it."""
+    from chamberwise.engine.store.place import in_the_way
+
+    if why := in_the_way(path):
+        raise UnusableError(why)
+
+
 @dataclass(frozen=True, slots=True)
 class Under:
     """A unit's sheet and the library without it, to tell what the sheet did."""

@@ -8,7 +8,7 @@ from typing import Any
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.command.finding_files import UnusableError, add_library, asked
+from chamberwise.tui.command.finding_files import UnusableError, add_library, asked, refuse_place
 from chamberwise.tui.command.output import product, talk
 from chamberwise.tui.command.status import Status
 
@@ -38,7 +38,6 @@ def add_parser(commands: _SubParsersAction[Any]) -> None:
 def run(arguments: Namespace) -> int:
     """Write the sheet, and say what it leaves out."""
     from chamberwise.engine.spreadsheet.cells import written
-    from chamberwise.engine.store.place import in_the_way
     from chamberwise.engine.store.whole_file import write_whole
     from chamberwise.exports.steps.rows import lost, rows_of
 
@@ -56,8 +55,7 @@ def run(arguments: Namespace) -> int:
             raise UnusableError(
                 _("{path} is there already. Choose another name.").format(path=arguments.out)
             )
-        if why := in_the_way(arguments.out):
-            raise UnusableError(why)
+        refuse_place(arguments.out)
         try:
             write_whole(arguments.out, "\ufeff" + text)
         except OSError as error:

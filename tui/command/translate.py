@@ -13,6 +13,7 @@ from chamberwise.tui.command.finding_files import (
     UnusableError,
     add_library,
     asked,
+    refuse_place,
     shipped,
 )
 from chamberwise.tui.command.output import product, talk
@@ -113,7 +114,6 @@ def _language() -> str:
 
 def _write(segments: Segments, name: str, language: str, folder: Path, arguments: Namespace) -> int:
     """Write the file below the folder of what is translated, or where it is asked for."""
-    from chamberwise.engine.store.place import in_the_way
     from chamberwise.engine.store.whole_file import write_whole
     from chamberwise.engine.translating.finding import path_of
     from chamberwise.engine.translating.standing import Standing, counted, standings
@@ -121,8 +121,8 @@ def _write(segments: Segments, name: str, language: str, folder: Path, arguments
 
     usual = path_of(folder, language, name)
     path = arguments.out or usual
-    if arguments.out and (why := in_the_way(path)):
-        raise UnusableError(why)
+    if arguments.out:
+        refuse_place(path)
     file = _as_it_is(path if path.exists() else usual, name, language)
     old = file.translation if file else None
     fresh = renewed(name, language, segments, old, _remarks(file.text) if file else "")

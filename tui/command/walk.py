@@ -16,6 +16,7 @@ from chamberwise.tui.command.finding_files import (
     add_library,
     add_local,
     asked,
+    refuse_place,
     shipped,
 )
 from chamberwise.tui.command.output import talk
@@ -148,7 +149,6 @@ def _begun(arguments: Namespace) -> tuple[Loaded, str, Sitting, tuple[str, ...]]
 def _check_record(path: Path | None) -> None:
     if path is None:
         return
-    from chamberwise.engine.store.place import in_the_way
     from chamberwise.exports.record.save import NotSavedError, renderer_for
     from chamberwise.tui.keeping import is_taken
 
@@ -163,8 +163,7 @@ def _check_record(path: Path | None) -> None:
                 "file after --record."
             ).format(path=path)
         )
-    if why := in_the_way(path):
-        raise UnusableError(why)
+    refuse_place(path)
 
 
 def _pathway(arguments: Namespace) -> tuple[Loaded, str]:

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
-from chamberwise.tui.command.finding_files import UnusableError
+from chamberwise.tui.command.finding_files import UnusableError, refuse_place
 from chamberwise.tui.command.output import product, product_json, talk
 from chamberwise.tui.command.status import Status
 
@@ -183,7 +183,6 @@ def _is_a_strangers(path: Path) -> str:
 
 
 def _write_calendar(working: Working, path: Path) -> None:
-    from chamberwise.engine.store.place import in_the_way
     from chamberwise.engine.store.whole_file import write_bytes_whole
     from chamberwise.exports.working.calendar import calendar
 
@@ -191,7 +190,8 @@ def _write_calendar(working: Working, path: Path) -> None:
         raise UnusableError(
             _("`{name}` gives no days, so there is no calendar to write.").format(name=working.name)
         )
-    if why := in_the_way(path) or _is_a_strangers(path):
+    refuse_place(path)
+    if why := _is_a_strangers(path):
         raise UnusableError(why)
     try:
         write_bytes_whole(path, calendar(working))

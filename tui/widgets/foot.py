@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from chamberwise.exports.flow.holding import HOLD
+from chamberwise.exports.flow.holding import unparted
 from chamberwise.tui.present.parts import Part
 from chamberwise.tui.present.standing import standing
 from chamberwise.tui.widgets.prose import Prose
@@ -31,4 +31,4 @@ class Foot(Vertical):
 
 def _unparted(keys: str) -> str:
     """Return the keys so that no line end parts one from its word."""
-    return "  ".join(each.replace(" ", HOLD) for each in keys.split("  "))
+    return "  ".join(unparted(each) for each in keys.split("  "))

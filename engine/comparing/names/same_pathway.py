@@ -5,7 +5,7 @@ Found before any other name: steps, rules and the unit's sheet speak of pathways
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from typing import TypeAlias
 
@@ -39,12 +39,11 @@ def same_pathways(old: Library, new: Library) -> dict[PathwayId, PathwayId]:
 
 
 def _is_same(old: Pathway, new: Pathway) -> bool:
-    same = sum(name in new.steps and _met(step) == _met(new.steps[name]) for name, step in _of(old))
+    same = sum(
+        name in new.steps and _met(step) == _met(new.steps[name])
+        for name, step in old.steps.items()
+    )
     return same > SHARE * max(len(old.steps), len(new.steps))
-
-
-def _of(pathway: Pathway) -> Iterator[tuple[str, Step]]:
-    yield from pathway.steps.items()
 
 
 def _met(step: Step) -> object:
@@ -94,10 +93,14 @@ def _any_of(several: AnyOf, now: Now) -> AnyOf:
 
 
 def _local(local: Local, now: Now) -> Local:
-    targets = {"/".join((now(at.split("/")[0]), *at.split("/")[1:])): at for at in local.targets}
     return replace(
         local,
         over=now(local.over),
         covers=tuple(map(now, local.covers)),
-        targets={called: local.targets[at] for called, at in targets.items()},
+        targets={_target(at, now): each for at, each in local.targets.items()},
     )
+
+
+def _target(at: str, now: Now) -> str:
+    pathway, slash, step = at.partition("/")
+    return f"{now(pathway)}{slash}{step}"
