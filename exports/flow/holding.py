@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from functools import lru_cache
+
+from chamberwise.exports.paper.sheet import Run
 
 HOLD = "\u00a0"
 _UNIT = (
@@ -23,6 +26,12 @@ def held(text: str) -> str:
     True
     """
     return _PER.sub(rf"\1{HOLD}\2{HOLD}", _NUMBER.sub(rf"\1{HOLD}", text))
+
+
+def held_run(run: Run) -> Run:
+    """Return a run of text whose quantities are held together."""
+    text = held(run.text)
+    return run if text == run.text else replace(run, text=text)
 
 
 def unparted(text: str) -> str:

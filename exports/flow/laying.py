@@ -8,7 +8,7 @@ from dataclasses import replace
 from chamberwise.engine.language.texts import N_
 from chamberwise.engine.language.texts import gettext as _
 from chamberwise.exports.flow.block import Block, Group, Laid, Panel
-from chamberwise.exports.flow.holding import held
+from chamberwise.exports.flow.holding import held_run
 from chamberwise.exports.legibility.line import widest
 from chamberwise.exports.paper.inks import Ink
 from chamberwise.exports.paper.moving import moved
@@ -53,10 +53,7 @@ def measure(ruler: Ruler, groups: Iterable[tuple[Group, float]]) -> None:
 
 def _held(group: Group) -> Group:
     """Return a group whose quantities no line end parts."""
-    blocks = (
-        replace(block, runs=tuple(Run(held(run.text), run.weight) for run in block.runs))
-        for block in group.blocks
-    )
+    blocks = (replace(block, runs=tuple(map(held_run, block.runs))) for block in group.blocks)
     return replace(group, blocks=tuple(blocks))
 
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
-from chamberwise.exports.flow.holding import held
+from chamberwise.exports.flow.holding import held_run
 from chamberwise.exports.legibility.angle import MM_PER_POINT
 from chamberwise.exports.legibility.line import widest
 from chamberwise.exports.paper.inks import Ink
@@ -98,7 +98,7 @@ class Pen:
     ) -> Words:
         """Return words measured for a width."""
         said = (Run(text),) if isinstance(text, str) else text
-        runs = tuple([_held(run) for run in said])
+        runs = tuple([held_run(run) for run in said])
         style = Style(self.points(times), weight, ink, align, 1.26)
         width = min(width, widest(style.size)) if align is Align.LEFT else width
         room = self.ruler(Setting(runs, style, width))
@@ -107,8 +107,3 @@ class Pen:
         is_one_line = align is Align.LEFT and room.width <= width and "\n" not in str(text)
         snug = min(width, room.width + SNUG) if is_one_line else width
         return Words(runs, style, snug, room, role, tier, of)
-
-
-def _held(run: Run) -> Run:
-    text = held(run.text)
-    return run if text == run.text else replace(run, text=text)
